@@ -1,0 +1,72 @@
+#include "core/domain/lifter.h"
+
+#include <QCoreApplication>
+
+namespace core {
+
+namespace {
+constexpr int kEarliestBirthYear = 1900;
+constexpr double kLightestKg = 20.0;
+constexpr double kHeaviestKg = 400.0;
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Lifter", text);
+}
+} // namespace
+
+QString words(Sex sex)
+{
+    switch (sex) {
+    case Sex::female:
+        return tr("female");
+    case Sex::male:
+        return tr("male");
+    case Sex::unstated:
+        break;
+    }
+    return tr("not stated");
+}
+
+QString fileWord(Sex sex)
+{
+    switch (sex) {
+    case Sex::female:
+        return QStringLiteral("f");
+    case Sex::male:
+        return QStringLiteral("m");
+    case Sex::unstated:
+        break;
+    }
+    return {};
+}
+
+std::optional<Sex> sexFromFileWord(const QString &word)
+{
+    for (const Sex sex : {Sex::unstated, Sex::female, Sex::male})
+        if (word == fileWord(sex))
+            return sex;
+    return std::nullopt;
+}
+
+QStringList problems(const Lifter &lifter)
+{
+    QStringList wrong;
+    if (lifter.name.trimmed().isEmpty())
+        wrong << tr("A lifter needs a name.");
+    if (lifter.birthYear
+        && (*lifter.birthYear < kEarliestBirthYear
+            || *lifter.birthYear > QDate::currentDate().year()))
+        wrong << tr("Birth year %1 is not between %2 and this year.")
+                     .arg(*lifter.birthYear)
+                     .arg(kEarliestBirthYear);
+    if (lifter.bodyweightKg
+        && !(*lifter.bodyweightKg >= kLightestKg && *lifter.bodyweightKg <= kHeaviestKg))
+        wrong << tr("Bodyweight is not between %1 and %2.")
+                     .arg(formatLoad(kLightestKg, lifter.unit, 0),
+                         formatLoad(kHeaviestKg, lifter.unit, 0));
+    wrong << problems(lifter.gear);
+    return wrong;
+}
+
+} // namespace core

@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/domain/gear.h"
+#include "core/domain/ids.h"
+#include "core/domain/touch_style.h"
+#include "core/domain/units.h"
+
+#include <QDate>
+#include <QStringList>
+#include <optional>
+
+namespace core {
+
+enum class Sex { unstated, female, male };
+
+[[nodiscard]] QString words(Sex sex);
+/// "f", "m" and "" in files.
+[[nodiscard]] QString fileWord(Sex sex);
+[[nodiscard]] std::optional<Sex> sexFromFileWord(const QString &word);
+
+/// One lifter of the roster. Plain data; the rules are in problems() and in the schema.
+struct Lifter
+{
+    LifterId id;
+    QString name; ///< unique in the roster, compared without case
+    Sex sex = Sex::unstated;
+    std::optional<int> birthYear;
+    std::optional<double> bodyweightKg;
+    Unit unit = Unit::kilogram; ///< for the screen and the hand-out; the file keeps kg
+    TouchStyle touchStyle = TouchStyle::undecided;
+    QString gripNote;
+    Gear gear;
+    QStringList groups; ///< sorted, without duplicates
+    std::optional<QDate> meetDate;
+    QString notes;
+    bool archived = false;
+
+    friend bool operator==(const Lifter &, const Lifter &) = default;
+};
+
+/// What is wrong with the lifter alone, in words a coach can act on; empty when sound.
+/// Uniqueness of the name is the roster's to judge.
+[[nodiscard]] QStringList problems(const Lifter &lifter);
+
+} // namespace core

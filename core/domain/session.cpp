@@ -1,0 +1,31 @@
+#include "core/domain/session.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+namespace core {
+
+QStringList problems(const SetEntry &entry)
+{
+    const auto tr = [](const char *text) { return QCoreApplication::translate("SetEntry", text); };
+    QStringList wrong;
+    if (!(entry.loadKg > 0.0 && entry.loadKg <= 700.0))
+        wrong << tr("The load is more than 0 and at most 700 kg.");
+    if (entry.repsDone < 0 || entry.repsDone > 100)
+        wrong << tr("Reps done are 0 to 100.");
+    else if (entry.repsDone == 0 && !entry.failed)
+        wrong << tr("A set without a rep done is a missed one: mark it as failed.");
+    if (entry.repsPlanned && (*entry.repsPlanned < 1 || *entry.repsPlanned > 100))
+        wrong << tr("Reps planned are 1 to 100.");
+    if (entry.rpe
+        && !(*entry.rpe >= 1.0 && *entry.rpe <= 10.0
+            && std::abs(*entry.rpe * 2.0 - std::round(*entry.rpe * 2.0)) < 1e-9))
+        wrong << tr("RPE is 1 to 10 in halves.");
+    if (entry.velocityMs && !(*entry.velocityMs > 0.0 && *entry.velocityMs <= 3.0))
+        wrong << tr("Bar velocity is more than 0 and at most 3 m/s.");
+    if (entry.touch && (*entry.touch < 1 || *entry.touch > 5))
+        wrong << tr("The touch score is 1 to 5.");
+    return wrong;
+}
+
+} // namespace core

@@ -1,0 +1,44 @@
+#pragma once
+
+#include "core/domain/ids.h"
+
+#include <QDate>
+#include <QStringList>
+#include <optional>
+#include <vector>
+
+namespace core {
+
+/// One set as the lifter did it. Plain data; the rules are in problems() and in the schema.
+struct SetEntry
+{
+    VariationId variation;
+    double loadKg = 0.0;              ///< on the bar, > 0
+    std::optional<int> repsPlanned;   ///< >= 1
+    int repsDone = 0;                 ///< >= 1, or 0 when the first rep was missed
+    std::optional<double> rpe;        ///< 1..10 in halves; empty = not recorded
+    bool failed = false;              ///< the rep after the last one done was tried and missed
+    std::optional<double> velocityMs; ///< mean velocity of the fastest rep, m/s
+    std::optional<int> touch;         ///< 1 (held off or feather-light) .. 5 (sinks and stops)
+    QString note;
+
+    friend bool operator==(const SetEntry &, const SetEntry &) = default;
+};
+
+/// What is wrong, in words a coach can act on; empty when the entry is sound.
+[[nodiscard]] QStringList problems(const SetEntry &entry);
+
+/// One training session of one lifter with its sets in the order done.
+struct LoggedSession
+{
+    SessionId id;
+    LifterId lifter;
+    QDate day;
+    int number = 1;               ///< 1, 2 ... when a day holds several
+    std::optional<int> readiness; ///< 1 (worst) .. 5 (best), as said before the session
+    std::vector<SetEntry> sets;
+
+    friend bool operator==(const LoggedSession &, const LoggedSession &) = default;
+};
+
+} // namespace core

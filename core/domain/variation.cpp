@@ -1,0 +1,109 @@
+#include "core/domain/variation.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+namespace core {
+
+namespace {
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Variation", text);
+}
+} // namespace
+
+QString words(Lift lift)
+{
+    switch (lift) {
+    case Lift::squat:
+        return tr("Squat");
+    case Lift::deadlift:
+        return tr("Deadlift");
+    case Lift::bench:
+        break;
+    }
+    return tr("Bench press");
+}
+
+QString fileWord(Lift lift)
+{
+    switch (lift) {
+    case Lift::squat:
+        return QStringLiteral("squat");
+    case Lift::deadlift:
+        return QStringLiteral("deadlift");
+    case Lift::bench:
+        break;
+    }
+    return QStringLiteral("bench");
+}
+
+std::optional<Lift> liftFromFileWord(const QString &word)
+{
+    for (const Lift lift : {Lift::bench, Lift::squat, Lift::deadlift})
+        if (word == fileWord(lift))
+            return lift;
+    return std::nullopt;
+}
+
+QString words(Fatigue fatigue)
+{
+    switch (fatigue) {
+    case Fatigue::low:
+        return tr("low fatigue");
+    case Fatigue::high:
+        return tr("high fatigue");
+    case Fatigue::moderate:
+        break;
+    }
+    return tr("moderate fatigue");
+}
+
+QString fileWord(Fatigue fatigue)
+{
+    switch (fatigue) {
+    case Fatigue::low:
+        return QStringLiteral("low");
+    case Fatigue::high:
+        return QStringLiteral("high");
+    case Fatigue::moderate:
+        break;
+    }
+    return QStringLiteral("moderate");
+}
+
+std::optional<Fatigue> fatigueFromFileWord(const QString &word)
+{
+    for (const Fatigue fatigue : {Fatigue::low, Fatigue::moderate, Fatigue::high})
+        if (word == fileWord(fatigue))
+            return fatigue;
+    return std::nullopt;
+}
+
+QStringList problems(const Variation &v)
+{
+    static const QRegularExpression kCode(QStringLiteral("^[a-z0-9][a-z0-9_]*$"));
+    QStringList wrong;
+    if (!kCode.match(v.code).hasMatch())
+        wrong << tr("The code is lower-case letters, digits and _ only, such as feet_up.");
+    if (v.name.trimmed().isEmpty())
+        wrong << tr("A variation needs a name.");
+    if (v.repsLow < 1 || v.repsHigh < v.repsLow || v.repsHigh > 50)
+        wrong << tr("The rep range runs from at least 1 up to at most 50.");
+    if (!(v.ratio >= 0.2 && v.ratio <= 2.0))
+        wrong << tr("The ratio to the competition lift lies between 0.2 and 2.");
+    if (!(v.ratioSpread >= 0.0 && v.ratioSpread <= 0.5))
+        wrong << tr("The spread of the ratio lies between 0 and 0.5.");
+    if (!(v.repCost >= 0.25 && v.repCost <= 4.0))
+        wrong << tr("The cost of a rep lies between 0.25 and 4.");
+    for (const int count : {v.tempo.lowering, v.tempo.pause, v.tempo.lifting})
+        if (count < 0 || count > 20) {
+            wrong << tr("Tempo and pause are 0 to 20 counts.");
+            break;
+        }
+    if (v.competition && v.ratio != 1.0)
+        wrong << tr("The competition lift has the ratio 1.");
+    return wrong;
+}
+
+} // namespace core

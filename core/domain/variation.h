@@ -1,0 +1,63 @@
+#pragma once
+
+#include "core/domain/ids.h"
+#include "core/domain/touch_style.h"
+
+#include <QStringList>
+#include <optional>
+
+namespace core {
+
+enum class Lift { bench, squat, deadlift };
+
+[[nodiscard]] QString words(Lift lift);
+[[nodiscard]] QString fileWord(Lift lift);
+[[nodiscard]] std::optional<Lift> liftFromFileWord(const QString &word);
+
+/// Tempo in counts, written lowering-pause-lifting; 0 lifting means as fast as possible.
+/// One count is about one second (common practice, no source).
+struct Tempo
+{
+    int lowering = 0; ///< 0 = not prescribed
+    int pause = 0;
+    int lifting = 0;
+
+    friend bool operator==(const Tempo &, const Tempo &) = default;
+};
+
+enum class Fatigue { low, moderate, high };
+
+[[nodiscard]] QString words(Fatigue fatigue);
+[[nodiscard]] QString fileWord(Fatigue fatigue);
+[[nodiscard]] std::optional<Fatigue> fatigueFromFileWord(const QString &word);
+
+/// One way of doing a lift. Plain data; the rules are in problems() and in the schema.
+struct Variation
+{
+    VariationId id;
+    QString code; ///< stable, for files: lower case, digits and _, unique in the roster
+    QString name;
+    Lift lift = Lift::bench;
+    bool competition = false; ///< the one variation of its lift that the ratios refer to
+    Serves serves = Serves::both;
+    QString stance;  ///< squat and deadlift: "conventional", "sumo", "wide" ...; else empty
+    QString purpose; ///< one line
+    Tempo tempo;
+    int repsLow = 1; ///< usual reps a set
+    int repsHigh = 10;
+    double ratio = 1.0;        ///< its max / competition max: mean between lifters
+    double ratioSpread = 0.05; ///< one SD between lifters
+    QString ratioSource;       ///< citation, or "common practice"
+    double repCost = 1.0;      ///< what a rep costs against a competition rep, 1 = the same
+    Fatigue fatigue = Fatigue::moderate;
+    QString whenToUse;
+    QString cautions;
+    bool retired = false; ///< kept for old logs, off the shelf
+
+    friend bool operator==(const Variation &, const Variation &) = default;
+};
+
+/// What is wrong, in words a coach can act on; empty when sound.
+[[nodiscard]] QStringList problems(const Variation &variation);
+
+} // namespace core

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "core/domain/lifter.h"
+#include "core/domain/session.h"
+#include "core/domain/variation.h"
+#include "core/strength/estimator.h"
+
+#include <map>
+#include <vector>
+
+/// The bridge from the roster's values to the strength engine, which knows neither ids nor dates.
+namespace core {
+
+/// One lift of one lifter: the engine's estimate and the rows it speaks of.
+struct LiftEstimate
+{
+    strength::LifterEstimate estimate;
+    std::vector<VariationId> rows;                  ///< row of the engine -> variation
+    std::vector<strength::VariationPrior> priors;   ///< one a row
+    std::vector<LoggedSession> readings;            ///< the sessions behind it, this lift's sets only
+
+    /// Row of a variation, -1 where it is of another lift.
+    [[nodiscard]] int rowOf(VariationId variation) const;
+};
+
+/// Days since 1970-01-01, the engine's calendar.
+[[nodiscard]] int engineDay(QDate day);
+[[nodiscard]] QDate fromEngineDay(int day);
+
+/// Estimates for every lifter and every lift that has a competition variation in the catalogue.
+/// A lifter without sets gets an estimate with Standing::noData. Pure; may run on any thread.
+[[nodiscard]] std::map<std::pair<LifterId, Lift>, LiftEstimate> estimateAll(
+    const std::vector<Lifter> &lifters, const std::vector<Variation> &variations,
+    const std::vector<LoggedSession> &sessions);
+
+} // namespace core

@@ -1,0 +1,121 @@
+#pragma once
+
+#include "core/strength/training_log.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+/// From training logs to estimated maxima with their intervals. The model is described in
+/// core/strength/model.h.
+namespace strength {
+
+/// A load and its 90 % interval, kg.
+struct Band
+{
+    double kg = 0.0;
+    double low90 = 0.0;
+    double high90 = 0.0;
+};
+
+/// A pure number and its 90 % interval.
+struct Interval
+{
+    double value = 0.0;
+    double low90 = 0.0;
+    double high90 = 0.0;
+};
+
+/// Estimated competition max at the end of one week.
+struct WeekEstimate
+{
+    int sunday = 0;  ///< the day that ends the week
+    Band filtered;   ///< what was known then; prescriptions use this
+    Band smoothed;   ///< what is known now; reviews draw this
+    int sets = 0;    ///< sets of the week that told something
+};
+
+/// How far an estimate can be trusted. Words for the screen: core/plan/estimate_words.h.
+enum class Standing {
+    noData,      ///< no set of this lift: there is no estimate
+    priorOnly,   ///< a guess from people like this one
+    thin,        ///< a wide interval: too little to prescribe from
+    stale,       ///< good once, but the last set is long ago
+    conflicting, ///< the sets contradict each other more than noise explains
+    enough
+};
+
+/// How a lifter's sets at one load fall with the reps: ln(share of max) = -kappa repCost (N - 1)^power.
+struct RepCurve
+{
+    double kappa = 0.0;
+    double power = 1.0;
+
+    /// Share of the max at which exactly `reps` >= 1 can be done; 1 at one rep.
+    [[nodiscard]] double share(double reps, double repCost = 1.0) const;
+    /// Reps that can be done at `share` of the max; below 1 (down to 0) above the max.
+    [[nodiscard]] double reps(double share, double repCost = 1.0) const;
+};
+
+struct VariationEstimate
+{
+    Interval ratio; ///< to the competition max
+    Band max;       ///< at the last week
+    int sets = 0;   ///< sets behind it; 0 = the prior alone
+};
+
+/// A session against the trend, as a factor: 1.02 = 2 % above.
+struct DayForm
+{
+    int day = 0;
+    Interval factor;
+};
+
+/// A lifter's way of rating.
+struct RatingHabit
+{
+    Interval bias;      ///< reps; above 0 = says more in reserve than there was (rates too easy)
+    double noise = 1.0; ///< one SD of a rating near failure, reps
+    int ratings = 0;    ///< rated sets behind it
+};
+
+/// One set and how it moved the last filtered estimate.
+struct SetPull
+{
+    int session = 0; ///< index into the log's sessions
+    int set = 0;     ///< index into the session's sets
+    double surprise = 0.0; ///< reps above (+) or below (-) what was expected, in SD
+    double pullKg = 0.0;   ///< change of the last estimate were the set left out, sign turned
+};
+
+struct LifterEstimate
+{
+    Standing standing = Standing::noData;
+    std::vector<WeekEstimate> weeks; ///< without gaps from the first to the last trained week
+    std::vector<VariationEstimate> variations; ///< one a row of the variation table
+    std::vector<DayForm> form;                 ///< one a session, by day
+    RepCurve curve;
+    RatingHabit rating;
+    double setFatigue = 0.0; ///< ln units of the max lost per hard set before
+    double formSd = 0.0;     ///< SD of the day form, ln units
+    double driftPerWeek = 0.0; ///< SD of the level's step in a week, ln units
+    std::vector<SetPull> pulls; ///< the strongest first, at most 5
+
+    /// The competition max expected on `day`, carried forward from the last trained week.
+    /// Empty without data. The interval widens with the distance.
+    [[nodiscard]] std::optional<Band> maxOn(int day) const;
+};
+
+/// Estimates of a whole roster, one a log, in order. Lifters lend each other strength where the
+/// model pools; a lone lifter leans on the published values.
+/// @param variations  row 0 is the competition lift
+/// @throws std::invalid_argument for a set whose variation is no row, whose load is not a finite
+///         number above 0, or whose rating is not in 1..10; it names log, session and set
+[[nodiscard]] std::vector<LifterEstimate> estimateRoster(
+    std::span<const LifterLog> logs, std::span<const VariationPrior> variations);
+
+/// The same for one lifter alone.
+[[nodiscard]] LifterEstimate estimateLifter(
+    const LifterLog &log, std::span<const VariationPrior> variations);
+
+} // namespace strength

@@ -1,0 +1,46 @@
+#include "core/domain/lifter.h"
+
+#include <gmock/gmock.h>
+
+using namespace core;
+
+namespace {
+Lifter soundLifter()
+{
+    Lifter lifter;
+    lifter.name = QStringLiteral("Test Lifter");
+    lifter.gear = usualGear(Unit::kilogram);
+    return lifter;
+}
+} // namespace
+
+TEST(Lifter, UsualLifterIsSound)
+{
+    EXPECT_TRUE(problems(soundLifter()).isEmpty());
+}
+
+TEST(Lifter, EachFieldOutOfBoundsIsNamed)
+{
+    Lifter lifter = soundLifter();
+    lifter.name = QStringLiteral("  ");
+    lifter.birthYear = 1823;
+    lifter.bodyweightKg = 0.0;
+    lifter.gear.barKg = -1;
+    EXPECT_EQ(problems(lifter).size(), 4);
+}
+
+TEST(TouchStyle, FileWordsReadBackAndUnknownOnesDoNot)
+{
+    for (const TouchStyle style : {TouchStyle::undecided, TouchStyle::soft, TouchStyle::sinking})
+        EXPECT_EQ(touchStyleFromFileWord(fileWord(style)), style);
+    EXPECT_FALSE(touchStyleFromFileWord(QStringLiteral("hard")));
+}
+
+TEST(TouchStyle, AnUndecidedLifterMayTrainWithAnything)
+{
+    EXPECT_TRUE(suits(Serves::soft, TouchStyle::undecided));
+    EXPECT_TRUE(suits(Serves::both, TouchStyle::sinking));
+    EXPECT_TRUE(suits(Serves::soft, TouchStyle::soft));
+    EXPECT_FALSE(suits(Serves::soft, TouchStyle::sinking));
+    EXPECT_FALSE(suits(Serves::sinking, TouchStyle::soft));
+}

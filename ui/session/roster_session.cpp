@@ -1,0 +1,129 @@
+#include "ui/session/roster_session.h"
+
+#include "core/storage/storage_error.h"
+
+#include <QUndoCommand>
+#include <algorithm>
+
+namespace ui {
+
+/// Undo step of any coach action. A failed step marks itself obsolete and the stack drops it.
+class RosterSession::ApplyEdit final : public QUndoCommand
+{
+public:
+    ApplyEdit(RosterSession &session, const QString &name, const core::Edit &edit)
+        : QUndoCommand(name)
+        , m_session(session)
+        , m_edit(edit)
+    {}
+    void redo() override { run(m_edit); }
+    void undo() override { run(core::inverse(m_edit)); }
+
+private:
+    void run(const core::Edit &edit)
+    {
+        if (!m_session.apply(edit))
+            setObsolete(true);
+    }
+
+    RosterSession &m_session;
+    core::Edit m_edit;
+};
+
+namespace {
+
+template <class Row, class Id> const Row *find(const std::vector<Row> &rows, Id id)
+{
+    const auto it = std::find_if(rows.begin(), rows.end(), [id](const Row &r) { return r.id == id; });
+    return it == rows.end() ? nullptr : &*it;
+}
+
+template <class Row> QSet<core::LifterId> liftersOf(const core::RowChange<Row> &change)
+{
+    QSet<core::LifterId> ids;
+    for (const Row &row : change.before)
+        ids.insert(row.lifter);
+    for (const Row &row : change.after)
+        ids.insert(row.lifter);
+    return ids;
+}
+
+} // namespace
+
+RosterSession::RosterSession(core::RosterFile file, QObject *parent)
+    : QObject(parent)
+    , m_file(std::move(file))
+    , m_lifters(m_file.lifters())
+    , m_variations(m_file.variations())
+{}
+
+bool RosterSession::perform(const QString &name, const core::Edit &edit)
+{
+    if (edit.isEmpty())
+        return true;
+    const int steps = m_undo.index();
+    m_undo.push(new ApplyEdit(*this, name, edit));
+    return m_undo.index() > steps;
+}
+
+const core::Lifter *RosterSession::lifter(core::LifterId id) const
+{
+    return find(m_lifters, id);
+}
+
+const core::Variation *RosterSession::variation(core::VariationId id) const
+{
+    return find(m_variations, id);
+}
+
+std::vector<core::Card> RosterSession::cards(core::LifterId lifter, QDate from, QDate to)
+try {
+    return m_file.cards(lifter, from, to);
+} catch (const core::StorageError &e) {
+    Q_EMIT failed(e.words(), e.detail());
+    return {};
+}
+
+std::vector<core::LoggedSession> RosterSession::sessions(core::LifterId lifter)
+try {
+    return m_file.sessions(lifter);
+} catch (const core::StorageError &e) {
+    Q_EMIT failed(e.words(), e.detail());
+    return {};
+}
+
+std::vector<core::LoggedSession> RosterSession::sessions()
+try {
+    return m_file.sessions();
+} catch (const core::StorageError &e) {
+    Q_EMIT failed(e.words(), e.detail());
+    return {};
+}
+
+bool RosterSession::apply(const core::Edit &edit)
+try {
+    m_file.apply(edit);
+    reload(edit);
+    return true;
+} catch (const core::StorageError &e) {
+    Q_EMIT failed(e.words(), e.detail());
+    return false;
+}
+
+void RosterSession::reload(const core::Edit &edit)
+{
+    if (!edit.lifters.isEmpty()) {
+        m_lifters = m_file.lifters();
+        Q_EMIT liftersChanged();
+    }
+    if (!edit.variations.isEmpty()) {
+        m_variations = m_file.variations();
+        Q_EMIT variationsChanged();
+    }
+    if (!edit.cards.isEmpty())
+        Q_EMIT cardsChanged(liftersOf(edit.cards));
+    if (!edit.sessions.isEmpty())
+        Q_EMIT sessionsChanged(liftersOf(edit.sessions));
+}
+
+} // namespace ui

@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/storage/roster_file.h"
+
+#include <QObject>
+#include <QSet>
+#include <QUndoStack>
+#include <vector>
+
+namespace ui {
+
+/// The open roster on the screen's side: the one road for every change. A widget calls perform();
+/// an undo command applies the edit to the file in one transaction; the signals tell the models.
+/// A failed write changes nothing and is told by failed().
+class RosterSession : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit RosterSession(core::RosterFile file, QObject *parent = nullptr);
+
+    /// Carries the edit out as one undo step named `name` ("Move card"). False when it failed, and
+    /// then failed() was emitted. An empty edit is no step.
+    bool perform(const QString &name, const core::Edit &edit);
+
+    [[nodiscard]] QUndoStack &undoStack() { return m_undo; }
+    [[nodiscard]] QString path() const { return m_file.path(); }
+
+    [[nodiscard]] const std::vector<core::Lifter> &lifters() const { return m_lifters; }
+    [[nodiscard]] const std::vector<core::Variation> &variations() const { return m_variations; }
+    /// Null where there is none.
+    [[nodiscard]] const core::Lifter *lifter(core::LifterId id) const;
+    [[nodiscard]] const core::Variation *variation(core::VariationId id) const;
+
+    /// Reads of the file; on failure empty, and failed() was emitted.
+    [[nodiscard]] std::vector<core::Card> cards(core::LifterId lifter, QDate from, QDate to);
+    [[nodiscard]] std::vector<core::LoggedSession> sessions(core::LifterId lifter);
+    [[nodiscard]] std::vector<core::LoggedSession> sessions();
+
+    template <class Tag> [[nodiscard]] core::Id<Tag> newId() { return m_file.newId<Tag>(); }
+
+Q_SIGNALS:
+    void liftersChanged();
+    void variationsChanged();
+    void cardsChanged(const QSet<core::LifterId> &lifters);
+    void sessionsChanged(const QSet<core::LifterId> &lifters);
+    /// Words for the coach, and details for a report.
+    void failed(const QString &words, const QString &detail);
+
+private:
+    class ApplyEdit;
+    [[nodiscard]] bool apply(const core::Edit &edit);
+    void reload(const core::Edit &edit);
+
+    core::RosterFile m_file;
+    QUndoStack m_undo;
+    std::vector<core::Lifter> m_lifters;
+    std::vector<core::Variation> m_variations;
+};
+
+} // namespace ui
