@@ -15,8 +15,8 @@ std::vector<Variation> engineRows(const std::vector<Variation> &all, Lift lift)
     for (const Variation &v : all)
         if (v.lift == lift)
             rows.push_back(v);
-    const auto competition = std::find_if(
-        rows.begin(), rows.end(), [](const Variation &v) { return v.competition; });
+    const auto competition =
+        std::find_if(rows.begin(), rows.end(), [](const Variation &v) { return v.competition; });
     if (competition == rows.end())
         return {};
     std::rotate(rows.begin(), competition, competition + 1);
@@ -106,8 +106,7 @@ std::map<std::pair<LifterId, Lift>, LiftEstimate> estimateAll(const std::vector<
             estimates[log->second].readings.push_back(std::move(reading));
         }
 
-        std::vector<strength::LifterEstimate> fits
-            = strength::estimateRoster(logs, frame.priors);
+        std::vector<strength::LifterEstimate> fits = strength::estimateRoster(logs, frame.priors);
         for (size_t i = 0; i < lifters.size(); ++i) {
             estimates[i].estimate = std::move(fits[i]);
             result.emplace(std::pair(lifters[i].id, lift), std::move(estimates[i]));

@@ -15,9 +15,9 @@ namespace core {
 struct LiftEstimate
 {
     strength::LifterEstimate estimate;
-    std::vector<VariationId> rows;                  ///< row of the engine -> variation
-    std::vector<strength::VariationPrior> priors;   ///< one a row
-    std::vector<LoggedSession> readings;            ///< the sessions behind it, this lift's sets only
+    std::vector<VariationId> rows;                ///< row of the engine -> variation
+    std::vector<strength::VariationPrior> priors; ///< one a row
+    std::vector<LoggedSession> readings;          ///< the sessions behind it, this lift's sets only
 
     /// Row of a variation, -1 where it is of another lift.
     [[nodiscard]] int rowOf(VariationId variation) const;

@@ -62,9 +62,10 @@ TEST(Arrows, StrengthKnowsNoQtAndNothingAboveIt)
 TEST(Arrows, CoreKnowsNoWidgetAndNothingAboveIt)
 {
     const Room room{"core",
-        std::regex("^(ui/|app/|QtWidgets|QtGui|QtCharts|QtPrintSupport|"
-                   "Q(Widget|Application|MessageBox|Color|Brush|Pen|Font|Painter|Chart|Undo|Printer)"
-                   "[A-Za-z]*$)"),
+        std::regex(
+            "^(ui/|app/|QtWidgets|QtGui|QtCharts|QtPrintSupport|"
+            "Q(Widget|Application|MessageBox|Color|Brush|Pen|Font|Painter|Chart|Undo|Printer)"
+            "[A-Za-z]*$)"),
         "no widget, colour or message box"};
     EXPECT_THAT(broken(room), testing::IsEmpty()) << room.rule;
 }

@@ -40,11 +40,11 @@ void Estimates::refit()
         return;
     }
     m_stale = false;
-    m_watcher.setFuture(QtConcurrent::run([lifters = m_session.lifters(),
-                                              variations = m_session.variations(),
-                                              sessions = m_session.sessions()] {
-        return core::estimateAll(lifters, variations, sessions);
-    }));
+    m_watcher.setFuture(
+        QtConcurrent::run([lifters = m_session.lifters(), variations = m_session.variations(),
+                              sessions = m_session.sessions()] {
+            return core::estimateAll(lifters, variations, sessions);
+        }));
     Q_EMIT busyChanged(true);
 }
 

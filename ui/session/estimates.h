@@ -12,7 +12,8 @@ namespace ui {
 class RosterSession;
 
 /// Estimates of every lifter and lift, fitted off the screen's thread on copied values and dropped
-/// when the log has moved on meanwhile. The last good ones stay visible until the new ones are there.
+/// when the log has moved on meanwhile. The last good ones stay visible until the new ones are
+/// there.
 class Estimates : public QObject
 {
     Q_OBJECT

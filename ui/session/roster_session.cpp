@@ -15,7 +15,8 @@ public:
         : QUndoCommand(name)
         , m_session(session)
         , m_edit(edit)
-    {}
+    {
+    }
     void redo() override { run(m_edit); }
     void undo() override { run(core::inverse(m_edit)); }
 
@@ -34,7 +35,8 @@ namespace {
 
 template <class Row, class Id> const Row *find(const std::vector<Row> &rows, Id id)
 {
-    const auto it = std::find_if(rows.begin(), rows.end(), [id](const Row &r) { return r.id == id; });
+    const auto it =
+        std::find_if(rows.begin(), rows.end(), [id](const Row &r) { return r.id == id; });
     return it == rows.end() ? nullptr : &*it;
 }
 
@@ -55,7 +57,8 @@ RosterSession::RosterSession(core::RosterFile file, QObject *parent)
     , m_file(std::move(file))
     , m_lifters(m_file.lifters())
     , m_variations(m_file.variations())
-{}
+{
+}
 
 bool RosterSession::perform(const QString &name, const core::Edit &edit)
 {

@@ -1,0 +1,93 @@
+#include "app/demo/demo_roster.h"
+
+#include "app/demo/training.h"
+
+#include <span>
+#include <stdexcept>
+
+namespace demo {
+
+namespace {
+
+constexpr quint64 kSeed = 20240817;
+
+/// A planned card of the demo week, by touch style.
+struct Planned
+{
+    int day; ///< 0 = Monday
+    const char *soft;
+    const char *sinking;
+    const char *setLine;
+};
+
+constexpr Planned kWeek[] = {
+    {0, "comp", "comp", "1x1 @8"},
+    {0, "off_chest_pause", "long_pause", "4x3 @8"},
+    {2, "squat", "squat", "4x5 @8"},
+    {2, "feet_up", "feet_up", "3x6 @7.5"},
+    {4, "tempo_4_2_0", "tempo_4_2_0", "2x2 @7"},
+    {4, "comp", "comp", "4x5 @8"},
+    {4, "deadlift", "deadlift", "3x4 @8"},
+};
+
+constexpr Planned kSoreWeek[] = {
+    {0, "feet_up", "feet_up", "4x5 @8"},
+    {2, "close_grip", "close_grip", "3x8 @8"},
+    {4, "comp", "comp", "4x4 @7"},
+};
+
+core::VariationId idOf(const Codes &codes, const char *code)
+{
+    const auto it = codes.find(QString::fromLatin1(code));
+    if (it == codes.end())
+        throw std::invalid_argument(std::string("The catalogue has no variation ") + code + '.');
+    return it->second;
+}
+
+void addWeek(std::span<const Planned> week, const core::Lifter &lifter, QDate monday,
+    const Codes &codes, const Ids &ids, std::vector<core::Card> &cards)
+{
+    int position = 0;
+    int day = -1;
+    for (const Planned &planned : week) {
+        position = planned.day == day ? position + 1 : 0;
+        day = planned.day;
+        const bool sinking = lifter.touchStyle == core::TouchStyle::sinking;
+        cards.push_back({ids.card(), lifter.id, monday.addDays(day), position,
+            idOf(codes, sinking ? planned.sinking : planned.soft),
+            QString::fromLatin1(planned.setLine), {}});
+    }
+}
+
+} // namespace
+
+core::Edit demoRoster(const std::vector<core::Variation> &catalogue, QDate today, const Ids &ids)
+{
+    Codes codes;
+    for (const core::Variation &v : catalogue)
+        codes.emplace(v.code, v.id);
+    for (const char *code : {"comp", "off_chest_pause", "long_pause", "feet_up", "close_grip",
+             "tempo_4_2_0", "squat", "deadlift"})
+        (void)idOf(codes, code);
+
+    const QDate monday = today.addDays(1 - today.dayOfWeek());
+    std::mt19937_64 random(kSeed);
+    core::Edit edit;
+    for (Person &person : people(monday)) {
+        person.lifter.id = ids.lifter();
+        for (core::LoggedSession &session :
+            trainingLog(person, codes, monday.addDays(-7 * kWeeks), random)) {
+            session.id = ids.session();
+            session.lifter = person.lifter.id;
+            edit.sessions.after.push_back(std::move(session));
+        }
+        const bool sore = person.story.soreWeek == kWeeks - 1;
+        addWeek(sore ? std::span<const Planned>(kSoreWeek) : kWeek, person.lifter, monday, codes,
+            ids, edit.cards.after);
+        addWeek(kWeek, person.lifter, monday.addDays(7), codes, ids, edit.cards.after);
+        edit.lifters.after.push_back(std::move(person.lifter));
+    }
+    return edit;
+}
+
+} // namespace demo

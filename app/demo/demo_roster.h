@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/domain/edit.h"
+
+#include <QDate>
+#include <functional>
+
+namespace demo {
+
+/// Sources of fresh ids.
+struct Ids
+{
+    std::function<core::LifterId()> lifter;
+    std::function<core::SessionId()> session;
+    std::function<core::CardId()> card;
+};
+
+/// Everything of the demo roster as one edit of an empty one: the lifters, thirty weeks of log that
+/// end before the week of `today`, and the plan of that week and the next. Same day, same roster.
+/// @throws std::invalid_argument where the catalogue lacks a code that the scenario trains
+[[nodiscard]] core::Edit demoRoster(
+    const std::vector<core::Variation> &catalogue, QDate today, const Ids &ids);
+
+} // namespace demo

@@ -1,0 +1,172 @@
+#include "app/demo/training.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace demo {
+
+namespace {
+
+constexpr double kFatiguePerSet = 0.006; // share of the max
+constexpr double kFormSd = 0.018;        // share of the max, from day to day
+constexpr double kCoachRounding = 2.5;   // kg; 5 lb plates for a lifter in pounds
+
+/// Normal deviate by Box and Muller, so that the log is the same under every standard library.
+double normal(std::mt19937_64 &random)
+{
+    const auto uniform = [&random] { return (double(random() >> 11) + 0.5) * 0x1p-53; };
+    const double radius = std::sqrt(-2.0 * std::log(uniform()));
+    return radius * std::cos(2.0 * std::numbers::pi * uniform());
+}
+
+bool chance(std::mt19937_64 &random, double probability)
+{
+    return double(random() >> 11) * 0x1p-53 < probability;
+}
+
+/// One exercise of a training day as the coach wrote it.
+struct Work
+{
+    const char *code;
+    double ratio; ///< of the person, to the bench max
+    int sets;
+    int reps;
+    double reserve; ///< reps that should be left
+};
+
+/// Three days a week; the fourth week of each four is light.
+std::vector<Work> plan(const Person &person, int week, int day)
+{
+    const bool soft = person.lifter.touchStyle != core::TouchStyle::sinking;
+    const bool sore = week == person.story.soreWeek;
+    const bool light = week % 4 == 3;
+    const int wave = week % 4; // reps fall as the weeks go by
+    const int sets = light ? 2 : 4;
+    const double squat = person.truth.squatRatio;
+    const double pull = person.truth.deadliftRatio;
+    switch (day) {
+    case 0:
+        if (sore)
+            return {{"feet_up", 0.95, 4, 5, 2.0}};
+        return {{"comp", 1.0, 1, light ? 3 : 1 + (wave == 0), light ? 3.0 : 1.0},
+            {soft ? "off_chest_pause" : "long_pause", soft ? 1.0 : 0.96, sets, 3 - (wave == 2),
+                2.0}};
+    case 1:
+        if (sore)
+            return {{"close_grip", 0.95, 3, 8, 2.0}};
+        return {{"squat", squat, sets, 6 - wave, 2.0}, {"feet_up", 0.95, 3, 6 - wave / 2, 2.0}};
+    default:
+        if (sore)
+            return {{"comp", 1.0, 3, 4, 3.0}};
+        return {{"comp", 1.0, sets, 6 - wave, light ? 4.0 : 1.5},
+            {week % 2 ? "close_grip" : "tempo_4_2_0", week % 2 ? 0.95 : 0.92, 2, week % 2 ? 6 : 2,
+                2.0},
+            {"deadlift", pull, light ? 1 : 3, 5 - wave / 2, 2.0}};
+    }
+}
+
+double maxAt(const Person &person, int week)
+{
+    const auto &[layoffFrom, layoffWeeks, soreWeek, firstWeek] = person.story;
+    double share = 1.0 + person.truth.gainPerWeek * week
+        + 0.012 * std::sin(2.0 * std::numbers::pi * week / 8.0);
+    if (layoffFrom >= 0 && week >= layoffFrom + layoffWeeks) {
+        const int back = week - layoffFrom - layoffWeeks;
+        share -= 0.07 * std::exp(-back / 4.0);
+    }
+    return person.truth.benchKg * share;
+}
+
+double onTheBar(double kg, core::Unit unit)
+{
+    const double step = unit == core::Unit::pound ? 5.0 * core::kKgPerPound : kCoachRounding;
+    return std::max(std::round(kg / step) * step, 20.0);
+}
+
+/// What the coach writes on the bar for a reserve, by a plain table of about 3 % a rep.
+double coachLoad(double guessKg, const Work &work, core::Unit unit)
+{
+    const double share = 1.0 - 0.03 * (work.reps - 1 + work.reserve);
+    return onTheBar(guessKg * work.ratio * share, unit);
+}
+
+/// Touch score of a heavy set: past the touch hold it slips a step for each further 4 %.
+int touchScore(const Person &person, double share, std::mt19937_64 &random)
+{
+    const int wanted = person.lifter.touchStyle == core::TouchStyle::sinking ? 2 : 1;
+    const double slip = (share - person.truth.touchHold) / 0.04 + 0.5 * normal(random);
+    return std::clamp(wanted + int(std::ceil(std::max(slip, 0.0))), 1, 5);
+}
+
+core::SetEntry perform(const Person &person, const Work &work, core::VariationId variation,
+    double loadKg, double maxKg, int setsBefore, std::mt19937_64 &random)
+{
+    const Truth &truth = person.truth;
+    const double cap = maxKg * work.ratio * (1.0 - kFatiguePerSet * setsBefore);
+    const double capacity = 1.0 + (cap / loadKg - 1.0) / truth.repDrop;
+
+    core::SetEntry set;
+    set.variation = variation;
+    set.loadKg = loadKg;
+    set.repsPlanned = work.reps;
+    set.repsDone = std::clamp(int(std::floor(capacity)), 0, work.reps);
+    set.failed = set.repsDone < work.reps;
+    const double reserve = capacity - set.repsDone;
+    const double said = reserve + truth.ratingBias
+        + truth.ratingNoise * (0.6 + 0.25 * std::max(reserve, 0.0)) * normal(random);
+    const double rpe = std::clamp(std::round((10.0 - said) * 2.0) / 2.0, 5.0, 10.0);
+    // Easy sets go unrated more often.
+    if (!set.failed && !chance(random, rpe < 7.0 ? 0.35 : 0.06))
+        set.rpe = rpe;
+    if (!set.failed && loadKg / (maxKg * work.ratio) > 0.75 && work.ratio <= 1.0
+        && chance(random, 0.7))
+        set.touch = touchScore(person, loadKg / (maxKg * work.ratio), random);
+    return set;
+}
+
+} // namespace
+
+std::vector<core::LoggedSession> trainingLog(
+    const Person &person, const Codes &codes, QDate firstMonday, std::mt19937_64 &random)
+{
+    constexpr int kWeekdays[] = {0, 2, 4};
+    std::vector<core::LoggedSession> log;
+    const Story &story = person.story;
+    double guess = 0.96 * maxAt(person, story.firstWeek);
+    for (int week = story.firstWeek; week < kWeeks; ++week) {
+        const bool away = story.layoffFrom >= 0 && week >= story.layoffFrom
+            && week < story.layoffFrom + story.layoffWeeks;
+        if (away)
+            continue;
+        for (int day = 0; day < 3; ++day) {
+            if (chance(random, 0.04)) // life happens
+                continue;
+            const double form = std::exp(kFormSd * normal(random));
+            core::LoggedSession session;
+            session.day = firstMonday.addDays(week * 7 + kWeekdays[day]);
+            session.readiness =
+                std::clamp(int(std::lround(3.4 + 40.0 * (form - 1.0) + 0.6 * normal(random)
+                               - (week == story.soreWeek ? 1.5 : 0.0))),
+                    1, 5);
+            for (const Work &work : plan(person, week, day)) {
+                double load = coachLoad(guess, work, person.lifter.unit);
+                for (int i = 0; i < work.sets; ++i) {
+                    session.sets.push_back(
+                        perform(person, work, codes.at(QString::fromLatin1(work.code)), load,
+                            maxAt(person, week) * form, int(session.sets.size()), random));
+                    const core::SetEntry &set = session.sets.back();
+                    if (set.failed) { // back off after a miss, and trust the guess a little less
+                        load = onTheBar(0.95 * load, person.lifter.unit);
+                        guess *= 0.995;
+                    }
+                }
+            }
+            log.push_back(std::move(session));
+        }
+        guess += 0.15 * (maxAt(person, week) * 0.985 - guess); // the coach learns, slowly
+    }
+    return log;
+}
+
+} // namespace demo
