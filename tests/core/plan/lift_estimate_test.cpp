@@ -1,0 +1,91 @@
+#include "core/plan/lift_estimate.h"
+
+#include <gmock/gmock.h>
+
+using namespace core;
+
+namespace {
+
+Variation variation(qint64 id, Lift lift, bool competition, double ratio)
+{
+    Variation v;
+    v.id = {id};
+    v.lift = lift;
+    v.competition = competition;
+    v.ratio = ratio;
+    return v;
+}
+
+LoggedSession session(qint64 lifter, QDate day, std::vector<SetEntry> sets)
+{
+    LoggedSession s;
+    s.lifter = {lifter};
+    s.day = day;
+    s.sets = std::move(sets);
+    return s;
+}
+
+SetEntry single(qint64 variationId, double loadKg)
+{
+    SetEntry set;
+    set.variation = {variationId};
+    set.loadKg = loadKg;
+    set.repsDone = 1;
+    set.rpe = 10.0;
+    return set;
+}
+
+const std::vector<Variation> kCatalogue = {variation(1, Lift::bench, false, 0.95),
+    variation(2, Lift::bench, true, 1.0), variation(3, Lift::squat, true, 1.0)};
+
+std::vector<Lifter> lifters(std::initializer_list<qint64> ids)
+{
+    std::vector<Lifter> all;
+    for (const qint64 id : ids) {
+        Lifter lifter;
+        lifter.id = {id};
+        all.push_back(lifter);
+    }
+    return all;
+}
+
+} // namespace
+
+TEST(LiftEstimate, TheCompetitionLiftIsTheEnginesFirstRow)
+{
+    const auto all = estimateAll(lifters({7}), kCatalogue, {});
+    const LiftEstimate &bench = all.at({LifterId{7}, Lift::bench});
+    EXPECT_THAT(bench.rows, testing::ElementsAre(VariationId{2}, VariationId{1}));
+    EXPECT_EQ(bench.rowOf({1}), 1);
+    EXPECT_EQ(bench.rowOf({3}), -1);
+    EXPECT_EQ(bench.priors.front().spread, 0.0);
+}
+
+TEST(LiftEstimate, EachLiftReadsItsOwnSetsOnly)
+{
+    const QDate day(2026, 3, 2);
+    const auto all = estimateAll(lifters({7, 8}), kCatalogue,
+        {session(7, day, {single(2, 100.0), single(3, 150.0)}),
+            session(8, day, {single(3, 90.0)})});
+
+    const LiftEstimate &bench = all.at({LifterId{7}, Lift::bench});
+    ASSERT_EQ(bench.readings.size(), 1u);
+    EXPECT_THAT(bench.readings.front().sets, testing::ElementsAre(single(2, 100.0)));
+    const LiftEstimate &squat = all.at({LifterId{7}, Lift::squat});
+    ASSERT_TRUE(squat.estimate.maxOn(engineDay(day)).has_value());
+    EXPECT_GT(squat.estimate.maxOn(engineDay(day))->kg, bench.estimate.maxOn(engineDay(day))->kg);
+}
+
+TEST(LiftEstimate, ALifterWithoutSetsHasNoEstimateButIsThere)
+{
+    const auto all = estimateAll(lifters({7}), kCatalogue, {});
+    EXPECT_EQ(all.at({LifterId{7}, Lift::bench}).estimate.standing, strength::Standing::noData);
+    EXPECT_EQ(all.count({LifterId{7}, Lift::deadlift}), 0u); // no competition deadlift here
+}
+
+TEST(LiftEstimate, EngineDaysCountFromTheEpoch)
+{
+    EXPECT_EQ(engineDay(QDate(1970, 1, 1)), 0);
+    EXPECT_EQ(engineDay(QDate(2026, 3, 2)), 20514); // POSIX: date -d 2026-03-02 +%s / 86400
+    EXPECT_EQ(fromEngineDay(20514), QDate(2026, 3, 2));
+}
