@@ -11,10 +11,18 @@
 ///     target  = "@" rpe              RPE 1 to 10 in halves, counted at the last rep: @8, @8.5
 ///             | share "%"            of the day's estimated max of the variation: 75%
 ///             | load ("kg" | "lb")   on the bar: 100kg, 225lb
+///     sets    = 1 to 30, reps = 1 to 50; other numbers have at most two decimals
 ///
-/// Spaces may stand anywhere between the parts; upper case reads as lower case. A line a row;
-/// a card may hold several.
+/// Spaces may stand anywhere between the parts; upper case reads as lower case, and the
+/// multiplication sign as x. Decimals take a point in every locale, so that a line means the same
+/// on every coach's machine; a comma is refused with words that say so. A line a row; a card may
+/// hold several, blank rows between them say nothing.
 namespace core {
+
+inline constexpr int kMostSets = 30;
+inline constexpr int kMostReps = 50;
+inline constexpr double kMostPercent = 150.0;
+inline constexpr double kMostLoadKg = 1000.0;
 
 struct RpeTarget
 {
@@ -60,5 +68,6 @@ struct ParsedSetLines
 
 /// Canonical form: parse(print(x)) == x.
 [[nodiscard]] QString print(const SetLine &line);
+[[nodiscard]] QString print(const std::vector<SetLine> &lines);
 
 } // namespace core

@@ -1,0 +1,130 @@
+#include "core/plan/plan_edits.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace core {
+
+namespace {
+
+std::vector<Card>::const_iterator find(const std::vector<Card> &cards, CardId id)
+{
+    return std::find_if(cards.begin(), cards.end(), [id](const Card &c) { return c.id == id; });
+}
+
+const Card &theCard(const std::vector<Card> &cards, CardId id)
+{
+    const auto it = find(cards, id);
+    if (it == cards.end())
+        throw std::invalid_argument("there is no such card");
+    return *it;
+}
+
+std::vector<Card> without(std::vector<Card> cards, CardId id)
+{
+    std::erase_if(cards, [id](const Card &c) { return c.id == id; });
+    return cards;
+}
+
+/// `cards` with the day renumbered from the top.
+void renumber(std::vector<Card> &cards, QDate day)
+{
+    int position = 0;
+    for (const Card &next : cardsOn(cards, day)) {
+        const auto card = cards.begin() + (find(cards, next.id) - cards.cbegin());
+        card->position = position++;
+    }
+}
+
+/// `cards` with `card` pushed in at card.position of card.day.
+std::vector<Card> with(std::vector<Card> cards, Card card)
+{
+    renumber(cards, card.day);
+    const int end = int(cardsOn(cards, card.day).size());
+    card.position = std::clamp(card.position, 0, end);
+    for (Card &other : cards)
+        if (other.day == card.day && other.position >= card.position)
+            ++other.position;
+    cards.push_back(card);
+    return cards;
+}
+
+/// Only the rows that differ.
+Edit difference(const std::vector<Card> &before, const std::vector<Card> &after)
+{
+    Edit edit;
+    for (const Card &card : before)
+        if (const auto now = find(after, card.id); now == after.end() || *now != card)
+            edit.cards.before.push_back(card);
+    for (const Card &card : after)
+        if (const auto then = find(before, card.id); then == before.end() || *then != card)
+            edit.cards.after.push_back(card);
+    return edit;
+}
+
+Edit replaceCard(const Card &before, const Card &after)
+{
+    return difference({before}, {after});
+}
+
+} // namespace
+
+std::vector<Card> cardsOn(const std::vector<Card> &cards, QDate day)
+{
+    std::vector<Card> chosen;
+    std::copy_if(cards.begin(), cards.end(), std::back_inserter(chosen),
+        [day](const Card &c) { return c.day == day; });
+    std::stable_sort(chosen.begin(), chosen.end(),
+        [](const Card &a, const Card &b) { return a.position < b.position; });
+    return chosen;
+}
+
+Edit addCard(const std::vector<Card> &cards, const Card &card)
+{
+    return difference(cards, with(cards, card));
+}
+
+Edit moveCard(const std::vector<Card> &cards, CardId id, QDate day, int position)
+{
+    Card card = theCard(cards, id);
+    const QDate from = card.day;
+    card.day = day;
+    card.position = position;
+    std::vector<Card> after = with(without(cards, id), card);
+    renumber(after, from);
+    return difference(cards, after);
+}
+
+Edit removeCard(const std::vector<Card> &cards, CardId id)
+{
+    const QDate day = theCard(cards, id).day;
+    std::vector<Card> after = without(cards, id);
+    renumber(after, day);
+    return difference(cards, after);
+}
+
+Edit duplicateCard(const std::vector<Card> &cards, CardId id, CardId copy)
+{
+    Card card = theCard(cards, id);
+    card.id = copy;
+    ++card.position;
+    return addCard(cards, card);
+}
+
+Edit changeSetLine(const std::vector<Card> &cards, CardId id, const QString &setLine)
+{
+    const Card &before = theCard(cards, id);
+    Card after = before;
+    after.setLine = setLine;
+    return replaceCard(before, after);
+}
+
+Edit changeNote(const std::vector<Card> &cards, CardId id, const QString &note)
+{
+    const Card &before = theCard(cards, id);
+    Card after = before;
+    after.note = note;
+    return replaceCard(before, after);
+}
+
+} // namespace core

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/domain/edit.h"
+
+#include <QString>
+#include <vector>
+
+/// What a coach does to cards, as edits. All take `cards`: every card of one lifter on the days
+/// concerned, in any order (more days do no harm). Positions stay 0, 1, 2 ... in each day without
+/// gaps. A position beyond the day's end means its end.
+/// @throws std::invalid_argument for a card id that is not among `cards`
+namespace core {
+
+/// The cards of one day, by position.
+[[nodiscard]] std::vector<Card> cardsOn(const std::vector<Card> &cards, QDate day);
+
+/// Puts `card` (with its new id) on card.day at card.position.
+[[nodiscard]] Edit addCard(const std::vector<Card> &cards, const Card &card);
+
+/// `position` is the place that the card has afterwards. Empty when nothing would change.
+[[nodiscard]] Edit moveCard(const std::vector<Card> &cards, CardId id, QDate day, int position);
+
+[[nodiscard]] Edit removeCard(const std::vector<Card> &cards, CardId id);
+
+/// A copy with the id `copy`, right below the card itself.
+[[nodiscard]] Edit duplicateCard(const std::vector<Card> &cards, CardId id, CardId copy);
+
+/// Empty when the text is what is there.
+[[nodiscard]] Edit changeSetLine(const std::vector<Card> &cards, CardId id, const QString &setLine);
+[[nodiscard]] Edit changeNote(const std::vector<Card> &cards, CardId id, const QString &note);
+
+} // namespace core

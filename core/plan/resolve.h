@@ -1,0 +1,60 @@
+#pragma once
+
+#include "core/domain/card.h"
+#include "core/plan/lift_estimate.h"
+#include "core/plan/plates.h"
+#include "core/plan/set_line.h"
+
+#include <optional>
+#include <span>
+
+/// From set lines to loads on the bar.
+namespace core {
+
+/// One set line with the load that a lifter takes for all its sets.
+struct ResolvedLine
+{
+    SetLine line;
+    std::optional<BarLoad> load;          ///< what goes on the bar
+    std::optional<strength::Band> target; ///< before rounding to plates, with its 90 % interval
+    /// Reps in reserve expected at the rounded load in the first and in the last set; below 0 where
+    /// the set would be missed.
+    std::optional<strength::Interval> firstReserve;
+    std::optional<strength::Interval> lastReserve;
+    QString why;     ///< without a load: why there is none and what to do
+    QString caution; ///< with a load: what speaks against going by it blindly; often empty
+};
+
+/// What the loads of a lifter on a day depend on.
+struct LoadBasis
+{
+    const LiftEstimate *estimate = nullptr; ///< of the variation's lift; null before the first fit
+    const PlateTable &plates;
+    Unit unit = Unit::kilogram; ///< for the words
+    QDate day;
+};
+
+/// Loads of one card.
+///
+/// An RPE target is meant for the last set of its line: fatigue within the session makes each set
+/// harder than the one before, and no set shall be harder than was asked for. A share is of the max
+/// of the variation on the day, rested. A load is rounded to the plates like any other. A line
+/// without a target has no load; neither has an RPE or share where the estimate is too thin.
+/// @param hardSetsBefore  sets of the same lift before this card in the session
+[[nodiscard]] std::vector<ResolvedLine> resolve(const std::vector<SetLine> &lines,
+    VariationId variation, const LoadBasis &basis, int hardSetsBefore);
+
+/// Sets on a card, 0 where its set line does not parse.
+[[nodiscard]] int setCount(const std::vector<SetLine> &lines);
+
+/// Number of lifts (reps) of a card.
+[[nodiscard]] int liftCount(const std::vector<SetLine> &lines);
+
+/// Tonnage of resolved lines, kg; lines without a load count nothing.
+[[nodiscard]] double tonnageKg(std::span<const ResolvedLine> lines);
+
+/// RPE on the 1 to 10 scale for reps in reserve, 10 at none and below.
+/// Source: Zourdos et al. (2016), J Strength Cond Res 30(1):267-275 (from memory): 10 - reserve.
+[[nodiscard]] double rpeFromReserve(double reserve);
+
+} // namespace core
