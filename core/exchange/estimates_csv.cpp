@@ -1,0 +1,30 @@
+#include "core/exchange/estimates_csv.h"
+
+#include "core/exchange/csv_writer.h"
+
+namespace core {
+
+QByteArray writeEstimates(const std::vector<Lifter> &lifters,
+    const std::map<std::pair<LifterId, Lift>, LiftEstimate> &estimates)
+{
+    const auto kg = [](double value) { return QByteArray::number(value, 'f', 2); };
+    QByteArray text = csvLine({"lifter", "date", "view", "estimate_kg", "low90_kg", "high90_kg"});
+    for (const Lifter &lifter : lifters) {
+        const auto found = estimates.find({lifter.id, Lift::bench});
+        if (found == estimates.end())
+            continue;
+        const QByteArray name = csvField(lifter.name);
+        const auto write = [&](const char *view, strength::Band strength::WeekEstimate::*band) {
+            for (const strength::WeekEstimate &week : found->second.estimate.weeks) {
+                const strength::Band &b = week.*band;
+                text += csvLine({name, fromEngineDay(week.sunday).toString(Qt::ISODate).toLatin1(),
+                    view, kg(b.kg), kg(b.low90), kg(b.high90)});
+            }
+        };
+        write("filtered", &strength::WeekEstimate::filtered);
+        write("smoothed", &strength::WeekEstimate::smoothed);
+    }
+    return text;
+}
+
+} // namespace core

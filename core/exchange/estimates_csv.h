@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/domain/lifter.h"
+#include "core/plan/lift_estimate.h"
+
+#include <QByteArray>
+
+namespace core {
+
+/// Estimated bench-press maxima as a file, one line a lifter, a view and a week:
+///
+///     lifter,date,view,estimate_kg,low90_kg,high90_kg
+///
+/// `date` is the Sunday that ends the week, `view` is `filtered` (what was known then) or
+/// `smoothed` (what is known now), loads are in kg to 10 g with the ends of the 90 % interval.
+/// Lifters in the order given; one without a bench-press set has no line.
+[[nodiscard]] QByteArray writeEstimates(const std::vector<Lifter> &lifters,
+    const std::map<std::pair<LifterId, Lift>, LiftEstimate> &estimates);
+
+} // namespace core

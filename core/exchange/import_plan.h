@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/domain/edit.h"
+#include "core/exchange/log_csv.h"
+#include "core/exchange/people_csv.h"
+
+#include <functional>
+
+namespace core {
+
+/// What the roster holds before the import.
+struct RosterRows
+{
+    std::vector<Lifter> lifters;
+    std::vector<Variation> variations;
+    std::vector<LoggedSession> sessions;
+};
+
+/// Ids for rows to be added.
+struct IdSource
+{
+    std::function<LifterId()> lifter;
+    std::function<SessionId()> session;
+};
+
+/// Ids from 1 up, for rows that will not be stored.
+[[nodiscard]] IdSource countingIds();
+
+struct ImportCounts
+{
+    int newLifters = 0;
+    int changedLifters = 0;
+    int newSessions = 0;
+    int changedSessions = 0; ///< known ones that get sets, readiness or a detail of a set
+    int newSets = 0;
+    int knownSets = 0; ///< in the roster already
+
+    friend bool operator==(const ImportCounts &, const ImportCounts &) = default;
+};
+
+/// What an import would do. All or nothing: with a problem there is no edit.
+struct ImportPlan
+{
+    Edit edit;
+    ImportCounts counts;
+    ProblemList problems; ///< those of the tables too, by file and line
+
+    [[nodiscard]] bool isClean() const { return problems.isEmpty(); }
+};
+
+/// Plans the import of a log and of people; either may be empty.
+///
+/// A lifter is known by the name, without regard to case; one who is new gets the usual gear of the
+/// unit. A session is known by lifter, day and number. What a file says holds, and a blank field
+/// leaves what the roster knows. A line of the log that agrees with a set of its session is that
+/// set, each set once; others are appended in the order of the file. So a file imported twice adds
+/// nothing, and a log that grows from week to week adds what is new in it.
+[[nodiscard]] ImportPlan planImport(
+    const LogTable &log, const PeopleTable &people, const RosterRows &roster, const IdSource &ids);
+
+} // namespace core

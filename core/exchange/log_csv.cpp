@@ -1,0 +1,230 @@
+#include "core/exchange/log_csv.h"
+
+#include "core/exchange/csv_table.h"
+#include "core/exchange/csv_writer.h"
+
+#include <QCoreApplication>
+#include <QHash>
+#include <array>
+#include <map>
+#include <tuple>
+
+namespace core {
+
+namespace {
+
+enum Cell : size_t {
+    lifter,
+    date,
+    variation,
+    loadKg,
+    repsPlanned,
+    repsDone,
+    rpe,
+    failed,
+    session,
+    velocityMs,
+    touch,
+    note,
+    readiness
+};
+
+constexpr std::array kColumns{Column{"lifter", true}, Column{"date", true},
+    Column{"variation", true}, Column{"load_kg", true}, Column{"reps_planned", true},
+    Column{"reps_done", true}, Column{"rpe", true}, Column{"failed", true}, Column{"session"},
+    Column{"velocity_ms"}, Column{"touch"}, Column{"note"}, Column{"readiness"}};
+
+constexpr int kEarliestYear = 1950;
+constexpr int kMostSessionsADay = 20;
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("LogCsv", text);
+}
+
+/// A set with nothing wrong, to try one field of another in.
+SetEntry soundSet()
+{
+    SetEntry set;
+    set.loadKg = 20.0;
+    set.repsDone = 1;
+    return set;
+}
+
+/// Lays what problems(SetEntry) finds at the door of the field that is to blame.
+void judgeFields(CsvTable &table, const SetEntry &set)
+{
+    const auto judge = [&table](Cell cell, const SetEntry &probe, const QString &remedy) {
+        for (const QString &words : problems(probe))
+            table.complain(cell, words, remedy);
+    };
+    SetEntry probe = soundSet();
+    probe.loadKg = set.loadKg;
+    judge(loadKg, probe, tr("Write the weight on the bar in kg, the bar included."));
+    probe = soundSet();
+    probe.repsPlanned = set.repsPlanned;
+    judge(repsPlanned, probe, tr("Leave the field blank where none were planned."));
+    probe = soundSet();
+    probe.repsDone = set.repsDone;
+    probe.failed = set.failed;
+    judge(repsDone, probe,
+        set.repsDone == 0
+            ? tr("Write 1 under failed, or take the line out if the set was not done.")
+            : tr("Write the reps that were completed."));
+    probe = soundSet();
+    probe.rpe = set.rpe;
+    judge(rpe, probe, tr("Leave the field blank where the set was not rated."));
+    probe = soundSet();
+    probe.velocityMs = set.velocityMs;
+    judge(velocityMs, probe, tr("Write metres a second, such as 0.35, or leave it blank."));
+    probe = soundSet();
+    probe.touch = set.touch;
+    judge(
+        touch, probe, tr("Write 1 for the softest touch up to 5 for a bar that sinks and stops."));
+}
+
+bool readFailed(CsvTable &table)
+{
+    const std::string_view cell = table.cell(failed);
+    if (cell != "" && cell != "0" && cell != "1")
+        table.complain(failed, tr("The field is neither 0 nor 1."),
+            tr("Write 1 if a rep was tried and missed, else 0."));
+    return cell == "1";
+}
+
+/// Fields of the set that are there and can be read; false when one of them cannot.
+bool readSet(CsvTable &table, const ProblemList &problemsSoFar, SetEntry &set)
+{
+    const size_t before = problemsSoFar.count();
+    if (table.demand(loadKg, tr("Write the weight on the bar in kg.")))
+        set.loadKg = table.number(loadKg).value_or(0.0);
+    if (table.demand(repsDone, tr("Write the reps that were completed.")))
+        set.repsDone = table.wholeNumber(repsDone).value_or(0);
+    set.repsPlanned = table.wholeNumber(repsPlanned);
+    set.rpe = table.number(rpe);
+    set.failed = readFailed(table);
+    set.velocityMs = table.number(velocityMs);
+    set.touch = table.wholeNumber(touch);
+    set.note = table.text(note);
+    return problemsSoFar.count() == before;
+}
+
+QDate readDay(CsvTable &table, QDate today)
+{
+    if (!table.demand(date, tr("Write the day of the session, such as 2026-03-31.")))
+        return {};
+    const QDate day = table.date(date).value_or(QDate());
+    if (day.isValid() && day > today.addDays(1))
+        table.complain(date, tr("%1 has not come yet.").arg(day.toString(Qt::ISODate)),
+            tr("Write the day the session took place on."));
+    else if (day.isValid() && day.year() < kEarliestYear)
+        table.complain(date,
+            tr("%1 is before %2.").arg(day.toString(Qt::ISODate)).arg(kEarliestYear),
+            tr("Write the year with four digits."));
+    return day;
+}
+
+int readNumber(CsvTable &table)
+{
+    const std::optional<int> number = table.wholeNumber(session);
+    if (number && (*number < 1 || *number > kMostSessionsADay)) {
+        table.complain(session,
+            tr("Sessions of a day are numbered 1 to %1.").arg(kMostSessionsADay),
+            tr("Write 1 for the first session of the day, 2 for the second."));
+        return 1;
+    }
+    return number.value_or(1);
+}
+
+std::optional<int> readReadiness(CsvTable &table)
+{
+    const std::optional<int> value = table.wholeNumber(readiness);
+    if (value && (*value < 1 || *value > 5)) {
+        table.complain(readiness, tr("Readiness is 1 to 5."),
+            tr("Write 1 for the worst up to 5 for the best, or leave it blank."));
+        return std::nullopt;
+    }
+    return value;
+}
+
+/// Readiness is said once a session: the lines of a session have the same, or none.
+class ReadinessCheck
+{
+public:
+    void take(CsvTable &table, const LogRow &row)
+    {
+        if (!row.readiness)
+            return;
+        const auto [said, isFirst] = m_said.try_emplace(
+            {row.lifter.toCaseFolded(), row.day, row.number}, Said{*row.readiness, row.line});
+        if (!isFirst && said->second.value != *row.readiness)
+            table.complain(readiness,
+                tr("Line %1 has %2 for the same session.")
+                    .arg(said->second.line)
+                    .arg(said->second.value),
+                tr("Write one value for the session, or number the sessions of the day."));
+    }
+
+private:
+    struct Said
+    {
+        int value = 0;
+        int line = 0;
+    };
+    std::map<std::tuple<QString, QDate, int>, Said> m_said;
+};
+
+} // namespace
+
+LogTable readLog(QIODevice &device, const QString &file, QDate today)
+{
+    LogTable log{file, {}, {}};
+    CsvTable table(device, file, kColumns, log.problems);
+    ReadinessCheck readinessCheck;
+    while (table.next()) {
+        LogRow row;
+        row.line = table.line();
+        if (table.demand(lifter, tr("Write the lifter's name.")))
+            row.lifter = table.text(lifter).normalized(QString::NormalizationForm_C).simplified();
+        row.day = readDay(table, today);
+        if (table.demand(variation, tr("Write the code of a variation, such as comp.")))
+            row.variation = table.text(variation);
+        row.number = readNumber(table);
+        row.readiness = readReadiness(table);
+        if (readSet(table, log.problems, row.set) && !problems(row.set).isEmpty())
+            judgeFields(table, row.set);
+        readinessCheck.take(table, row);
+        log.rows.push_back(std::move(row));
+    }
+    return log;
+}
+
+QByteArray writeLog(const std::vector<Lifter> &lifters, const std::vector<Variation> &variations,
+    const std::vector<LoggedSession> &sessions)
+{
+    QHash<LifterId, QByteArray> nameOf;
+    for (const Lifter &one : lifters)
+        nameOf.insert(one.id, csvField(one.name));
+    QHash<VariationId, QByteArray> codeOf;
+    for (const Variation &one : variations)
+        codeOf.insert(one.id, csvField(one.code));
+
+    const auto whole = [](std::optional<int> value) {
+        return value ? QByteArray::number(*value) : QByteArray();
+    };
+    const auto decimal = [](std::optional<double> value) {
+        return value ? csvNumber(*value) : QByteArray();
+    };
+    QByteArray text = csvLine({"lifter", "date", "session", "variation", "load_kg", "reps_planned",
+        "reps_done", "rpe", "failed", "velocity_ms", "touch", "readiness", "note"});
+    for (const LoggedSession &one : sessions)
+        for (const SetEntry &set : one.sets)
+            text += csvLine({nameOf.value(one.lifter), one.day.toString(Qt::ISODate).toLatin1(),
+                QByteArray::number(one.number), codeOf.value(set.variation), csvNumber(set.loadKg),
+                whole(set.repsPlanned), QByteArray::number(set.repsDone), decimal(set.rpe),
+                set.failed ? "1" : "0", decimal(set.velocityMs), whole(set.touch),
+                whole(one.readiness), csvField(set.note)});
+    return text;
+}
+
+} // namespace core

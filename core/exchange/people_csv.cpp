@@ -1,0 +1,103 @@
+#include "core/exchange/people_csv.h"
+
+#include "core/exchange/csv_table.h"
+#include "core/exchange/csv_writer.h"
+
+#include <QCoreApplication>
+#include <QHash>
+#include <array>
+
+namespace core {
+
+namespace {
+
+enum Cell : size_t { lifter, sex, bodyweightKg, birthYear, touchStyle, unit };
+
+constexpr std::array kColumns{Column{"lifter", true}, Column{"sex", true},
+    Column{"bodyweight_kg", true}, Column{"birth_year"}, Column{"touch_style"}, Column{"unit"}};
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("PeopleCsv", text);
+}
+
+std::optional<Unit> unitFromFileWord(const QString &word)
+{
+    for (const Unit one : {Unit::kilogram, Unit::pound})
+        if (word == symbol(one))
+            return one;
+    return std::nullopt;
+}
+
+/// A word of a short list, by the function that knows the list.
+template <class Value> std::optional<Value> readWord(CsvTable &table, Cell cell,
+    std::optional<Value> (*fromFileWord)(const QString &), const QString &choices)
+{
+    if (table.isBlank(cell))
+        return std::nullopt;
+    const std::optional<Value> value = fromFileWord(table.text(cell));
+    if (!value)
+        table.complain(cell, tr("\"%1\" is not one of: %2.").arg(table.text(cell), choices),
+            tr("Write one of these, or leave the field blank."));
+    return value;
+}
+
+/// Lays what problems(Lifter) finds at the door of the field that is to blame.
+void judgeFields(CsvTable &table, const PersonRow &row)
+{
+    Lifter probe;
+    probe.name = QStringLiteral("-");
+    probe.gear = usualGear(Unit::kilogram);
+    probe.bodyweightKg = row.bodyweightKg;
+    for (const QString &words : problems(probe))
+        table.complain(bodyweightKg, words, tr("Write kg, or leave the field blank."));
+    probe.bodyweightKg.reset();
+    probe.birthYear = row.birthYear;
+    for (const QString &words : problems(probe))
+        table.complain(birthYear, words, tr("Write four digits, or leave the field blank."));
+}
+
+} // namespace
+
+PeopleTable readPeople(QIODevice &device, const QString &file)
+{
+    PeopleTable people{file, {}, {}};
+    CsvTable table(device, file, kColumns, people.problems);
+    QHash<QString, int> lineOf;
+    while (table.next()) {
+        PersonRow row;
+        row.line = table.line();
+        if (table.demand(lifter, tr("Write the lifter's name."))) {
+            row.lifter = table.text(lifter).normalized(QString::NormalizationForm_C).simplified();
+            const QString key = row.lifter.toCaseFolded();
+            if (const int earlier = lineOf.value(key); earlier > 0)
+                table.complain(lifter, tr("%1 is on line %2 already.").arg(row.lifter).arg(earlier),
+                    tr("Keep one line for each lifter."));
+            else
+                lineOf.insert(key, row.line);
+        }
+        row.sex = readWord(table, sex, &sexFromFileWord, QStringLiteral("f, m"));
+        row.bodyweightKg = table.number(bodyweightKg);
+        row.birthYear = table.wholeNumber(birthYear);
+        row.touchStyle = readWord(
+            table, touchStyle, &touchStyleFromFileWord, QStringLiteral("soft, sinking, undecided"));
+        row.unit = readWord(table, unit, &unitFromFileWord, QStringLiteral("kg, lb"));
+        judgeFields(table, row);
+        people.rows.push_back(std::move(row));
+    }
+    return people;
+}
+
+QByteArray writePeople(const std::vector<Lifter> &lifters)
+{
+    QByteArray text =
+        csvLine({"lifter", "sex", "bodyweight_kg", "birth_year", "touch_style", "unit"});
+    for (const Lifter &one : lifters)
+        text += csvLine({csvField(one.name), fileWord(one.sex).toLatin1(),
+            one.bodyweightKg ? csvNumber(*one.bodyweightKg) : QByteArray(),
+            one.birthYear ? QByteArray::number(*one.birthYear) : QByteArray(),
+            fileWord(one.touchStyle).toLatin1(), symbol(one.unit).toLatin1()});
+    return text;
+}
+
+} // namespace core

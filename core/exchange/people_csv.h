@@ -1,0 +1,41 @@
+#pragma once
+
+#include "core/domain/lifter.h"
+#include "core/exchange/problem.h"
+
+#include <optional>
+#include <vector>
+
+class QIODevice;
+
+/// The lifters as a file, one line a lifter: `lifter,sex,bodyweight_kg` and optionally
+/// `birth_year`, `touch_style` (soft, sinking, undecided) and `unit` (kg, lb; of the screen, the
+/// file is in kg). `sex` is f or m. Every field but the name may be blank: it leaves what the
+/// roster knows.
+namespace core {
+
+struct PersonRow
+{
+    int line = 0;
+    QString lifter;
+    std::optional<Sex> sex;
+    std::optional<double> bodyweightKg;
+    std::optional<int> birthYear;
+    std::optional<TouchStyle> touchStyle;
+    std::optional<Unit> unit;
+};
+
+struct PeopleTable
+{
+    QString file;
+    std::vector<PersonRow> rows; ///< as with LogTable: not to be used while there are problems
+    ProblemList problems;
+};
+
+/// Throws StorageError when the device fails.
+[[nodiscard]] PeopleTable readPeople(QIODevice &device, const QString &file);
+
+/// The lifters as such a file, all columns.
+[[nodiscard]] QByteArray writePeople(const std::vector<Lifter> &lifters);
+
+} // namespace core
