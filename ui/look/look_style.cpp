@@ -1,0 +1,218 @@
+#include "ui/look/look_style.h"
+
+#include "ui/look/colours.h"
+#include "ui/look/metrics.h"
+
+#include <QPainter>
+#include <QStyleOption>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+constexpr int kRowPadding = 6;
+constexpr int kFieldHeight = 30;
+constexpr double kFocusWidth = 2.0;
+
+/// Draws a rounded box with its edge inside `rect`.
+void box(QPainter *painter, const QRect &rect, const QColor &fill, const QColor &edge, double width)
+{
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setBrush(fill);
+    painter->setPen(width > 0 ? QPen(edge, width) : QPen(Qt::NoPen));
+    const double inset = width / 2;
+    painter->drawRoundedRect(
+        QRectF(rect).adjusted(inset, inset, -inset, -inset), space::radius, space::radius);
+    painter->restore();
+}
+
+void fieldBox(QPainter *painter, const QStyleOption *option)
+{
+    const Colours &c = colours(option->palette);
+    const bool enabled = option->state & QStyle::State_Enabled;
+    const bool focused = enabled && option->state & QStyle::State_HasFocus;
+    box(painter, option->rect, enabled ? c.surface : c.sunken,
+        focused       ? c.accent
+            : enabled ? c.controlBorder
+                      : c.line,
+        focused ? kFocusWidth : 1.0);
+}
+
+void buttonBox(QPainter *painter, const QStyleOption *option)
+{
+    const Colours &c = colours(option->palette);
+    const bool enabled = option->state & QStyle::State_Enabled;
+    const bool pressed = option->state & (QStyle::State_Sunken | QStyle::State_On);
+    const bool hovered = option->state & QStyle::State_MouseOver;
+    const bool focused = enabled && option->state & QStyle::State_HasFocus;
+    const auto *button = qstyleoption_cast<const QStyleOptionButton *>(option);
+    const bool next = enabled && button && button->features & QStyleOptionButton::DefaultButton;
+
+    QColor fill = enabled ? c.surface : c.sunken;
+    if (pressed)
+        fill = c.chosen;
+    else if (next)
+        fill = c.accent;
+    else if (enabled && hovered)
+        fill = c.sunken;
+    box(painter, option->rect, fill,
+        next || focused ? c.accent
+            : enabled   ? c.controlBorder
+                        : c.line,
+        1.0);
+    if (focused && next) // the accent's own edge would not show: a ring inside it
+        box(painter, option->rect.adjusted(2, 2, -2, -2), Qt::transparent, c.onAccent, 1.0);
+    else if (focused)
+        box(painter, option->rect, Qt::transparent, c.accent, kFocusWidth);
+}
+
+} // namespace
+
+LookStyle::LookStyle()
+    : QProxyStyle(QStringLiteral("Fusion"))
+{
+}
+
+int LookStyle::pixelMetric(
+    PixelMetric metric, const QStyleOption *option, const QWidget *widget) const
+{
+    switch (metric) {
+    case PM_LayoutHorizontalSpacing:
+    case PM_LayoutVerticalSpacing:
+        return space::gap;
+    case PM_LayoutLeftMargin:
+    case PM_LayoutTopMargin:
+    case PM_LayoutRightMargin:
+    case PM_LayoutBottomMargin:
+        return 12;
+    case PM_SplitterWidth:
+        return 6;
+    case PM_SmallIconSize:
+        return 16;
+    default:
+        return QProxyStyle::pixelMetric(metric, option, widget);
+    }
+}
+
+int LookStyle::styleHint(
+    StyleHint hint, const QStyleOption *option, const QWidget *widget, QStyleHintReturn *data) const
+{
+    switch (hint) {
+    case SH_FormLayoutLabelAlignment:
+        return Qt::AlignLeft | Qt::AlignVCenter;
+    case SH_UnderlineShortcut:
+        return 1;
+    case SH_EtchDisabledText:
+        return 0;
+    default:
+        return QProxyStyle::styleHint(hint, option, widget, data);
+    }
+}
+
+QSize LookStyle::sizeFromContents(
+    ContentsType type, const QStyleOption *option, const QSize &size, const QWidget *widget) const
+{
+    QSize result = QProxyStyle::sizeFromContents(type, option, size, widget);
+    switch (type) {
+    case CT_PushButton:
+        result.rwidth() += space::gap;
+        result.setHeight(std::max(result.height(), kFieldHeight));
+        break;
+    case CT_LineEdit:
+    case CT_ComboBox:
+    case CT_SpinBox:
+        result.setHeight(std::max(result.height(), kFieldHeight));
+        break;
+    case CT_ItemViewItem:
+        result.rheight() += kRowPadding;
+        break;
+    case CT_TabBarTab:
+        result += QSize(space::group, kRowPadding);
+        break;
+    default:
+        break;
+    }
+    return result;
+}
+
+void LookStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *option,
+    QPainter *painter, const QWidget *widget) const
+{
+    const Colours &c = colours(option->palette);
+    switch (element) {
+    case PE_PanelButtonCommand:
+        buttonBox(painter, option);
+        return;
+    case PE_FrameLineEdit:
+        return; // drawn with its panel
+    case PE_PanelLineEdit: {
+        const auto *frame = qstyleoption_cast<const QStyleOptionFrame *>(option);
+        if (frame && frame->lineWidth > 0)
+            fieldBox(painter, option);
+        else
+            painter->fillRect(option->rect, option->palette.brush(QPalette::Base));
+        return;
+    }
+    case PE_Frame: {
+        painter->save();
+        const bool focused = option->state & State_HasFocus;
+        painter->setPen(focused ? c.accent : c.line);
+        painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
+        painter->restore();
+        return;
+    }
+    case PE_FrameTabWidget:
+        painter->fillRect(QRect(option->rect.topLeft(), QSize(option->rect.width(), 1)), c.line);
+        return;
+    case PE_FrameTabBarBase:
+        return;
+    case PE_FrameFocusRect:
+        box(painter, option->rect, Qt::transparent, c.accent, 1.5);
+        return;
+    case PE_FrameGroupBox:
+        painter->fillRect(QRect(option->rect.topLeft(), QSize(option->rect.width(), 1)), c.line);
+        return;
+    default:
+        QProxyStyle::drawPrimitive(element, option, painter, widget);
+    }
+}
+
+void LookStyle::drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
+    const QWidget *widget) const
+{
+    const Colours &c = colours(option->palette);
+    if (element == CE_TabBarTabShape) {
+        const bool chosen = option->state & State_Selected;
+        const bool hovered = option->state & State_MouseOver;
+        if (chosen || hovered) {
+            QRect underline = option->rect;
+            underline.setTop(underline.bottom() - 2);
+            painter->fillRect(underline, chosen ? c.accent : c.line);
+        }
+        return;
+    }
+    if (element == CE_PushButtonLabel) {
+        const auto *button = qstyleoption_cast<const QStyleOptionButton *>(option);
+        const bool next = button && button->features & QStyleOptionButton::DefaultButton
+            && button->state & State_Enabled && !(button->state & (State_Sunken | State_On));
+        if (next) {
+            QStyleOptionButton onAccent = *button;
+            onAccent.palette.setColor(QPalette::ButtonText, c.onAccent);
+            QProxyStyle::drawControl(element, &onAccent, painter, widget);
+            return;
+        }
+    }
+    if (element == CE_HeaderSection) {
+        painter->fillRect(option->rect, c.window);
+        const QRect r = option->rect;
+        painter->fillRect(QRect(r.left(), r.bottom(), r.width(), 1), c.line);
+        return;
+    }
+    if (element == CE_Splitter)
+        return; // the gap itself is the handle; the cursor tells
+    QProxyStyle::drawControl(element, option, painter, widget);
+}
+
+} // namespace ui
