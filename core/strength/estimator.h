@@ -29,10 +29,10 @@ struct Interval
 /// Estimated competition max at the end of one week.
 struct WeekEstimate
 {
-    int sunday = 0;  ///< the day that ends the week
-    Band filtered;   ///< what was known then; prescriptions use this
-    Band smoothed;   ///< what is known now; reviews draw this
-    int sets = 0;    ///< sets of the week that told something
+    int sunday = 0; ///< the day that ends the week
+    Band filtered;  ///< what was known then; prescriptions use this
+    Band smoothed;  ///< what is known now; reviews draw this
+    int sets = 0;   ///< sets of the week that told something
 };
 
 /// How far an estimate can be trusted. Words for the screen: core/plan/estimate_words.h.
@@ -45,7 +45,8 @@ enum class Standing {
     enough
 };
 
-/// How a lifter's sets at one load fall with the reps: ln(share of max) = -kappa repCost (N - 1)^power.
+/// How a lifter's sets at one load fall with the reps: ln(share of max) = -kappa repCost (N -
+/// 1)^power.
 struct RepCurve
 {
     double kappa = 0.0;
@@ -82,8 +83,8 @@ struct RatingHabit
 /// One set and how it moved the last filtered estimate.
 struct SetPull
 {
-    int session = 0; ///< index into the log's sessions
-    int set = 0;     ///< index into the session's sets
+    int session = 0;       ///< index into the log's sessions
+    int set = 0;           ///< index into the session's sets
     double surprise = 0.0; ///< reps above (+) or below (-) what was expected, in SD
     double pullKg = 0.0;   ///< change of the last estimate were the set left out, sign turned
 };
@@ -96,9 +97,9 @@ struct LifterEstimate
     std::vector<DayForm> form;                 ///< one a session, by day
     RepCurve curve;
     RatingHabit rating;
-    double setFatigue = 0.0; ///< ln units of the max lost per hard set before
-    double formSd = 0.0;     ///< SD of the day form, ln units
-    double driftPerWeek = 0.0; ///< SD of the level's step in a week, ln units
+    double setFatigue = 0.0;    ///< ln units of the max lost per hard set before
+    double formSd = 0.0;        ///< SD of the day form, ln units
+    double driftPerWeek = 0.0;  ///< SD of the level's step in a week, ln units
     std::vector<SetPull> pulls; ///< the strongest first, at most 5
 
     /// The competition max expected on `day`, carried forward from the last trained week.
@@ -109,8 +110,8 @@ struct LifterEstimate
 /// Estimates of a whole roster, one a log, in order. Lifters lend each other strength where the
 /// model pools; a lone lifter leans on the published values.
 /// @param variations  row 0 is the competition lift
-/// @throws std::invalid_argument for a set whose variation is no row, whose load is not a finite
-///         number above 0, or whose rating is not in 1..10; it names log, session and set
+/// @throws std::invalid_argument for input that core/strength/validation.h rejects; it names log,
+///         session and set
 [[nodiscard]] std::vector<LifterEstimate> estimateRoster(
     std::span<const LifterLog> logs, std::span<const VariationPrior> variations);
 

@@ -10,8 +10,8 @@ struct PlannedSet
 {
     int variation = 0;
     int reps = 1;
-    double rir = 0.0;        ///< reps that shall be left in reserve
-    int hardSetsBefore = 0;  ///< in the same session
+    double rir = 0.0;       ///< reps that shall be left in reserve
+    int hardSetsBefore = 0; ///< in the same session
 };
 
 /// Load at which the lifter is expected to finish with the reserve asked for, and its 90 % interval
@@ -21,7 +21,8 @@ struct PlannedSet
 [[nodiscard]] std::optional<Band> loadFor(const LifterEstimate &estimate, int day,
     std::span<const VariationPrior> variations, const PlannedSet &set);
 
-/// The other way round: reps in reserve expected at `loadKg`; below 0 where the set would be missed.
+/// The other way round: reps in reserve expected at `loadKg`; below 0 where the set would be
+/// missed.
 [[nodiscard]] std::optional<Interval> reserveAt(const LifterEstimate &estimate, int day,
     std::span<const VariationPrior> variations, const PlannedSet &set, double loadKg);
 

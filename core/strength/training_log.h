@@ -7,13 +7,13 @@
 /// from 1970-01-01.
 namespace strength {
 
-/// One set. A lead-rep set counts its parts apart: the first `leadReps` reps in `leadVariation`, the
-/// rest in `variation`.
+/// One set. A lead-rep set counts its parts apart: the first `leadReps` reps in `leadVariation`,
+/// the rest in `variation`.
 struct TrainingSet
 {
-    int variation = 0;  ///< row of the variation table; row 0 is the competition lift
-    double loadKg = 0;  ///< > 0, on the bar
-    int reps = 0;       ///< completed, lead reps included; 0 only when missed
+    int variation = 0;              ///< row of the variation table; row 0 is the competition lift
+    double loadKg = 0;              ///< > 0, on the bar
+    int reps = 0;                   ///< completed, lead reps included; 0 only when missed
     std::optional<double> rpe;      ///< 1..10
     bool missed = false;            ///< the rep after `reps` was tried and failed
     std::optional<double> velocity; ///< mean velocity of the fastest rep, m/s
