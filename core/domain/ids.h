@@ -24,6 +24,7 @@ using LifterId = Id<struct LifterTag>;
 using VariationId = Id<struct VariationTag>;
 using CardId = Id<struct CardTag>;
 using SessionId = Id<struct SessionTag>;
+using CheckInId = Id<struct CheckInTag>;
 
 } // namespace core
 

@@ -49,6 +49,11 @@ std::optional<Sex> sexFromFileWord(const QString &word)
     return std::nullopt;
 }
 
+bool mayBeMinor(const Lifter &lifter, QDate day)
+{
+    return lifter.birthYear && day.year() - *lifter.birthYear <= 18;
+}
+
 QStringList problems(const Lifter &lifter)
 {
     QStringList wrong;

@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 #include <QRegularExpression>
+#include <algorithm>
+#include <functional>
 
 namespace core {
 
@@ -80,6 +82,12 @@ std::optional<Fatigue> fatigueFromFileWord(const QString &word)
     return std::nullopt;
 }
 
+bool works(const Variation &v, BodyArea area)
+{
+    const bool byLift = v.lift == Lift::bench || area == BodyArea::back || area == BodyArea::legs;
+    return byLift && std::find(v.spares.begin(), v.spares.end(), area) == v.spares.end();
+}
+
 QStringList problems(const Variation &v)
 {
     static const QRegularExpression kCode(QStringLiteral("^[a-z0-9][a-z0-9_]*$"));
@@ -96,6 +104,9 @@ QStringList problems(const Variation &v)
         wrong << tr("The spread of the ratio lies between 0 and 0.5.");
     if (!(v.repCost >= 0.25 && v.repCost <= 4.0))
         wrong << tr("The cost of a rep lies between 0.25 and 4.");
+    if (std::adjacent_find(v.spares.begin(), v.spares.end(), std::greater_equal<>())
+        != v.spares.end())
+        wrong << tr("Name each area that is spared once, in the order of the list.");
     for (const int count : {v.tempo.lowering, v.tempo.pause, v.tempo.lifting})
         if (count < 0 || count > 20) {
             wrong << tr("Tempo and pause are 0 to 20 counts.");

@@ -1,10 +1,12 @@
 #pragma once
 
+#include "core/domain/body_area.h"
 #include "core/domain/ids.h"
 #include "core/domain/touch_style.h"
 
 #include <QStringList>
 #include <optional>
+#include <vector>
 
 namespace core {
 
@@ -50,12 +52,18 @@ struct Variation
     QString ratioSource;       ///< citation, or "common practice"
     double repCost = 1.0;      ///< what a rep costs against a competition rep, 1 = the same
     Fatigue fatigue = Fatigue::moderate;
+    std::vector<BodyArea> spares; ///< what it works less than its lift does; sorted, no duplicates
     QString whenToUse;
     QString cautions;
     bool retired = false; ///< kept for old logs, off the shelf
 
     friend bool operator==(const Variation &, const Variation &) = default;
 };
+
+/// Whether the variation works the area. The bench press works chest, shoulders and elbows, and by
+/// arch and leg drive back and legs; squat and deadlift work back and legs (common practice, no
+/// source). What it spares does not count.
+[[nodiscard]] bool works(const Variation &variation, BodyArea area);
 
 /// What is wrong, in words a coach can act on; empty when sound.
 [[nodiscard]] QStringList problems(const Variation &variation);

@@ -44,3 +44,12 @@ TEST(TouchStyle, AnUndecidedLifterMayTrainWithAnything)
     EXPECT_FALSE(suits(Serves::soft, TouchStyle::sinking));
     EXPECT_FALSE(suits(Serves::sinking, TouchStyle::soft));
 }
+
+TEST(Lifter, TheYearOfThe18thBirthdayStillCountsAsUnderAge)
+{
+    Lifter lifter = soundLifter();
+    EXPECT_FALSE(mayBeMinor(lifter, QDate(2026, 3, 2)));
+    lifter.birthYear = 2008;
+    EXPECT_TRUE(mayBeMinor(lifter, QDate(2026, 12, 31)));
+    EXPECT_FALSE(mayBeMinor(lifter, QDate(2027, 1, 1)));
+}

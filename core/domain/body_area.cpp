@@ -1,0 +1,56 @@
+#include "core/domain/body_area.h"
+
+#include <QCoreApplication>
+
+namespace core {
+
+namespace {
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(BodyArea)
+};
+} // namespace
+
+QString words(BodyArea area)
+{
+    switch (area) {
+    case BodyArea::back:
+        return Text::tr("back");
+    case BodyArea::legs:
+        return Text::tr("legs");
+    case BodyArea::chest:
+        return Text::tr("chest");
+    case BodyArea::shoulders:
+        return Text::tr("shoulders");
+    case BodyArea::elbows:
+        break;
+    }
+    return Text::tr("elbows");
+}
+
+QString fileWord(BodyArea area)
+{
+    switch (area) {
+    case BodyArea::back:
+        return QStringLiteral("back");
+    case BodyArea::legs:
+        return QStringLiteral("legs");
+    case BodyArea::chest:
+        return QStringLiteral("chest");
+    case BodyArea::shoulders:
+        return QStringLiteral("shoulders");
+    case BodyArea::elbows:
+        break;
+    }
+    return QStringLiteral("elbows");
+}
+
+std::optional<BodyArea> bodyAreaFromFileWord(const QString &word)
+{
+    for (const BodyArea area : kBodyAreas)
+        if (word == fileWord(area))
+            return area;
+    return std::nullopt;
+}
+
+} // namespace core

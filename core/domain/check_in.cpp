@@ -1,0 +1,78 @@
+#include "core/domain/check_in.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace core {
+
+namespace {
+
+constexpr int kMostSoreCount = 2; ///< up to this answer an area counts as sore
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(CheckIn)
+};
+
+bool onScale(int answer)
+{
+    return answer >= 1 && answer <= 5;
+}
+
+std::optional<int> sorest(const CheckIn &checkIn)
+{
+    std::optional<int> least;
+    for (const auto &[area, answer] : checkIn.soreness)
+        least = std::min(least.value_or(answer), answer);
+    return least;
+}
+
+} // namespace
+
+bool isSore(const CheckIn &checkIn, BodyArea area)
+{
+    const auto answer = checkIn.soreness.find(area);
+    return answer != checkIn.soreness.end() && answer->second <= kMostSoreCount;
+}
+
+std::vector<BodyArea> soreAreas(const CheckIn &checkIn)
+{
+    std::vector<BodyArea> sore;
+    for (const BodyArea area : kBodyAreas)
+        if (isSore(checkIn, area))
+            sore.push_back(area);
+    return sore;
+}
+
+std::optional<double> readiness(const CheckIn &checkIn)
+{
+    double sum = 0.0;
+    int answers = 0;
+    for (const std::optional<int> &item :
+        {checkIn.sleep, checkIn.stress, checkIn.motivation, sorest(checkIn)})
+        if (item) {
+            sum += *item;
+            ++answers;
+        }
+    return answers == 0 ? std::nullopt : std::optional(sum / answers);
+}
+
+QStringList problems(const CheckIn &checkIn)
+{
+    QStringList wrong;
+    if (!checkIn.day.isValid())
+        wrong << Text::tr("A check-in belongs to a day.");
+    for (const std::optional<int> &item : {checkIn.sleep, checkIn.stress, checkIn.motivation})
+        if (item && !onScale(*item)) {
+            wrong << Text::tr("Sleep, stress and motivation run from 1 (worst) to 5 (best).");
+            break;
+        }
+    if (std::any_of(checkIn.soreness.begin(), checkIn.soreness.end(),
+            [](const auto &answer) { return !onScale(answer.second); }))
+        wrong << Text::tr("Soreness runs from 1 (very sore) to 5 (not sore).");
+    if (checkIn.pain && !checkIn.pain->area && checkIn.pain->words.trimmed().isEmpty())
+        wrong << Text::tr("Name the area of the pain, or say in words where it is.");
+    return wrong;
+}
+
+} // namespace core
