@@ -18,9 +18,9 @@ public:
     /// an existing one.
     [[nodiscard]] static RosterFile create(const QString &path);
 
-    /// Opens an existing file, after a backup and migration where its schema is older. A file that is
-    /// not ours, damaged, held by another window or made by a newer version is left unchanged, and
-    /// the error says which of these it is.
+    /// Opens an existing file, after a backup and migration where its schema is older. A file that
+    /// is not ours, damaged, held by another window or made by a newer version is left unchanged,
+    /// and the error says which of these it is.
     [[nodiscard]] static RosterFile open(const QString &path);
 
     RosterFile(RosterFile &&) noexcept;

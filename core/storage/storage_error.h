@@ -14,7 +14,8 @@ public:
         : std::runtime_error((detail.isEmpty() ? words : words + u'\n' + detail).toStdString())
         , m_words(std::move(words))
         , m_detail(std::move(detail))
-    {}
+    {
+    }
     [[nodiscard]] const QString &words() const { return m_words; }
     [[nodiscard]] const QString &detail() const { return m_detail; }
 

@@ -60,7 +60,7 @@ TEST_F(RosterSessionTest, AFailedWriteIsToldInWordsAndLeavesNoStep)
     QSignalSpy failed(&session, &RosterSession::failed);
     EXPECT_FALSE(add(newLifter(QStringLiteral("ada")))); // the name is taken
     ASSERT_EQ(failed.count(), 1);
-    EXPECT_THAT(failed.at(0).at(0).toString().toStdString(), testing::HasSubstr("ada"));
+    EXPECT_THAT(failed.at(0).at(0).toString().toStdString(), testing::HasSubstr("Ada"));
     EXPECT_EQ(session.lifters().size(), 1u);
     EXPECT_EQ(session.undoStack().count(), 1);
 }

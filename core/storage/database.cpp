@@ -1,0 +1,143 @@
+#include "core/storage/database.h"
+
+#include "core/storage/storage_error.h"
+
+#include <QCoreApplication>
+#include <QSqlError>
+#include <QUrl>
+#include <QUuid>
+
+namespace core {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Database", text);
+}
+
+/// SQLite's primary result codes that a coach can do something about.
+QString wordsFor(const QSqlError &error)
+{
+    switch (error.nativeErrorCode().toInt() & 0xff) {
+    case 5: // SQLITE_BUSY
+    case 6: // SQLITE_LOCKED
+        return tr("Another program is using the roster file. Close it there and try again.");
+    case 8: // SQLITE_READONLY
+        return tr("The roster file cannot be written. Check its permissions.");
+    case 10: // SQLITE_IOERR
+        return tr("The disk reported an error. Nothing of this step was kept.");
+    case 11: // SQLITE_CORRUPT
+    case 26: // SQLITE_NOTADB
+        return tr("The roster file is damaged. Open the newest backup beside it.");
+    case 13: // SQLITE_FULL
+        return tr(
+            "The disk is full. Free some space and try again; nothing of this step was kept.");
+    case 14: // SQLITE_CANTOPEN
+        return tr("The roster file cannot be opened. Check the folder and its permissions.");
+    case 19: // SQLITE_CONSTRAINT
+        return tr("The roster refused the change, since other rows depend on what it was.");
+    default:
+        return tr("The roster file could not be read or written.");
+    }
+}
+
+[[noreturn]] void fail(const QSqlError &error, const QString &sql)
+{
+    throw StorageError(wordsFor(error), sql + u'\n' + error.text());
+}
+
+} // namespace
+
+Database::Database(const QString &path, Access access)
+    : m_name(QUuid::createUuid().toString(QUuid::WithoutBraces))
+    , m_connection(QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_name))
+{
+    if (access == Access::frozen) {
+        QUrl url = QUrl::fromLocalFile(path);
+        url.setQuery(QStringLiteral("immutable=1"));
+        m_connection.setDatabaseName(url.toString(QUrl::FullyEncoded));
+        m_connection.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_OPEN_READONLY"));
+    } else {
+        m_connection.setDatabaseName(path);
+        m_connection.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=2000"));
+    }
+    if (!m_connection.open()) {
+        const QSqlError error = m_connection.lastError();
+        m_connection = {};
+        QSqlDatabase::removeDatabase(m_name);
+        fail(error, path);
+    }
+}
+
+Database::~Database()
+{
+    m_prepared.clear(); // statements first, then their connection
+    m_connection.close();
+    m_connection = {};
+    QSqlDatabase::removeDatabase(m_name);
+}
+
+QSqlQuery &Database::select(const QString &sql, const QVariantList &values)
+{
+    auto it = m_prepared.find(sql);
+    if (it == m_prepared.end()) {
+        QSqlQuery query(m_connection);
+        query.setForwardOnly(true);
+        if (!query.prepare(sql))
+            fail(query.lastError(), sql);
+        it = m_prepared.emplace(sql, std::move(query)).first;
+    }
+    QSqlQuery &query = it->second;
+    for (qsizetype i = 0; i < values.size(); ++i)
+        query.bindValue(int(i), values[i]);
+    if (!query.exec())
+        fail(query.lastError(), sql);
+    return query;
+}
+
+int Database::run(const QString &sql, const QVariantList &values)
+{
+    QSqlQuery &query = select(sql, values);
+    const int changed = query.numRowsAffected();
+    query.finish();
+    return changed;
+}
+
+QVariant Database::value(const QString &sql, const QVariantList &values)
+{
+    QSqlQuery &query = select(sql, values);
+    const QVariant first = query.next() ? query.value(0) : QVariant();
+    query.finish();
+    return first;
+}
+
+void Database::setUserVersion(int version)
+{
+    run(QStringLiteral("PRAGMA user_version = %1").arg(version));
+}
+
+Transaction::Transaction(Database &db)
+    : m_db(db)
+{
+    m_db.run(QStringLiteral("BEGIN IMMEDIATE"));
+}
+
+Transaction::~Transaction()
+{
+    if (!m_open)
+        return;
+    try {
+        m_db.run(QStringLiteral("ROLLBACK"));
+    } catch (const StorageError &) {
+        // SQLite has rolled back by itself, which is what was wanted.
+    }
+}
+
+void Transaction::commit()
+{
+    m_db.run(QStringLiteral("COMMIT"));
+    m_open = false;
+}
+
+} // namespace core

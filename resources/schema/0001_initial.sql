@@ -1,0 +1,100 @@
+-- Ids are given out by the program. Names of the enumerations are those of the exchange formats.
+
+CREATE TABLE lifter (
+    id INTEGER PRIMARY KEY,
+    name TEXT NOT NULL CHECK (length(trim(name)) > 0),
+    name_key TEXT NOT NULL UNIQUE, -- folded by the program: no two names differ by case alone
+    sex TEXT NOT NULL CHECK (sex IN ('', 'f', 'm')),
+    birth_year INTEGER CHECK (birth_year >= 1900),
+    bodyweight_kg REAL CHECK (bodyweight_kg BETWEEN 20 AND 400),
+    unit TEXT NOT NULL CHECK (unit IN ('kg', 'lb')),
+    touch_style TEXT NOT NULL CHECK (touch_style IN ('undecided', 'soft', 'sinking')),
+    grip_note TEXT NOT NULL,
+    bar_kg REAL NOT NULL CHECK (bar_kg > 0),
+    collars_kg REAL NOT NULL CHECK (collars_kg >= 0),
+    meet_date TEXT CHECK (meet_date IS date(meet_date)),
+    notes TEXT NOT NULL,
+    archived INTEGER NOT NULL CHECK (archived IN (0, 1))
+) STRICT;
+
+CREATE TABLE lifter_plate (
+    lifter_id INTEGER NOT NULL REFERENCES lifter ON DELETE CASCADE,
+    position INTEGER NOT NULL,
+    plate_kg REAL NOT NULL CHECK (plate_kg > 0),
+    pairs INTEGER NOT NULL CHECK (pairs >= 1),
+    PRIMARY KEY (lifter_id, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE lifter_group (
+    lifter_id INTEGER NOT NULL REFERENCES lifter ON DELETE CASCADE,
+    name TEXT NOT NULL CHECK (length(name) > 0),
+    PRIMARY KEY (lifter_id, name)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE variation (
+    id INTEGER PRIMARY KEY,
+    code TEXT NOT NULL UNIQUE CHECK (code GLOB '[a-z0-9]*' AND code NOT GLOB '*[^a-z0-9_]*'),
+    name TEXT NOT NULL CHECK (length(trim(name)) > 0),
+    lift TEXT NOT NULL CHECK (lift IN ('bench', 'squat', 'deadlift')),
+    competition INTEGER NOT NULL CHECK (competition IN (0, 1)),
+    serves TEXT NOT NULL CHECK (serves IN ('both', 'soft', 'sinking')),
+    stance TEXT NOT NULL,
+    purpose TEXT NOT NULL,
+    tempo_lowering INTEGER NOT NULL CHECK (tempo_lowering BETWEEN 0 AND 20),
+    tempo_pause INTEGER NOT NULL CHECK (tempo_pause BETWEEN 0 AND 20),
+    tempo_lifting INTEGER NOT NULL CHECK (tempo_lifting BETWEEN 0 AND 20),
+    reps_low INTEGER NOT NULL CHECK (reps_low >= 1),
+    reps_high INTEGER NOT NULL CHECK (reps_high BETWEEN reps_low AND 50),
+    ratio REAL NOT NULL CHECK (ratio BETWEEN 0.2 AND 2),
+    ratio_spread REAL NOT NULL CHECK (ratio_spread BETWEEN 0 AND 0.5),
+    ratio_source TEXT NOT NULL,
+    rep_cost REAL NOT NULL CHECK (rep_cost BETWEEN 0.25 AND 4),
+    fatigue TEXT NOT NULL CHECK (fatigue IN ('low', 'moderate', 'high')),
+    when_to_use TEXT NOT NULL,
+    cautions TEXT NOT NULL,
+    retired INTEGER NOT NULL CHECK (retired IN (0, 1)),
+    CHECK (competition = 0 OR ratio = 1)
+) STRICT;
+
+-- One competition variation a lift: the ratios refer to it.
+CREATE UNIQUE INDEX variation_competition ON variation (lift) WHERE competition = 1;
+
+CREATE TABLE card (
+    id INTEGER PRIMARY KEY,
+    lifter_id INTEGER NOT NULL REFERENCES lifter,
+    day TEXT NOT NULL CHECK (day IS date(day)),
+    position INTEGER NOT NULL CHECK (position >= 0),
+    variation_id INTEGER NOT NULL REFERENCES variation,
+    set_line TEXT NOT NULL,
+    note TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX card_by_day ON card (lifter_id, day, position);
+CREATE INDEX card_by_variation ON card (variation_id);
+
+CREATE TABLE session (
+    id INTEGER PRIMARY KEY,
+    lifter_id INTEGER NOT NULL REFERENCES lifter,
+    day TEXT NOT NULL CHECK (day IS date(day)),
+    number INTEGER NOT NULL CHECK (number >= 1),
+    readiness INTEGER CHECK (readiness BETWEEN 1 AND 5),
+    UNIQUE (lifter_id, day, number)
+) STRICT;
+
+CREATE TABLE set_entry (
+    session_id INTEGER NOT NULL REFERENCES session ON DELETE CASCADE,
+    position INTEGER NOT NULL,
+    variation_id INTEGER NOT NULL REFERENCES variation,
+    load_kg REAL NOT NULL CHECK (load_kg > 0),
+    reps_planned INTEGER CHECK (reps_planned >= 1),
+    reps_done INTEGER NOT NULL CHECK (reps_done >= 0),
+    rpe REAL CHECK (rpe BETWEEN 1 AND 10),
+    failed INTEGER NOT NULL CHECK (failed IN (0, 1)),
+    velocity_ms REAL CHECK (velocity_ms > 0),
+    touch INTEGER CHECK (touch BETWEEN 1 AND 5),
+    note TEXT NOT NULL,
+    PRIMARY KEY (session_id, position),
+    CHECK (reps_done > 0 OR failed = 1)
+) STRICT, WITHOUT ROWID;
+
+CREATE INDEX set_entry_by_variation ON set_entry (variation_id);
