@@ -69,8 +69,7 @@ QPalette paletteFor(Scheme scheme)
 }
 
 Theme::Theme(QApplication &app)
-    : QObject(&app)
-    , m_app(app)
+    : m_app(app)
     , m_startScheme(schemeOf(app.palette()))
     , m_choice(choiceKept())
 {

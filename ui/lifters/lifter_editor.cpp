@@ -1,0 +1,263 @@
+#include "ui/lifters/lifter_editor.h"
+
+#include "ui/lifters/gear_editor.h"
+#include "ui/look/field_note.h"
+#include "ui/look/metrics.h"
+#include "ui/look/touch_mark.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDateEdit>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+
+namespace ui {
+
+namespace {
+
+QWidget *withNotes(QWidget *field, std::initializer_list<QWidget *> notes)
+{
+    auto *box = new QWidget;
+    auto *column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space::hair);
+    column->addWidget(field);
+    for (QWidget *note : notes)
+        column->addWidget(note);
+    return box;
+}
+
+QWidget *inRow(std::initializer_list<QWidget *> widgets)
+{
+    auto *box = new QWidget;
+    auto *row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    for (QWidget *widget : widgets)
+        row->addWidget(widget);
+    row->addStretch();
+    return box;
+}
+
+void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *field)
+{
+    auto *label = new QLabel(text);
+    label->setBuddy(buddy);
+    form->addRow(label, field);
+}
+
+template <class Value> Value chosen(const QComboBox *box)
+{
+    return static_cast<Value>(box->currentData().toInt());
+}
+
+} // namespace
+
+LifterEditor::LifterEditor(const core::Lifter &before, const QStringList &otherNames,
+    const QStringList &groupsInUse, QWidget *parent)
+    : QDialog(parent)
+    , m_before(before)
+    , m_otherNames(otherNames)
+    , m_unit(before.unit)
+{
+    setWindowTitle(before.id.isValid() ? tr("Edit %1").arg(before.name) : tr("Add a lifter"));
+
+    auto *pages = new QHBoxLayout;
+    pages->setSpacing(space::page);
+    pages->addWidget(personPage(groupsInUse), 3);
+    pages->addWidget(gearPage(), 2);
+
+    m_buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
+    m_buttons->button(QDialogButtonBox::Ok)
+        ->setText(before.id.isValid() ? tr("&Save") : tr("&Add lifter"));
+    connect(m_buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+
+    auto *layout = new QVBoxLayout(this);
+    layout->addLayout(pages, 1);
+    layout->addWidget(m_buttons);
+
+    show(draftOf(before));
+    check();
+    m_name->setFocus();
+}
+
+QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
+{
+    m_name = new QLineEdit;
+    m_name->setObjectName(QStringLiteral("name"));
+    m_sex = new QComboBox;
+    for (const core::Sex sex : {core::Sex::unstated, core::Sex::female, core::Sex::male})
+        m_sex->addItem(core::words(sex), int(sex));
+    m_sex->setToolTip(
+        tr("Lets the first estimate lean on lifters of the same sex. May stay open."));
+    m_birthYear = new QLineEdit;
+    m_birthYear->setObjectName(QStringLiteral("birthYear"));
+    m_birthYear->setMaximumWidth(110);
+    m_bodyweight = new QLineEdit;
+    m_bodyweight->setObjectName(QStringLiteral("bodyweight"));
+    m_bodyweight->setMaximumWidth(110);
+    m_bodyweightUnit = new QLabel;
+    m_unitChoice = new QComboBox;
+    m_unitChoice->setObjectName(QStringLiteral("unit"));
+    m_unitChoice->addItem(tr("kilograms (kg)"), int(core::Unit::kilogram));
+    m_unitChoice->addItem(tr("pounds (lb)"), int(core::Unit::pound));
+    m_touchStyle = new QComboBox;
+    m_touchStyle->setObjectName(QStringLiteral("touchStyle"));
+    for (const core::TouchStyle style :
+        {core::TouchStyle::undecided, core::TouchStyle::soft, core::TouchStyle::sinking})
+        m_touchStyle->addItem(touchMarkIcon(style, palette()), core::words(style), int(style));
+    m_gripNote = new QLineEdit;
+    m_gripNote->setPlaceholderText(tr("such as: ring finger on the ring"));
+    m_groups = new QLineEdit;
+    m_groups->setObjectName(QStringLiteral("groups"));
+    m_groups->setPlaceholderText(groupsInUse.isEmpty()
+            ? tr("such as: juniors, Tuesday evening")
+            : tr("in use: %1").arg(groupsInUse.join(QStringLiteral(", "))));
+    m_hasMeet = new QCheckBox(tr("&Meet on"));
+    m_hasMeet->setObjectName(QStringLiteral("hasMeet"));
+    m_meetDate = new QDateEdit;
+    m_meetDate->setObjectName(QStringLiteral("meetDate"));
+    m_meetDate->setCalendarPopup(true);
+    m_notes = new QPlainTextEdit;
+    m_notes->setObjectName(QStringLiteral("notes"));
+    m_notes->setTabChangesFocus(true);
+    m_notes->setMinimumHeight(60);
+
+    m_nameProblem = new FieldNote(FieldNote::Kind::problem);
+    m_nameProblem->setObjectName(QStringLiteral("nameProblem"));
+    m_birthYearProblem = new FieldNote(FieldNote::Kind::problem);
+    m_minorCaution = new FieldNote(FieldNote::Kind::caution);
+    m_minorCaution->setObjectName(QStringLiteral("minorCaution"));
+    m_bodyweightProblem = new FieldNote(FieldNote::Kind::problem);
+    m_bodyweightProblem->setObjectName(QStringLiteral("bodyweightProblem"));
+    auto *touchHelp = new FieldNote(FieldNote::Kind::explanation);
+    touchHelp->say(
+        tr("Soft: the bar barely touches the chest. Sinking: it settles into the chest."));
+
+    auto *page = new QWidget;
+    auto *form = new QFormLayout(page);
+    form->setContentsMargins(0, 0, 0, 0);
+    addRow(form, tr("&Name"), m_name, withNotes(m_name, {m_nameProblem}));
+    addRow(form, tr("S&ex"), m_sex, inRow({m_sex}));
+    addRow(form, tr("Birth &year"), m_birthYear,
+        withNotes(m_birthYear, {m_birthYearProblem, m_minorCaution}));
+    addRow(form, tr("Body&weight"), m_bodyweight,
+        withNotes(inRow({m_bodyweight, m_bodyweightUnit}), {m_bodyweightProblem}));
+    addRow(form, tr("Un&it"), m_unitChoice, inRow({m_unitChoice}));
+    addRow(form, tr("T&ouch style"), m_touchStyle, withNotes(inRow({m_touchStyle}), {touchHelp}));
+    addRow(form, tr("&Grip"), m_gripNote, m_gripNote);
+    addRow(form, tr("Groups (wit&h commas)"), m_groups, m_groups);
+    form->addRow(QString(), inRow({m_hasMeet, m_meetDate}));
+    addRow(form, tr("Notes (&q)"), m_notes, m_notes);
+
+    connect(m_name, &QLineEdit::textEdited, this, &LifterEditor::check);
+    connect(m_birthYear, &QLineEdit::textEdited, this, &LifterEditor::check);
+    connect(m_bodyweight, &QLineEdit::textEdited, this, &LifterEditor::check);
+    connect(m_unitChoice, &QComboBox::activated, this, &LifterEditor::changeUnit);
+    connect(m_hasMeet, &QCheckBox::toggled, m_meetDate, &QWidget::setEnabled);
+    return page;
+}
+
+QWidget *LifterEditor::gearPage()
+{
+    m_gear = new GearEditor;
+    connect(m_gear, &GearEditor::edited, this, &LifterEditor::check);
+    connect(m_gear, &GearEditor::usualAskedFor, this, &LifterEditor::takeUsual);
+    auto *page = new QWidget;
+    auto *layout = new QVBoxLayout(page);
+    layout->setContentsMargins(0, 0, 0, 0);
+    auto *help = new FieldNote(FieldNote::Kind::explanation);
+    help->say(tr("Planned loads are rounded to what these plates can make."));
+    layout->addWidget(help);
+    layout->addWidget(m_gear, 1);
+    return page;
+}
+
+void LifterEditor::show(const LifterDraft &draft)
+{
+    m_name->setText(draft.name);
+    m_sex->setCurrentIndex(m_sex->findData(int(draft.sex)));
+    m_birthYear->setText(draft.birthYear);
+    m_bodyweight->setText(draft.bodyweight);
+    m_bodyweightUnit->setText(core::symbol(draft.unit));
+    m_unitChoice->setCurrentIndex(m_unitChoice->findData(int(draft.unit)));
+    m_touchStyle->setCurrentIndex(m_touchStyle->findData(int(draft.touchStyle)));
+    m_gripNote->setText(draft.gripNote);
+    m_groups->setText(draft.groups);
+    m_hasMeet->setChecked(draft.meetDate.has_value());
+    m_meetDate->setDate(draft.meetDate.value_or(QDate::currentDate().addMonths(3)));
+    m_meetDate->setEnabled(draft.meetDate.has_value());
+    m_notes->setPlainText(draft.notes);
+    m_gear->setDraft(draft.gear, draft.unit);
+}
+
+LifterDraft LifterEditor::draft() const
+{
+    LifterDraft draft;
+    draft.name = m_name->text();
+    draft.sex = chosen<core::Sex>(m_sex);
+    draft.birthYear = m_birthYear->text();
+    draft.bodyweight = m_bodyweight->text();
+    draft.unit = m_unit;
+    draft.touchStyle = chosen<core::TouchStyle>(m_touchStyle);
+    draft.gripNote = m_gripNote->text();
+    draft.gear = m_gear->draft();
+    draft.groups = m_groups->text();
+    if (m_hasMeet->isChecked())
+        draft.meetDate = m_meetDate->date();
+    draft.notes = m_notes->toPlainText();
+    return draft;
+}
+
+void LifterEditor::check()
+{
+    m_reading = read(draft(), m_before, m_otherNames);
+    const QMap<LifterField, QString> &wrong = m_reading.problems;
+    m_nameProblem->say(wrong.value(LifterField::name));
+    m_birthYearProblem->say(wrong.value(LifterField::birthYear));
+    m_bodyweightProblem->say(wrong.value(LifterField::bodyweight));
+    m_minorCaution->say(minorCaution(m_reading.lifter.birthYear, QDate::currentDate()));
+    m_gear->setProblems(wrong.value(LifterField::bar), wrong.value(LifterField::collars),
+        wrong.value(LifterField::plates));
+    m_buttons->button(QDialogButtonBox::Ok)->setEnabled(wrong.isEmpty());
+}
+
+void LifterEditor::accept()
+{
+    check(); // fields that cannot be wrong do not check as they change
+    if (m_reading.problems.isEmpty())
+        QDialog::accept();
+}
+
+void LifterEditor::changeUnit()
+{
+    const auto unit = chosen<core::Unit>(m_unitChoice);
+    if (unit == m_unit)
+        return;
+    const LifterDraft typed = draft();
+    check();
+    // From here on the converted weights are the exact ones behind the texts.
+    m_before = inUnit(m_reading.lifter, unit);
+    LifterDraft next = draftOf(m_before);
+    next.name = typed.name;
+    next.birthYear = typed.birthYear;
+    if (m_reading.problems.contains(LifterField::bodyweight))
+        next.bodyweight = typed.bodyweight;
+    m_unit = unit;
+    show(next);
+    check();
+}
+
+void LifterEditor::takeUsual(core::Unit unit)
+{
+    m_before.gear = core::usualGear(unit);
+    m_gear->setDraft(gearDraft(m_before.gear, m_unit), m_unit);
+    check();
+}
+
+} // namespace ui

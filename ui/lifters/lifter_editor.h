@@ -1,0 +1,71 @@
+#pragma once
+
+#include "ui/lifters/lifter_draft.h"
+
+#include <QDialog>
+
+class QCheckBox;
+class QComboBox;
+class QDateEdit;
+class QDialogButtonBox;
+class QLabel;
+class QLineEdit;
+class QPlainTextEdit;
+
+namespace ui {
+
+class FieldNote;
+class GearEditor;
+
+/// Adds or edits one lifter. It changes nothing itself: whoever opened it takes lifter() after
+/// exec() and performs the edit.
+class LifterEditor final : public QDialog
+{
+    Q_OBJECT
+
+public:
+    /// @param before      the lifter to edit; one without a valid id is new
+    /// @param otherNames  names that are taken
+    LifterEditor(const core::Lifter &before, const QStringList &otherNames,
+        const QStringList &groupsInUse, QWidget *parent = nullptr);
+
+    /// The lifter as typed; sound whenever the dialog was accepted.
+    [[nodiscard]] const core::Lifter &lifter() const { return m_reading.lifter; }
+
+private:
+    void accept() override;
+    [[nodiscard]] QWidget *personPage(const QStringList &groupsInUse);
+    [[nodiscard]] QWidget *gearPage();
+    void show(const LifterDraft &draft);
+    [[nodiscard]] LifterDraft draft() const;
+    void check();
+    void changeUnit();
+    void takeUsual(core::Unit unit);
+
+    core::Lifter m_before;
+    QStringList m_otherNames;
+    LifterReading m_reading;
+    core::Unit m_unit; ///< that the weights on the screen are in
+
+    QLineEdit *m_name = nullptr;
+    QComboBox *m_sex = nullptr;
+    QLineEdit *m_birthYear = nullptr;
+    QLineEdit *m_bodyweight = nullptr;
+    QComboBox *m_unitChoice = nullptr;
+    QComboBox *m_touchStyle = nullptr;
+    QLineEdit *m_gripNote = nullptr;
+    QLineEdit *m_groups = nullptr;
+    QCheckBox *m_hasMeet = nullptr;
+    QDateEdit *m_meetDate = nullptr;
+    QPlainTextEdit *m_notes = nullptr;
+    GearEditor *m_gear = nullptr;
+
+    QLabel *m_bodyweightUnit = nullptr;
+    FieldNote *m_nameProblem = nullptr;
+    FieldNote *m_birthYearProblem = nullptr;
+    FieldNote *m_minorCaution = nullptr;
+    FieldNote *m_bodyweightProblem = nullptr;
+    QDialogButtonBox *m_buttons = nullptr;
+};
+
+} // namespace ui

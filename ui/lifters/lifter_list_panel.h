@@ -1,0 +1,79 @@
+#pragma once
+
+#include "core/domain/ids.h"
+
+#include <QWidget>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QListView;
+class QPushButton;
+class QStackedWidget;
+
+namespace ui {
+
+class Estimates;
+class LifterFilter;
+class LifterListModel;
+class RosterSession;
+class Selection;
+
+/// The roster on the left: find, filter, choose, add, edit, archive and restore lifters.
+class LifterListPanel final : public QWidget
+{
+    Q_OBJECT
+
+public:
+    LifterListPanel(RosterSession &session, Estimates &estimates, Selection &selection,
+        QWidget *parent = nullptr);
+
+    void focusSearch();
+    /// Goes `step` rows down the list (up when negative) and stays at its ends.
+    void stepLifter(int step);
+    void addLifter();
+    /// The lifter chosen; nothing where there is none.
+    void editLifter();
+    /// Archives the lifter chosen, or restores an archived one.
+    void toggleArchived();
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
+private:
+    void buildControls();
+    void connectControls();
+    void refreshRows();
+    void refreshGroups();
+    void refreshFooter();
+    /// Runs a change of the filter without taking another lifter for chosen.
+    template <class Change> void narrow(Change change);
+    void clearFilters();
+    void chooseCurrent();
+    void showChosen();
+    void chooseFirstIfNone();
+    void contextMenu(const QPoint &at);
+
+    RosterSession &m_session;
+    Estimates &m_estimates;
+    Selection &m_selection;
+    LifterListModel *m_model;
+    LifterFilter *m_filter;
+
+    QLineEdit *m_search = nullptr;
+    QComboBox *m_groups = nullptr;
+    QComboBox *m_styles = nullptr;
+    QCheckBox *m_showArchived = nullptr;
+    QStackedWidget *m_stack = nullptr;
+    QListView *m_list = nullptr;
+    QWidget *m_nothing = nullptr;
+    QLabel *m_nothingWords = nullptr;
+    QPushButton *m_clear = nullptr;
+    QPushButton *m_add = nullptr;
+    QPushButton *m_edit = nullptr;
+    QPushButton *m_archive = nullptr;
+    bool m_narrowing = false; ///< the filter moves the current row, not the coach
+};
+
+} // namespace ui

@@ -1,0 +1,77 @@
+#include "ui/lifters/lifter_summary.h"
+
+#include "core/plan/estimate_words.h"
+
+#include <QCollator>
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(LifterSummary)
+};
+} // namespace
+
+bool operator==(const BenchSummary &a, const BenchSummary &b)
+{
+    const auto sameBand = [](const strength::Band &x, const strength::Band &y) {
+        return x.kg == y.kg && x.low90 == y.low90 && x.high90 == y.high90;
+    };
+    return a.standing == b.standing && a.band.has_value() == b.band.has_value()
+        && (!a.band || sameBand(*a.band, *b.band));
+}
+
+BenchSummary benchSummary(const core::LiftEstimate *fit, QDate day)
+{
+    if (!fit)
+        return {};
+    return {fit->estimate.maxOn(core::engineDay(day)), fit->estimate.standing};
+}
+
+QString bandText(const BenchSummary &bench, core::Unit unit)
+{
+    if (!bench.band)
+        return {};
+    const auto whole = [unit](double kg) { return core::formatLoadNumber(kg, unit, 0); };
+    return Text::tr("%1 (%2–%3) %4", "estimate, low and high end of its interval, unit")
+        .arg(whole(bench.band->kg), whole(bench.band->low90), whole(bench.band->high90),
+            core::symbol(unit));
+}
+
+QString standingText(const BenchSummary &bench)
+{
+    return bench.standing == strength::Standing::enough ? QString() : core::words(bench.standing);
+}
+
+QString meetText(const std::optional<QDate> &meet, QDate today)
+{
+    if (!meet || *meet < today)
+        return {};
+    const int days = int(today.daysTo(*meet));
+    if (days == 0)
+        return Text::tr("meet today");
+    return days == 1 ? Text::tr("meet tomorrow") : Text::tr("meet in %1 days").arg(days);
+}
+
+LifterRow lifterRow(const core::Lifter &lifter, const core::LiftEstimate *fit, QDate today)
+{
+    return {lifter.id, lifter.name, lifter.touchStyle, lifter.groups, lifter.notes, lifter.archived,
+        lifter.unit, benchSummary(fit, today), meetText(lifter.meetDate, today)};
+}
+
+QStringList groupsOf(const std::vector<core::Lifter> &lifters)
+{
+    QStringList groups;
+    for (const core::Lifter &lifter : lifters)
+        groups << lifter.groups;
+    groups.removeDuplicates();
+    QCollator byLocale;
+    byLocale.setNumericMode(true);
+    std::sort(groups.begin(), groups.end(), byLocale);
+    return groups;
+}
+
+} // namespace ui

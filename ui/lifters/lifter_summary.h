@@ -1,0 +1,57 @@
+#pragma once
+
+#include "core/domain/lifter.h"
+#include "core/plan/lift_estimate.h"
+
+#include <QString>
+#include <optional>
+#include <vector>
+
+/// What the lifter list and the header say of a lifter, as values and as words.
+namespace ui {
+
+/// Competition bench max on a day.
+struct BenchSummary
+{
+    std::optional<strength::Band> band; ///< empty without data
+    strength::Standing standing = strength::Standing::noData;
+
+    friend bool operator==(const BenchSummary &a, const BenchSummary &b);
+};
+
+/// @param fit  null before the first fit
+[[nodiscard]] BenchSummary benchSummary(const core::LiftEstimate *fit, QDate day);
+
+/// "142 (137–148) kg": whole units, since an estimate is never surer than that. Empty without a
+/// band.
+[[nodiscard]] QString bandText(const BenchSummary &bench, core::Unit unit);
+
+/// What has to be said besides the number; empty when there is enough data.
+[[nodiscard]] QString standingText(const BenchSummary &bench);
+
+/// "meet today", "meet tomorrow", "meet in 40 days"; empty without a meet and after it.
+[[nodiscard]] QString meetText(const std::optional<QDate> &meet, QDate today);
+
+/// One row of the lifter list.
+struct LifterRow
+{
+    core::LifterId id;
+    QString name;
+    core::TouchStyle touchStyle = core::TouchStyle::undecided;
+    QStringList groups;
+    QString notes;
+    bool archived = false;
+    core::Unit unit = core::Unit::kilogram;
+    BenchSummary bench;
+    QString meet;
+
+    friend bool operator==(const LifterRow &, const LifterRow &) = default;
+};
+
+[[nodiscard]] LifterRow lifterRow(
+    const core::Lifter &lifter, const core::LiftEstimate *fit, QDate today);
+
+/// Every group that a lifter is in, sorted as the locale does.
+[[nodiscard]] QStringList groupsOf(const std::vector<core::Lifter> &lifters);
+
+} // namespace ui

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <QLabel>
+
+namespace ui {
+
+/// A line under a field: what is wrong with it and how to put it right, or a caution. Takes no room
+/// while it is empty.
+class FieldNote final : public QLabel
+{
+    Q_OBJECT
+
+public:
+    enum class Kind { problem, caution, explanation };
+
+    explicit FieldNote(Kind kind, QWidget *parent = nullptr);
+
+    /// Shows the text; hides the note when it is empty.
+    void say(const QString &text);
+
+protected:
+    void changeEvent(QEvent *event) override;
+
+private:
+    void recolour();
+
+    Kind m_kind;
+};
+
+} // namespace ui

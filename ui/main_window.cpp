@@ -1,0 +1,297 @@
+#include "ui/main_window.h"
+
+#include "core/storage/storage_error.h"
+#include "ui/lifters/lifter_list_panel.h"
+#include "ui/look/theme.h"
+#include "ui/window/help.h"
+#include "ui/window/message_bar.h"
+#include "ui/window/recent_files.h"
+#include "ui/window/roster_view.h"
+#include "ui/window/start_page.h"
+
+#include <QActionGroup>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QScreen>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QStandardPaths>
+#include <QUndoGroup>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+const QString kSuffix = QStringLiteral("benchwright");
+const QString kGeometryKey = QStringLiteral("window/geometry");
+const QString kFolderKey = QStringLiteral("files/folder");
+
+QString filters()
+{
+    return MainWindow::tr("Benchwright rosters (*.%1)").arg(kSuffix);
+}
+
+QString folder()
+{
+    return QSettings()
+        .value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
+        .toString();
+}
+
+/// The roster among the files dragged in; empty where there is none.
+QString rosterIn(const QMimeData &data)
+{
+    for (const QUrl &url : data.urls())
+        if (const QString path = url.toLocalFile();
+            QFileInfo(path).suffix().compare(kSuffix, Qt::CaseInsensitive) == 0)
+            return path;
+    return {};
+}
+
+} // namespace
+
+MainWindow::MainWindow(Theme &theme, QWidget *parent)
+    : QMainWindow(parent)
+    , m_theme(theme)
+    , m_undo(new QUndoGroup(this))
+    , m_rosterActions(new QActionGroup(this))
+    , m_message(new MessageBar)
+    , m_stack(new QStackedWidget)
+    , m_start(new StartPage)
+{
+    m_rosterActions->setExclusionPolicy(QActionGroup::ExclusionPolicy::None);
+    m_stack->addWidget(m_start);
+    auto *middle = new QWidget;
+    auto *column = new QVBoxLayout(middle);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_message);
+    column->addWidget(m_stack, 1);
+    setCentralWidget(middle);
+    setAcceptDrops(true);
+
+    buildFileMenu();
+    buildEditMenu();
+    buildRosterMenu();
+    buildViewMenu();
+    buildHelpMenu();
+    connect(m_start, &StartPage::newAskedFor, this, &MainWindow::askForNew);
+    connect(m_start, &StartPage::openAskedFor, this, &MainWindow::askForOpen);
+    connect(m_start, &StartPage::fileAskedFor, this, &MainWindow::openFile);
+
+    if (!restoreGeometry(QSettings().value(kGeometryKey).toByteArray()))
+        resize(QSize(1366, 768).boundedTo(screen()->availableSize()));
+    refreshState();
+}
+
+MainWindow::~MainWindow()
+{
+    // The roster's stack of undo steps leaves the group while both are there.
+    delete m_roster;
+}
+
+void MainWindow::buildFileMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&File"));
+    menu->addAction(tr("&New roster…"), QKeySequence::New, this, &MainWindow::askForNew);
+    menu->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askForOpen);
+    m_recent = menu->addMenu(tr("Open &recent"));
+    connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecentMenu);
+    menu->addSeparator();
+    addRosterAction(
+        menu, tr("&Close roster"), QKeySequence::Close, [this](RosterView &) { closeFile(); });
+    menu->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
+}
+
+void MainWindow::buildEditMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&Edit"));
+    QAction *undo = m_undo->createUndoAction(this, tr("&Undo"));
+    undo->setShortcut(QKeySequence::Undo);
+    QAction *redo = m_undo->createRedoAction(this, tr("&Redo"));
+    redo->setShortcut(QKeySequence::Redo);
+    menu->addActions({undo, redo});
+}
+
+void MainWindow::buildRosterMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&Roster"));
+    addRosterAction(menu, tr("&Find a lifter"), QKeySequence::Find,
+        [](RosterView &roster) { roster.lifters().focusSearch(); });
+    menu->addSeparator();
+    addRosterAction(menu, tr("&Add a lifter…"), tr("Ctrl+Shift+N"),
+        [](RosterView &roster) { roster.lifters().addLifter(); });
+    addRosterAction(menu, tr("&Edit the lifter…"), tr("Ctrl+E"),
+        [](RosterView &roster) { roster.lifters().editLifter(); });
+    addRosterAction(menu, tr("Ar&chive or restore the lifter"), {},
+        [](RosterView &roster) { roster.lifters().toggleArchived(); });
+}
+
+void MainWindow::buildViewMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&View"));
+    addRosterAction(menu, tr("&Next lifter"), tr("Alt+Down"),
+        [](RosterView &roster) { roster.lifters().stepLifter(+1); });
+    addRosterAction(menu, tr("&Previous lifter"), tr("Alt+Up"),
+        [](RosterView &roster) { roster.lifters().stepLifter(-1); });
+    menu->addSeparator();
+    auto *schemes = new QActionGroup(this);
+    for (const auto &[choice, words] :
+        {std::pair{SchemeChoice::system, tr("Colours as the &desktop")},
+            {SchemeChoice::light, tr("&Light colours")},
+            {SchemeChoice::dark, tr("Dar&k colours")}}) {
+        QAction *action = menu->addAction(words);
+        action->setCheckable(true);
+        action->setChecked(m_theme.choice() == choice);
+        schemes->addAction(action);
+        connect(
+            action, &QAction::triggered, this, [this, wanted = choice] { m_theme.choose(wanted); });
+    }
+}
+
+void MainWindow::buildHelpMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&Help"));
+    menu->addAction(tr("&Keyboard shortcuts"), QKeySequence::HelpContents, this,
+        [this] { showShortcuts(*this, this); });
+    menu->addAction(tr("&Safety"), this, [this] { showSafetyNote(this); });
+    menu->addAction(tr("&About Benchwright"), this, [this] { showAbout(this); });
+}
+
+QAction *MainWindow::addRosterAction(QMenu *menu, const QString &text, const QKeySequence &keys,
+    const std::function<void(RosterView &)> &act)
+{
+    QAction *action = menu->addAction(text, keys, this, [this, act] {
+        if (m_roster)
+            act(*m_roster);
+    });
+    m_rosterActions->addAction(action);
+    return action;
+}
+
+void MainWindow::fillRecentMenu()
+{
+    m_recent->clear();
+    int number = 1;
+    for (const QString &path : recentFiles()) {
+        QAction *action = m_recent->addAction(
+            QStringLiteral("&%1  %2").arg(number++).arg(QFileInfo(path).completeBaseName()), this,
+            [this, path] { openFile(path); });
+        action->setToolTip(path);
+    }
+    m_recent->setToolTipsVisible(true);
+    m_recent->addSeparator();
+    m_recent->addAction(tr("&Forget these"), this, [this] {
+        forgetRecentFiles();
+        refreshState();
+    });
+}
+
+void MainWindow::askForNew()
+{
+    // Making a roster never writes over a file, so there is nothing to confirm: a taken name is
+    // said in the message bar.
+    QString path = QFileDialog::getSaveFileName(this, tr("New roster"),
+        QFileInfo(folder(), tr("My lifters") + u'.' + kSuffix).filePath(), filters(), nullptr,
+        QFileDialog::DontConfirmOverwrite);
+    if (path.isEmpty())
+        return;
+    if (QFileInfo(path).suffix().isEmpty())
+        path += u'.' + kSuffix;
+    createFile(path);
+}
+
+void MainWindow::askForOpen()
+{
+    const QString path = QFileDialog::getOpenFileName(this, tr("Open a roster"), folder(),
+        filters() + QStringLiteral(";;") + tr("All files (*)"));
+    if (!path.isEmpty())
+        openFile(path);
+}
+
+bool MainWindow::openFile(const QString &path)
+{
+    if (m_roster && QFileInfo(path) == QFileInfo(m_roster->session().path())) {
+        m_message->hide();
+        return true;
+    }
+    return take([&path] { return core::RosterFile::open(path); });
+}
+
+bool MainWindow::createFile(const QString &path)
+{
+    return take([&path] { return core::RosterFile::create(path); });
+}
+
+template <class Make> bool MainWindow::take(Make make)
+try {
+    show(new RosterView(make()));
+    return true;
+} catch (const core::StorageError &e) {
+    m_message->say(e.words(), e.detail());
+    return false;
+}
+
+void MainWindow::show(RosterView *roster)
+{
+    closeFile();
+    m_roster = roster;
+    m_stack->addWidget(roster);
+    m_stack->setCurrentWidget(roster);
+    m_undo->addStack(&roster->session().undoStack());
+    m_undo->setActiveStack(&roster->session().undoStack());
+    connect(&roster->session(), &RosterSession::failed, m_message, &MessageBar::say);
+    const QString path = QFileInfo(roster->session().path()).absoluteFilePath();
+    rememberRecent(path);
+    QSettings().setValue(kFolderKey, QFileInfo(path).absolutePath());
+    refreshState();
+    roster->lifters().setFocus();
+}
+
+void MainWindow::closeFile()
+{
+    m_message->hide();
+    delete m_roster;
+    m_roster = nullptr;
+    refreshState();
+}
+
+void MainWindow::refreshState()
+{
+    m_rosterActions->setEnabled(m_roster);
+    m_recent->setEnabled(!recentFiles().isEmpty());
+    m_start->setRecent(recentFiles());
+    setWindowFilePath(m_roster ? m_roster->session().path() : QString());
+    setWindowTitle(m_roster
+            ? tr("%1 – Benchwright").arg(QFileInfo(m_roster->session().path()).completeBaseName())
+            : tr("Benchwright"));
+}
+
+void MainWindow::closeEvent(QCloseEvent *event)
+{
+    QSettings().setValue(kGeometryKey, saveGeometry());
+    QMainWindow::closeEvent(event);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent *event)
+{
+    if (!rosterIn(*event->mimeData()).isEmpty())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent *event)
+{
+    if (const QString path = rosterIn(*event->mimeData()); !path.isEmpty()) {
+        event->acceptProposedAction();
+        openFile(path);
+    }
+}
+
+} // namespace ui

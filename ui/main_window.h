@@ -1,0 +1,71 @@
+#pragma once
+
+#include <QMainWindow>
+#include <functional>
+
+class QActionGroup;
+class QStackedWidget;
+class QUndoGroup;
+
+namespace ui {
+
+class LifterListPanel;
+class MessageBar;
+class RosterView;
+class StartPage;
+class Theme;
+
+/// The window: menus, a message bar, and either the start page or one open roster. It only
+/// assembles.
+class MainWindow final : public QMainWindow
+{
+    Q_OBJECT
+
+public:
+    explicit MainWindow(Theme &theme, QWidget *parent = nullptr);
+    ~MainWindow() override;
+
+    /// Opens a roster in place of the present one. When that fails the message bar says why, and
+    /// the window keeps what it had.
+    bool openFile(const QString &path);
+    /// Makes a new roster file and opens it; the same on failure.
+    bool createFile(const QString &path);
+    /// Back to the start page.
+    void closeFile();
+
+    /// Null on the start page.
+    [[nodiscard]] RosterView *roster() const { return m_roster; }
+
+protected:
+    void closeEvent(QCloseEvent *event) override;
+    void dragEnterEvent(QDragEnterEvent *event) override;
+    void dropEvent(QDropEvent *event) override;
+
+private:
+    void buildFileMenu();
+    void buildEditMenu();
+    void buildRosterMenu();
+    void buildViewMenu();
+    void buildHelpMenu();
+    QAction *addRosterAction(QMenu *menu, const QString &text, const QKeySequence &keys,
+        const std::function<void(RosterView &)> &act);
+    void fillRecentMenu();
+
+    void askForNew();
+    void askForOpen();
+    /// Shows what `make` returns, or says why it failed.
+    template <class Make> bool take(Make make);
+    void show(RosterView *roster);
+    void refreshState();
+
+    Theme &m_theme;
+    QUndoGroup *m_undo;
+    QActionGroup *m_rosterActions; ///< those that need an open roster
+    QMenu *m_recent = nullptr;
+    MessageBar *m_message;
+    QStackedWidget *m_stack;
+    StartPage *m_start;
+    RosterView *m_roster = nullptr;
+};
+
+} // namespace ui

@@ -1,0 +1,62 @@
+#include "ui/window/message_bar.h"
+
+#include "ui/look/colours.h"
+#include "ui/look/field_note.h"
+#include "ui/look/metrics.h"
+
+#include <QAccessible>
+#include <QHBoxLayout>
+#include <QMessageBox>
+#include <QPainter>
+#include <QPushButton>
+
+namespace ui {
+
+MessageBar::MessageBar(QWidget *parent)
+    : QWidget(parent)
+    , m_words(new FieldNote(FieldNote::Kind::problem))
+    , m_more(new QPushButton(tr("De&tails")))
+{
+    setObjectName(QStringLiteral("messageBar"));
+    m_words->setObjectName(QStringLiteral("words"));
+    m_words->setFont(font());
+    m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    auto *close = new QPushButton(tr("Dis&miss"));
+    close->setObjectName(QStringLiteral("dismiss"));
+
+    auto *row = new QHBoxLayout(this);
+    row->setContentsMargins(space::group, space::gap, space::group, space::gap);
+    row->addWidget(m_words, 1);
+    row->addWidget(m_more);
+    row->addWidget(close);
+    connect(m_more, &QPushButton::clicked, this, &MessageBar::showDetail);
+    connect(close, &QPushButton::clicked, this, &QWidget::hide);
+    hide();
+}
+
+void MessageBar::say(const QString &words, const QString &detail)
+{
+    m_words->say(words);
+    m_detail = detail;
+    m_more->setVisible(!detail.isEmpty());
+    show();
+    QAccessibleEvent alert(this, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+}
+
+void MessageBar::paintEvent(QPaintEvent *)
+{
+    QPainter painter(this);
+    painter.fillRect(rect(), colours(palette()).dangerGround);
+}
+
+void MessageBar::showDetail()
+{
+    QMessageBox box(
+        QMessageBox::Information, tr("Details"), m_words->text(), QMessageBox::Close, this);
+    box.setInformativeText(m_detail);
+    box.setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    box.exec();
+}
+
+} // namespace ui

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <QWidget>
+
+class QPushButton;
+
+namespace ui {
+
+class FieldNote;
+
+/// A message across the top of the window that does not stop the work: what failed, and what still
+/// holds. Details for a report are behind a button.
+class MessageBar final : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit MessageBar(QWidget *parent = nullptr);
+
+    void say(const QString &words, const QString &detail);
+
+protected:
+    void paintEvent(QPaintEvent *event) override;
+
+private:
+    void showDetail();
+
+    FieldNote *m_words;
+    QPushButton *m_more;
+    QString m_detail;
+};
+
+} // namespace ui

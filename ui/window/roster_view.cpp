@@ -1,0 +1,109 @@
+#include "ui/window/roster_view.h"
+
+#include "ui/lifters/lifter_header.h"
+#include "ui/lifters/lifter_list_panel.h"
+#include "ui/look/metrics.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QSettings>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+namespace ui {
+
+namespace {
+const QString kSplitterKey = QStringLiteral("window/lifterList");
+constexpr int kListWidth = 320;
+constexpr int kTextWidth = 520;
+} // namespace
+
+RosterView::RosterView(core::RosterFile file, QWidget *parent)
+    : QWidget(parent)
+    , m_session(std::move(file))
+    , m_estimates(m_session)
+    , m_lifters(new LifterListPanel(m_session, m_estimates, m_selection))
+    , m_pages(new QTabWidget)
+    , m_splitter(new QSplitter)
+    , m_right(new QStackedWidget)
+    , m_invitation(invitation())
+{
+    m_pages->setDocumentMode(true);
+
+    auto *lifter = new QWidget;
+    auto *column = new QVBoxLayout(lifter);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(new LifterHeader(m_session, m_estimates, m_selection));
+    column->addWidget(m_pages, 1);
+    m_right->addWidget(lifter);
+    m_right->addWidget(m_invitation);
+
+    m_splitter->addWidget(m_lifters);
+    m_splitter->addWidget(m_right);
+    m_splitter->setStretchFactor(1, 1);
+    m_splitter->setChildrenCollapsible(false);
+    if (!m_splitter->restoreState(QSettings().value(kSplitterKey).toByteArray()))
+        m_splitter->setSizes({kListWidth, 4 * kListWidth});
+
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_splitter);
+
+    connect(&m_selection, &Selection::lifterChanged, this, &RosterView::showLifterOrInvitation);
+    connect(&m_session, &RosterSession::liftersChanged, this, &RosterView::showLifterOrInvitation);
+    showLifterOrInvitation();
+}
+
+RosterView::~RosterView()
+{
+    QSettings().setValue(kSplitterKey, m_splitter->saveState());
+    // The pages refer to the session, which as a member would go before them.
+    delete m_splitter;
+}
+
+QWidget *RosterView::invitation()
+{
+    auto *title = new QLabel(tr("Whom do you coach?"));
+    title->setFont(ui::font(Type::title, font()));
+    auto *words = new QLabel(
+        tr("This roster shows no lifter yet. Add one with name and touch style; bar, plates and "
+           "meet can follow later."));
+    words->setWordWrap(true);
+    auto *add = new QPushButton(tr("&Add a lifter…"));
+    add->setObjectName(QStringLiteral("inviteAdd"));
+    add->setDefault(true);
+    connect(add, &QPushButton::clicked, m_lifters, &LifterListPanel::addLifter);
+
+    auto *buttons = new QHBoxLayout;
+    buttons->addWidget(add);
+    buttons->addStretch();
+    auto *middle = new QWidget;
+    middle->setFixedWidth(kTextWidth);
+    auto *column = new QVBoxLayout(middle);
+    column->addStretch(2);
+    column->addWidget(title);
+    column->addWidget(words);
+    column->addSpacing(space::gap);
+    column->addLayout(buttons);
+    column->addStretch(3);
+
+    auto *page = new QWidget;
+    auto *layout = new QHBoxLayout(page);
+    layout->addStretch();
+    layout->addWidget(middle);
+    layout->addStretch();
+    return page;
+}
+
+void RosterView::showLifterOrInvitation()
+{
+    if (m_session.lifter(m_selection.lifter()))
+        m_right->setCurrentIndex(0);
+    else
+        m_right->setCurrentWidget(m_invitation);
+}
+
+} // namespace ui

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "core/storage/roster_file.h"
+#include "ui/session/estimates.h"
+#include "ui/session/roster_session.h"
+#include "ui/session/selection.h"
+
+#include <QWidget>
+
+class QSplitter;
+class QStackedWidget;
+class QTabWidget;
+
+namespace ui {
+
+class LifterListPanel;
+
+/// One open roster: the lifter list beside the pages of the lifter chosen.
+class RosterView final : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit RosterView(core::RosterFile file, QWidget *parent = nullptr);
+    ~RosterView() override;
+
+    [[nodiscard]] RosterSession &session() { return m_session; }
+    [[nodiscard]] Estimates &estimates() { return m_estimates; }
+    [[nodiscard]] Selection &selection() { return m_selection; }
+    [[nodiscard]] LifterListPanel &lifters() { return *m_lifters; }
+    [[nodiscard]] QTabWidget &pages() { return *m_pages; }
+
+private:
+    [[nodiscard]] QWidget *invitation();
+    void showLifterOrInvitation();
+
+    RosterSession m_session;
+    Estimates m_estimates;
+    Selection m_selection;
+    LifterListPanel *m_lifters = nullptr;
+    QTabWidget *m_pages = nullptr;
+    QSplitter *m_splitter = nullptr;
+    QStackedWidget *m_right = nullptr;
+    QWidget *m_invitation = nullptr;
+};
+
+} // namespace ui
