@@ -15,6 +15,8 @@
 namespace {
 
 using namespace benchmarks;
+using strength::ReliabilityRow;
+using strength::Score;
 
 void printRow(const std::string &name, const Measures &m)
 {
@@ -32,9 +34,23 @@ double bestFilteredBaseline(const Evaluation &evaluation)
 {
     double best = INFINITY;
     for (const Method &method : evaluation.methods)
-        if (!method.name.starts_with("engine") && !method.name.ends_with("smoothed"))
+        if (!method.name.starts_with("engine") && !method.name.starts_with("told")
+            && !method.name.ends_with("smoothed"))
             best = std::min(best, measure(method.judged).rmse);
     return best;
+}
+
+/// What the engine expected of the coming week's sets beside what came: needs no truth.
+void printForecasts(const Score &score)
+{
+    std::printf("coming week's ratings: off by %.2f RIR on average (lifter's usual RIR: %.2f), "
+                "said - expected %+.2f\n",
+        score.rirError, score.usualError, score.rirBias);
+    std::printf("coming week's misses: Brier %.4f (miss rate known: %.4f); chance -> came of sets:",
+        score.brier, score.baseBrier);
+    for (const ReliabilityRow &row : score.reliability)
+        std::printf(" %.2f -> %.3f of %d;", row.meanChance, row.observed, row.sets);
+    std::printf("\n");
 }
 
 void print(const simulators::Truth &truth, const Evaluation &evaluation)
@@ -56,6 +72,7 @@ void print(const simulators::Truth &truth, const Evaluation &evaluation)
         "standing 'enough': %.0f %% of those run then; largest error %.1f %%, %d beyond 8 %% "
         "(goal 0)\n",
         refits.saidEnough, refits.worstEnough, refits.beyondEight);
+    printForecasts(strength::score(evaluation.forecasts));
 }
 
 } // namespace

@@ -1,7 +1,9 @@
 #include "tests/benchmarks/evaluation.h"
 
+#include "core/strength/forecast.h"
 #include "tests/benchmarks/baselines.h"
 #include "tests/benchmarks/local_level.h"
+#include "tests/benchmarks/told_level.h"
 
 #include <algorithm>
 #include <cmath>
@@ -38,14 +40,18 @@ public:
     void judgeEngine()
     {
         std::vector<Judged> filtered;
+        std::vector<Judged> trained; // filtered, in weeks with sets
         std::vector<Judged> smoothed;
         for (size_t i = 0; i < m_estimates.size(); ++i)
             for (const strength::WeekEstimate &week : m_estimates[i].weeks)
                 if (isJudged(i, week.sunday)) {
                     filtered.push_back(judge(id(i), week.filtered, truth(i, week.sunday)));
+                    if (week.sets > 0)
+                        trained.push_back(filtered.back());
                     smoothed.push_back(judge(id(i), week.smoothed, truth(i, week.sunday)));
                 }
         add("engine, filtered", filtered);
+        add("engine, trained weeks", trained);
         add("engine, smoothed", smoothed);
     }
 
@@ -74,6 +80,19 @@ public:
         }
     }
 
+    void judgeToldLevel()
+    {
+        std::vector<LevelSeries> filtered;
+        std::vector<LevelSeries> smoothed;
+        for (const simulators::SimulatedLifter &lifter : m_roster.lifters) {
+            ToldLevel told = toldLevel(lifter, m_sundays);
+            filtered.push_back(std::move(told.filtered));
+            smoothed.push_back(std::move(told.smoothed));
+        }
+        add("told, filtered", judgeLevels(filtered));
+        add("told, smoothed", judgeLevels(smoothed));
+    }
+
     void judgeRefits()
     {
         for (size_t week = kWarmUpWeeks + 1; week < m_sundays.size(); week += kRefitEveryWeeks) {
@@ -85,6 +104,11 @@ public:
                     m_evaluation.refits.push_back({judge(id(i), *band, truth(i, sunday)),
                         filteredOn(i, sunday), then[i].standing == strength::Standing::enough});
         }
+    }
+
+    void forecast()
+    {
+        m_evaluation.forecasts = strength::forecastWeeks(m_logs, simulators::benchVariations());
     }
 
 private:
@@ -188,7 +212,10 @@ Evaluation evaluate(const simulators::Truth &truth, std::span<const std::uint64_
         judge.judgeBaselines();
         if (size.statsmodels)
             judge.judgeLocalLevel();
+        judge.judgeToldLevel();
         judge.judgeRefits();
+        if (firstLifter == 0)
+            judge.forecast();
         firstLifter += size.lifters;
     }
     return evaluation;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/strength/estimator.h"
+#include "core/strength/score.h"
 #include "tests/benchmarks/measures.h"
 #include "tests/simulators/truths.h"
 
@@ -40,8 +41,9 @@ struct Refit
 
 struct Evaluation
 {
-    std::vector<Method> methods; ///< engine filtered, engine smoothed, then the baselines
-    std::vector<Refit> refits;   ///< every kRefitEveryWeeks
+    std::vector<Method> methods;                  ///< the engine's filtered estimates first
+    std::vector<Refit> refits;                    ///< every kRefitEveryWeeks
+    std::vector<strength::SetForecast> forecasts; ///< only of the first seed, as they take longest
 };
 
 /// What refits tell, in per cent.

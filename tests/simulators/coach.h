@@ -25,8 +25,8 @@ public:
 /// @param beliefKg  competition max believed at the start
 [[nodiscard]] std::unique_ptr<Coach> coachByRating(double beliefKg);
 
-/// Goes by formula: percents of an assumed max that is raised by `stepKg` every three weeks, and cut
-/// by 5 % after a week with two misses or more. Never looks at a rating.
+/// Goes by formula: percents of an assumed max that is raised by `stepKg` every three weeks, and
+/// cut by 5 % after a week with two misses or more. Never looks at a rating.
 [[nodiscard]] std::unique_ptr<Coach> coachByFormula(double assumedKg, double stepKg);
 
 } // namespace simulators

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace simulators {
 
@@ -35,6 +36,7 @@ public:
         session.day = day;
         m_fatigue.startSession();
         m_work = 0.0;
+        m_truths.clear();
         for (const Work &work : plan.works)
             for (int i = 0; i < work.sets; ++i) {
                 strength::TrainingSet set = lift(work, logMaxToday);
@@ -46,17 +48,11 @@ public:
         return session;
     }
 
+    /// Of the last session.
     [[nodiscard]] double dose() const { return m_work / kUsualWork; }
+    [[nodiscard]] const std::vector<SetTruth> &truths() const { return m_truths; }
 
 private:
-    /// Reps that could be done in a variation at this share of the competition max.
-    double repsIn(int variation, double shareOfCompetition) const
-    {
-        const VariationTruth &own = m_makeup.variations[size_t(variation)];
-        const double reps = m_makeup.reps(shareOfCompetition / own.ratio);
-        return reps > 1.0 ? 1.0 + (reps - 1.0) / own.repCost : reps;
-    }
-
     strength::TrainingSet lift(const Work &work, double logMaxToday)
     {
         strength::TrainingSet set;
@@ -68,14 +64,8 @@ private:
             logMaxToday - m_fatigue.level() + m_random.normal(0.0, m_makeup.setNoise);
         const double share = set.loadKg / std::exp(cap);
 
-        double possible = repsIn(work.variation, share);
-        if (work.leadReps > 0) {
-            // Lead reps use up their part of what the lead variation would have allowed.
-            const double inLead = repsIn(work.leadVariation, share);
-            const double spent = std::min(work.leadReps / std::max(inLead, 0.5), 1.0);
-            possible =
-                std::min(inLead, double(work.leadReps)) + std::max(possible * (1.0 - spent), 0.0);
-        }
+        const double possible = m_makeup.capacity.of(set, share);
+        m_truths.push_back({possible, m_fatigue.level()});
         set.reps = std::min(int(possible), work.reps);
         if (set.reps < work.reps)
             set.missed = set.reps == 0 || !m_random.chance(m_makeup.stopsShort);
@@ -83,7 +73,8 @@ private:
         if (!set.missed)
             set.rpe = m_rater.rate(reserve, m_random);
         if (m_makeup.barSpeed && set.reps > 0) {
-            const double shareOfOwn = share / m_makeup.variations[size_t(work.variation)].ratio;
+            const double shareOfOwn =
+                share / m_makeup.capacity.variations[size_t(work.variation)].ratio;
             set.velocity = barSpeed(*m_makeup.barSpeed, shareOfOwn, m_random);
         }
         if (set.reps < set.leadReps)
@@ -98,7 +89,22 @@ private:
     Random &m_random;
     SetFatigue m_fatigue;
     double m_work = 0.0;
+    std::vector<SetTruth> m_truths;
 };
+
+/// Turns the forms around zero and moves their mean into the level.
+void centreForm(SimulatedLifter &lifter)
+{
+    if (lifter.formBySession.empty())
+        return;
+    const double mean =
+        std::accumulate(lifter.formBySession.begin(), lifter.formBySession.end(), 0.0)
+        / double(lifter.formBySession.size());
+    for (double &form : lifter.formBySession)
+        form -= mean;
+    for (double &max : lifter.maxByDay)
+        max *= std::exp(mean);
+}
 
 } // namespace
 
@@ -113,7 +119,8 @@ SimulatedLifter simulate(Makeup makeup, int weeks, Random random)
 
     SimulatedLifter lifter;
     lifter.firstDay = kFirstDay;
-    lifter.variations = makeup.variations;
+    lifter.capacity = makeup.capacity;
+    lifter.rater = makeup.rater;
     lifter.log.sex = makeup.sex;
     lifter.log.bodyweightKg = makeup.bodyweightKg;
     Rater rater(makeup.rater);
@@ -130,8 +137,10 @@ SimulatedLifter simulate(Makeup makeup, int weeks, Random random)
             dose = 0.0;
             for (const PlannedSession &session : plan)
                 if (session.weekday == weekday) {
+                    lifter.formBySession.push_back(form.draw(formLuck));
                     lifter.log.sessions.push_back(
-                        gym.train(session, day, level + form.draw(formLuck)));
+                        gym.train(session, day, level + lifter.formBySession.back()));
+                    lifter.sets.push_back(gym.truths());
                     dose = gym.dose();
                 }
         }
@@ -139,6 +148,7 @@ SimulatedLifter simulate(Makeup makeup, int weeks, Random random)
         rater.passWeek(raterLuck);
         makeup.coach->passWeek();
     }
+    centreForm(lifter);
     return lifter;
 }
 

@@ -2,13 +2,12 @@
 
 #include "core/strength/training_log.h"
 #include "tests/simulators/bar_speed.h"
-#include "tests/simulators/bench_variations.h"
 #include "tests/simulators/coach.h"
 #include "tests/simulators/day_form.h"
 #include "tests/simulators/level_path.h"
 #include "tests/simulators/rater.h"
-#include "tests/simulators/rep_truth.h"
 #include "tests/simulators/season_plan.h"
+#include "tests/simulators/set_capacity.h"
 #include "tests/simulators/set_fatigue.h"
 
 #include <memory>
@@ -23,8 +22,7 @@ struct Makeup
     strength::LifterLog::Sex sex = strength::LifterLog::Sex::unstated;
     std::optional<double> bodyweightKg;
     double startKg = 100.0; ///< competition max on the first day
-    RepTruth reps;
-    std::vector<VariationTruth> variations;
+    Capacity capacity;
     LevelPath level;
     DayFormTraits form;
     SetFatigueTraits fatigue;
@@ -37,14 +35,26 @@ struct Makeup
     double typos = 0.0;      ///< chance that a set is mistyped
 };
 
+/// What was true of one logged set.
+struct SetTruth
+{
+    double possible = 0.0; ///< reps that could have been done, as a real number
+    double fatigue = 0.0;  ///< ln units lost to the sets before
+};
+
 /// A log and the truth behind it.
 struct SimulatedLifter
 {
     strength::LifterLog log;
-    int firstDay = 0;               ///< a Monday
-    std::vector<double> maxByDay;   ///< true competition max, kg, without the form of the day
-    std::vector<double> biasByWeek; ///< true rating bias, reps
-    std::vector<VariationTruth> variations;
+    int firstDay = 0; ///< a Monday
+    /// True competition max, kg, on a day of the lifter's average form: training is all that a log
+    /// shows, so what every session loses to soreness and other lifts is part of the level.
+    std::vector<double> maxByDay;
+    std::vector<double> biasByWeek;          ///< rating bias, reps
+    std::vector<double> formBySession;       ///< ln units around the average
+    std::vector<std::vector<SetTruth>> sets; ///< by session, in step with the log
+    Capacity capacity;
+    RaterTraits rater;
 
     [[nodiscard]] double maxOn(int day) const { return maxByDay.at(size_t(day - firstDay)); }
 };

@@ -27,17 +27,24 @@ struct RaterTraits
 class Rater
 {
 public:
-    explicit Rater(const RaterTraits &traits);
+    explicit Rater(const RaterTraits &traits, double drift = 0.0);
 
     void passWeek(Random &random);
     /// Rating in 1..10 of a completed set with `reserve` >= 0 reps truly left; empty = not said.
     std::optional<double> rate(double reserve, Random &random) const;
+    /// Chance that rate() gives just this rating; of no rating for an empty one.
+    [[nodiscard]] double chanceOf(std::optional<double> rpe, double reserve) const;
     /// Today's bias, reps.
     [[nodiscard]] double bias() const { return m_traits.bias + m_drift; }
 
 private:
+    [[nodiscard]] double meanSaying(double reserve) const;
+    [[nodiscard]] double noise(double reserve) const;
+    [[nodiscard]] double chanceMissing(double reserve) const;
+    [[nodiscard]] double step() const { return m_traits.halves ? 0.5 : 1.0; }
+
     RaterTraits m_traits;
-    double m_drift = 0.0;
+    double m_drift;
 };
 
 } // namespace simulators

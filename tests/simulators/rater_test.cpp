@@ -67,3 +67,21 @@ TEST(Rater, BiasDriftsByItsYearlySpread)
     }
     EXPECT_NEAR(std::sqrt(sumOfSquares / 2000), 0.4, 0.03);
 }
+
+TEST(Rater, ChancesOfAllSayingsAddUpAndAreWhatIsSaid)
+{
+    RaterTraits traits;
+    traits.bias = 0.3;
+    const Rater rater(traits);
+    for (const double reserve : {0.0, 0.4, 2.0, 6.0}) {
+        double sum = rater.chanceOf(std::nullopt, reserve);
+        double mean = 0.0;
+        for (double rpe = traits.lowest; rpe <= 10.0; rpe += 0.5) {
+            sum += rater.chanceOf(rpe, reserve);
+            mean += rpe * rater.chanceOf(rpe, reserve);
+        }
+        EXPECT_NEAR(sum, 1.0, 1e-12);
+        const Sayings said = ask(traits, reserve);
+        EXPECT_NEAR(10.0 - mean / said.rated, said.meanRir, 0.05);
+    }
+}

@@ -18,7 +18,7 @@ Makeup drawPerson(Random &random)
     person.bodyweightKg = std::round(female ? random.trait(66, 9) : random.trait(86, 13));
     person.startKg =
         *person.bodyweightKg * (female ? random.uniform(0.75, 1.3) : random.uniform(1.1, 1.9));
-    person.variations = drawVariations(random);
+    person.capacity.variations = drawVariations(random);
     person.fatigue.cost = random.uniform(0.008, 0.024);
     person.fatigue.restMinutes = random.uniform(2.0, 6.0);
     person.plan = drawPlanTraits(random);
@@ -38,7 +38,7 @@ Makeup waves(Random &random, int)
 {
     Makeup lifter = drawPerson(random);
     const double few = random.trait(1.0, 0.12);
-    lifter.reps = handbookChart(few, few * random.trait(1.1, 0.15));
+    lifter.capacity.reps = handbookChart(few, few * random.trait(1.1, 0.15));
     ImpulseResponse response;
     response.usualDose = 0.13 * lifter.plan.sessionsPerWeek;
     response.fitnessGain = random.uniform(0.04, 0.12);
@@ -53,7 +53,7 @@ Makeup waves(Random &random, int)
 Makeup layoffs(Random &random, int weeks)
 {
     Makeup lifter = drawPerson(random);
-    lifter.reps = hyperbola(random.uniform(28, 40), random.uniform(0.88, 1.08));
+    lifter.capacity.reps = hyperbola(random.uniform(28, 40), random.uniform(0.88, 1.08));
     const int length = random.whole(3, 9);
     lifter.plan.layoffs.push_back({random.whole(weeks / 5, weeks / 2), length});
     if (random.chance(0.4))
@@ -71,7 +71,7 @@ Makeup layoffs(Random &random, int weeks)
 Makeup formula(Random &random, int)
 {
     Makeup lifter = drawPerson(random);
-    lifter.reps = fallToFloor(random.uniform(0.45, 0.55), random.uniform(0.055, 0.085));
+    lifter.capacity.reps = fallToFloor(random.uniform(0.45, 0.55), random.uniform(0.055, 0.085));
     lifter.level = together({blockWaves(lifter.plan.blockWeeks, random.uniform(0.01, 0.035)),
         towardCeiling(random.uniform(0.0, 0.12), random.uniform(12, 40)), wander(0.015, 40)});
     lifter.form.sd = random.uniform(0.015, 0.028);
@@ -104,7 +104,7 @@ Makeup mixed(Random &random, int weeks)
 Makeup sparse(Random &random, int)
 {
     Makeup lifter = drawPerson(random);
-    lifter.reps = random.chance(0.5)
+    lifter.capacity.reps = random.chance(0.5)
         ? hyperbola(random.uniform(28, 40), random.uniform(0.88, 1.08))
         : fallToFloor(random.uniform(0.45, 0.55), random.uniform(0.055, 0.085));
     lifter.level = together(
