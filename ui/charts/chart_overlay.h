@@ -1,0 +1,74 @@
+#pragma once
+
+#include <QColor>
+#include <QFont>
+#include <QGraphicsItem>
+#include <QPainterPath>
+#include <optional>
+#include <vector>
+
+/// What is drawn over the series of a chart: marks of single sets, days that stand out, and the
+/// place that is being read. All in the pixels of the chart.
+namespace ui {
+
+/// Shapes that can be told apart at eight pixels and without colour.
+enum class MarkShape { dot, ring, triangle, diamond, caret, cross };
+
+/// The shape inside a square box, to be filled.
+[[nodiscard]] QPainterPath markPath(const QRectF &box, MarkShape shape);
+
+struct ChartMark
+{
+    QPointF at;
+    MarkShape shape = MarkShape::dot;
+    QColor colour;
+};
+
+/// A day that stands out, as a line from top to bottom with its word.
+struct DayLine
+{
+    double x = 0.0;
+    QString label;
+};
+
+class MarksItem : public QGraphicsItem
+{
+public:
+    explicit MarksItem(QGraphicsItem *parent);
+
+    void setPlot(const QRectF &plot);
+    void setMarks(std::vector<ChartMark> marks);
+    void setDayLines(std::vector<DayLine> lines, const QColor &colour, const QFont &font);
+
+    [[nodiscard]] QRectF boundingRect() const override { return m_plot; }
+    void paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWidget *) override;
+
+private:
+    QRectF m_plot;
+    std::vector<ChartMark> m_marks;
+    std::vector<DayLine> m_lines;
+    QColor m_lineColour;
+    QFont m_font;
+};
+
+/// A hairline at the day that is read, and a ring around the point whose values are shown.
+class CursorItem : public QGraphicsItem
+{
+public:
+    explicit CursorItem(QGraphicsItem *parent);
+
+    void setPlot(const QRectF &plot);
+    void setColour(const QColor &colour);
+    void place(std::optional<double> x, std::optional<QPointF> ring);
+
+    [[nodiscard]] QRectF boundingRect() const override;
+    void paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWidget *) override;
+
+private:
+    QRectF m_plot;
+    QColor m_colour;
+    std::optional<double> m_x;
+    std::optional<QPointF> m_ring;
+};
+
+} // namespace ui

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "ui/charts/time_span.h"
+
+#include <QObject>
+
+namespace ui {
+
+/// The span that several charts show together, and the bounds it may move in.
+class TimeWindow : public QObject
+{
+    Q_OBJECT
+
+public:
+    using QObject::QObject;
+
+    [[nodiscard]] const TimeSpan &span() const { return m_span; }
+    [[nodiscard]] const TimeSpan &bounds() const { return m_bounds; }
+
+    /// The span is moved into the new bounds.
+    void setBounds(const TimeSpan &bounds);
+    void show(const TimeSpan &span);
+    void zoom(double factor, double anchor) { show(zoomed(m_span, factor, anchor, m_bounds)); }
+    void pan(double days) { show(panned(m_span, days, m_bounds)); }
+    void showLast(double days) { show(lastDays(days, m_bounds)); }
+    void showAll() { show(m_bounds); }
+
+Q_SIGNALS:
+    void spanChanged(const ui::TimeSpan &span);
+
+private:
+    TimeSpan m_span;
+    TimeSpan m_bounds;
+};
+
+} // namespace ui

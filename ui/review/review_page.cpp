@@ -1,0 +1,326 @@
+#include "ui/review/review_page.h"
+
+#include "core/plan/estimate_words.h"
+#include "ui/look/metrics.h"
+#include "ui/review/review_legend.h"
+#include "ui/review/review_words.h"
+#include "ui/review/strength_chart.h"
+#include "ui/review/work_chart.h"
+#include "ui/session/estimates.h"
+#include "ui/session/roster_session.h"
+#include "ui/session/selection.h"
+
+#include <QButtonGroup>
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+namespace ui {
+
+namespace {
+
+constexpr double kRanges[] = {56.0, 183.0, 366.0}; ///< days: 8 weeks, 6 months, 1 year
+constexpr double kMargin = 4.0;                    ///< days left free at both ends of the log
+constexpr double kMeetAhead = 120.0; ///< a meet further off would squeeze the log, days
+constexpr int kPanelWidth = 264;
+
+/// Buttons of which one is down. Ids count from 0.
+QButtonGroup *addChoice(QHBoxLayout *bar, const QStringList &words, const QString &name)
+{
+    auto *group = new QButtonGroup(bar->parentWidget());
+    for (const QString &word : words) {
+        auto *button = new QToolButton(bar->parentWidget());
+        button->setText(word);
+        button->setCheckable(true);
+        button->setAccessibleName(name + QStringLiteral(": ") + word);
+        group->addButton(button, int(group->buttons().size()));
+        bar->addWidget(button);
+    }
+    return group;
+}
+
+QLabel *heading(const QString &words, QWidget *parent)
+{
+    auto *label = new QLabel(words, parent);
+    label->setFont(font(Type::strong, label->font()));
+    return label;
+}
+
+QLabel *paragraph(QWidget *parent)
+{
+    auto *label = new QLabel(parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+/// From the first to the last day worth showing.
+TimeSpan boundsOf(
+    const StrengthSeries &series, const std::vector<WeekWork> &work, std::optional<double> meetDay)
+{
+    double from = HUGE_VAL, to = -HUGE_VAL;
+    const auto include = [&](double day) {
+        from = std::min(from, day);
+        to = std::max(to, day);
+    };
+    for (const WeekPoint &week : series.weeks)
+        include(week.day);
+    for (const WeekWork &week : work) {
+        include(week.monday);
+        include(week.monday + 7.0);
+    }
+    if (meetDay && *meetDay > to && *meetDay - to < kMeetAhead)
+        to = *meetDay;
+    return {from - kMargin, to + kMargin};
+}
+
+} // namespace
+
+ReviewPage::ReviewPage(
+    RosterSession &session, Estimates &estimates, Selection &selection, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_estimates(estimates)
+    , m_selection(selection)
+    , m_stack(new QStackedWidget(this))
+    , m_message(paragraph(this))
+{
+    auto *down = new QVBoxLayout(this);
+    down->setContentsMargins(space::group, space::gap, space::group, space::gap);
+    down->addWidget(makeTopBar());
+    auto *across = new QWidget(this);
+    auto *body = new QHBoxLayout(across);
+    body->setContentsMargins({});
+    body->setSpacing(space::group);
+    body->addWidget(makeCharts(), 1);
+    body->addWidget(makeSidePanel());
+    m_message->setAlignment(Qt::AlignCenter);
+    m_message->setMargin(space::page);
+    m_message->setObjectName(QStringLiteral("reviewMessage"));
+    m_stack->addWidget(across);
+    m_stack->addWidget(m_message);
+    down->addWidget(m_stack, 1);
+
+    connect(&selection, &Selection::lifterChanged, this, &ReviewPage::refresh);
+    connect(&session, &RosterSession::liftersChanged, this, &ReviewPage::refresh);
+    connect(&session, &RosterSession::variationsChanged, this, &ReviewPage::refresh);
+    connect(&session, &RosterSession::sessionsChanged, this, &ReviewPage::refresh);
+    connect(&estimates, &Estimates::changed, this, &ReviewPage::refresh);
+    connect(&m_window, &TimeWindow::spanChanged, this, [this] {
+        showTrend();
+        showRange();
+    });
+    refresh();
+}
+
+QWidget *ReviewPage::makeTopBar()
+{
+    auto *bar = new QWidget(this);
+    auto *across = new QHBoxLayout(bar);
+    across->setContentsMargins({});
+    m_lifts = addChoice(across,
+        {words(core::Lift::bench), words(core::Lift::squat), words(core::Lift::deadlift)},
+        tr("Lift"));
+    m_lifts->button(int(core::Lift::bench))->setChecked(true);
+    connect(m_lifts, &QButtonGroup::idClicked, this, [this](int id) { showLift(core::Lift(id)); });
+    across->addSpacing(space::group);
+
+    m_ranges =
+        addChoice(across, {tr("8 weeks"), tr("6 months"), tr("1 year"), tr("All")}, tr("Range"));
+    m_ranges->button(*m_range)->setChecked(true);
+    connect(m_ranges, &QButtonGroup::idClicked, this, [this](int id) {
+        m_range = id;
+        m_window.show(spanOf(id));
+        showRange();
+    });
+    across->addStretch(1);
+
+    auto *copy = new QPushButton(tr("Copy picture"), bar);
+    copy->setToolTip(tr("Both charts as one picture for a message or a report"));
+    connect(copy, &QPushButton::clicked, this, &ReviewPage::copyPicture);
+    across->addWidget(copy);
+    return bar;
+}
+
+QWidget *ReviewPage::makeCharts()
+{
+    auto *charts = new QSplitter(Qt::Vertical, this);
+    charts->setChildrenCollapsible(false);
+    const auto add = [charts](const QString &title, QWidget *chart, int share) {
+        auto *part = new QWidget(charts);
+        auto *down = new QVBoxLayout(part);
+        down->setContentsMargins({});
+        down->setSpacing(space::hair);
+        down->addWidget(heading(title, part));
+        down->addWidget(chart, 1);
+        charts->addWidget(part);
+        charts->setStretchFactor(charts->count() - 1, share);
+    };
+    m_strength = new StrengthChart(m_window);
+    m_work = new WorkChart(m_window);
+    add(tr("Estimated max and the sets behind it"), m_strength, 3);
+    add(tr("Weekly tonnage and number of lifts"), m_work, 2);
+    connect(m_strength, &TimeChart::dayRead, m_work, &TimeChart::showHairline);
+    connect(m_work, &TimeChart::dayRead, m_strength, &TimeChart::showHairline);
+    m_charts = charts;
+
+    auto *keys = new QShortcut(QKeySequence::Copy, this);
+    keys->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(keys, &QShortcut::activated, this, &ReviewPage::copyPicture);
+    return charts;
+}
+
+QWidget *ReviewPage::makeSidePanel()
+{
+    auto *panel = new QWidget;
+    auto *down = new QVBoxLayout(panel);
+    down->setContentsMargins(0, 0, space::gap, 0);
+    m_standing = heading({}, panel);
+    m_standing->setObjectName(QStringLiteral("standing"));
+    m_trend = paragraph(panel);
+    m_trend->setObjectName(QStringLiteral("trend"));
+    m_advice = paragraph(panel);
+    down->addWidget(m_standing);
+    down->addWidget(m_advice);
+    down->addWidget(m_trend);
+    down->addSpacing(space::gap);
+
+    down->addWidget(heading(tr("The line shows what is"), panel));
+    m_views = new QButtonGroup(panel);
+    for (const Knowledge knowledge : {Knowledge::now, Knowledge::then}) {
+        auto *choice = new QRadioButton(words(knowledge), panel);
+        choice->setAccessibleDescription(explanation(knowledge));
+        m_views->addButton(choice, int(knowledge));
+        auto *why = paragraph(panel);
+        why->setText(explanation(knowledge));
+        why->setFont(ui::font(Type::small, why->font()));
+        down->addWidget(choice);
+        down->addWidget(why);
+    }
+    m_views->button(int(m_knowledge))->setChecked(true);
+    connect(
+        m_views, &QButtonGroup::idClicked, this, [this](int id) { setKnowledge(Knowledge(id)); });
+    down->addSpacing(space::gap);
+
+    down->addWidget(heading(tr("Marks"), panel));
+    m_legend = new ReviewLegend(panel);
+    down->addWidget(m_legend);
+    down->addStretch(1);
+    auto *help = paragraph(panel);
+    help->setFont(ui::font(Type::small, help->font()));
+    help->setText(
+        tr("Wheel or + and - zoom; drag or arrow keys move; Shift with a drag picks a span; "
+           "Ctrl with the arrow keys reads values; Home shows all."));
+    down->addWidget(help);
+
+    auto *scroll = new QScrollArea(this);
+    scroll->setWidget(panel);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFixedWidth(kPanelWidth);
+    return scroll;
+}
+
+void ReviewPage::showLift(core::Lift lift)
+{
+    m_lift = lift;
+    m_lifts->button(int(lift))->setChecked(true);
+    refresh();
+}
+
+void ReviewPage::setKnowledge(Knowledge knowledge)
+{
+    m_knowledge = knowledge;
+    m_views->button(int(knowledge))->setChecked(true);
+    refresh();
+}
+
+void ReviewPage::showMessage(const QString &words)
+{
+    m_message->setText(words);
+    m_stack->setCurrentWidget(m_message);
+}
+
+void ReviewPage::refresh()
+{
+    const core::Lifter *lifter = m_session.lifter(m_selection.lifter());
+    if (!lifter)
+        return showMessage(tr("Choose a lifter in the list to see how the training worked."));
+    const std::vector<WeekWork> work =
+        weeklyWork(m_session.sessions(lifter->id), m_session.variations(), m_lift);
+    if (work.empty())
+        return showMessage(noSetsWords(m_lift));
+    const core::LiftEstimate *lift = m_estimates.of(lifter->id, m_lift);
+    if (!lift && m_estimates.isBusy())
+        return showMessage(tr("The estimate is being worked out."));
+
+    StrengthContent content;
+    if (lift) {
+        content.series = strengthSeries(*lift, m_session.variations(), m_knowledge, lifter->unit);
+        content.sessions = lift->readings;
+    }
+    content.variations = m_session.variations();
+    content.knowledge = m_knowledge;
+    content.unit = lifter->unit;
+    if (lifter->meetDate)
+        content.meetDay = core::engineDay(*lifter->meetDate);
+
+    m_unit = lifter->unit;
+    m_weeks = content.series.weeks;
+    const strength::Standing standing = lift ? lift->estimate.standing : strength::Standing::noData;
+    m_standing->setText(tr("%1: %2").arg(lifter->name, core::words(standing)));
+    m_advice->setText(core::advice(standing));
+    m_legend->setContent(content.series, m_lift, m_knowledge);
+    const std::optional<int> range = m_range;
+    m_window.setBounds(boundsOf(content.series, work, content.meetDay));
+    if (range) {
+        m_range = range;
+        m_window.show(spanOf(*range));
+    }
+    m_strength->setContent(std::move(content));
+    m_work->setContent(work, lifter->unit);
+    m_stack->setCurrentIndex(0);
+    showTrend();
+    showRange();
+}
+
+void ReviewPage::showTrend()
+{
+    m_trend->setText(trendWords(m_weeks, m_window.span().from, m_window.span().to, m_unit));
+}
+
+TimeSpan ReviewPage::spanOf(int range) const
+{
+    return range < int(std::size(kRanges)) ? lastDays(kRanges[range], m_window.bounds())
+                                           : m_window.bounds();
+}
+
+void ReviewPage::showRange()
+{
+    // A button stays down only while its range is what is shown.
+    if (m_range && m_window.span() != spanOf(*m_range))
+        m_range.reset();
+    m_ranges->setExclusive(false);
+    for (QAbstractButton *button : m_ranges->buttons())
+        button->setChecked(m_ranges->id(button) == m_range);
+    m_ranges->setExclusive(true);
+}
+
+void ReviewPage::copyPicture()
+{
+    QGuiApplication::clipboard()->setPixmap(m_charts->grab());
+}
+
+} // namespace ui

@@ -1,0 +1,176 @@
+#include "ui/review/strength_chart.h"
+
+#include "ui/charts/thin.h"
+#include "ui/look/colours.h"
+#include "ui/look/metrics.h"
+#include "ui/review/review_words.h"
+
+#include <QAreaSeries>
+#include <QLineSeries>
+#include <algorithm>
+#include <limits>
+
+namespace ui {
+
+namespace {
+
+constexpr double kMarkCell = 3.0; ///< marks in one cell hide each other, px
+
+const core::Variation *variationOf(const std::vector<core::Variation> &all, core::VariationId id)
+{
+    const auto it =
+        std::find_if(all.begin(), all.end(), [id](const auto &v) { return v.id == id; });
+    return it == all.end() ? nullptr : &*it;
+}
+
+} // namespace
+
+MarkShape shapeOf(ReadingKind kind)
+{
+    switch (kind) {
+    case ReadingKind::soft:
+        return MarkShape::ring;
+    case ReadingKind::sinking:
+        return MarkShape::triangle;
+    case ReadingKind::both:
+        return MarkShape::diamond;
+    case ReadingKind::unrated:
+        return MarkShape::caret;
+    case ReadingKind::missed:
+        return MarkShape::cross;
+    case ReadingKind::competition:
+        break;
+    }
+    return MarkShape::dot;
+}
+
+QColor colourOf(ReadingKind kind, const QPalette &palette)
+{
+    const Colours &look = colours(palette);
+    switch (kind) {
+    case ReadingKind::soft:
+        return look.softTouch;
+    case ReadingKind::sinking:
+        return look.sinkingTouch;
+    case ReadingKind::both:
+        return look.bothTouches;
+    case ReadingKind::missed:
+        return look.chartMissed;
+    case ReadingKind::competition:
+        return look.text;
+    case ReadingKind::unrated:
+        break;
+    }
+    return look.chartReading;
+}
+
+StrengthChart::StrengthChart(TimeWindow &window, QWidget *parent)
+    : TimeChart(window, parent)
+    , m_line(new QLineSeries(this))
+    , m_low(new QLineSeries(this))
+    , m_high(new QLineSeries(this))
+    , m_band(new QAreaSeries(m_high, m_low))
+{
+    setAccessibleName(tr("Chart of the estimated max over time"));
+    addSeries(m_band, Side::left);
+    addSeries(m_line, Side::left);
+    applyLook();
+}
+
+void StrengthChart::setContent(StrengthContent content)
+{
+    m_content = std::move(content);
+    setAxisTitle(Side::left, core::symbol(m_content.unit));
+    applyLook();
+    refresh();
+}
+
+void StrengthChart::applyLook()
+{
+    TimeChart::applyLook();
+    const Colours &look = colours(palette());
+    const QColor line =
+        m_content.knowledge == Knowledge::now ? look.chartEstimate : look.chartFiltered;
+    m_line->setPen(
+        QPen(line, 2.0, m_content.knowledge == Knowledge::now ? Qt::SolidLine : Qt::DashLine));
+    m_band->setPen(Qt::NoPen);
+    m_band->setBrush(bandOf(line));
+}
+
+void StrengthChart::redraw()
+{
+    const TimeSpan &span = window().span();
+    double low = std::numeric_limits<double>::infinity();
+    double high = -low;
+    std::vector<Stop> stops;
+    for (int i = 0; i < int(m_content.series.weeks.size()); ++i) {
+        const WeekPoint &week = m_content.series.weeks[size_t(i)];
+        if (!span.contains(week.day))
+            continue;
+        low = std::min(low, week.low90);
+        high = std::max(high, week.high90);
+        stops.push_back({week.day, week.value, Side::left, true, i});
+    }
+    for (int i = 0; i < int(m_content.series.readings.size()); ++i) {
+        const ReadingPoint &reading = m_content.series.readings[size_t(i)];
+        if (!span.contains(reading.day))
+            continue;
+        low = std::min(low, reading.value);
+        high = std::max(high, reading.value);
+        stops.push_back({reading.day, reading.value, Side::left, false, i});
+    }
+    if (low <= high)
+        setScale(Side::left, scaleFor(low, high, mostValueSteps()));
+    setStops(std::move(stops));
+    drawBand();
+    drawMarks();
+}
+
+void StrengthChart::drawBand()
+{
+    QList<QPointF> line, lowLine, highLine;
+    for (const WeekPoint &week : m_content.series.weeks) {
+        line.append({week.day, week.value});
+        lowLine.append({week.day, week.low90});
+        highLine.append({week.day, week.high90});
+    }
+    const TimeSpan &span = window().span();
+    m_line->replace(thinLine(line, span, columns()));
+    m_low->replace(thinLine(lowLine, span, columns()));
+    m_high->replace(thinLine(highLine, span, columns()));
+}
+
+void StrengthChart::drawMarks()
+{
+    const PlotMap pixels = map(Side::left);
+    const QPointF corner = pixels.plot.topLeft();
+    std::vector<QPointF> places;
+    places.reserve(m_content.series.readings.size());
+    for (const ReadingPoint &reading : m_content.series.readings)
+        places.push_back(pixels.at(reading.day, reading.value) - corner);
+    std::vector<ChartMark> drawn;
+    for (const int i : thinMarks(places, pixels.plot.width(), pixels.plot.height(), kMarkCell)) {
+        const ReadingKind kind = m_content.series.readings[size_t(i)].kind;
+        drawn.push_back({places[size_t(i)] + corner, shapeOf(kind), colourOf(kind, palette())});
+    }
+    marks().setMarks(std::move(drawn));
+
+    std::vector<DayLine> lines;
+    if (m_content.meetDay && pixels.time.contains(*m_content.meetDay))
+        lines.push_back({pixels.xOf(*m_content.meetDay), tr("Meet")});
+    marks().setDayLines(std::move(lines), colours(palette()).text, ui::font(Type::small, font()));
+}
+
+QString StrengthChart::wordsOf(const Stop &stop) const
+{
+    if (stop.onLine)
+        return valueWords(
+            m_content.series.weeks[size_t(stop.index)], m_content.knowledge, m_content.unit);
+    const ReadingPoint &reading = m_content.series.readings[size_t(stop.index)];
+    const core::LoggedSession &session = m_content.sessions[size_t(reading.session)];
+    const core::Variation *variation =
+        variationOf(m_content.variations, session.sets[size_t(reading.set)].variation);
+    return variation ? valueWords(reading, session, *variation, m_content.unit) : QString();
+}
+
+} // namespace ui

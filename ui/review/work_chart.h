@@ -1,0 +1,37 @@
+#pragma once
+
+#include "ui/charts/time_chart.h"
+#include "ui/review/work_series.h"
+
+class QAreaSeries;
+class QLineSeries;
+
+namespace ui {
+
+/// Weekly tonnage as bars and the number of lifts as a line with its own axis.
+class WorkChart : public TimeChart
+{
+    Q_OBJECT
+
+public:
+    explicit WorkChart(TimeWindow &window, QWidget *parent = nullptr);
+
+    void setContent(std::vector<WeekWork> weeks, core::Unit unit);
+
+protected:
+    void redraw() override;
+    void applyLook() override;
+    [[nodiscard]] QString wordsOf(const Stop &stop) const override;
+
+private:
+    /// Dots on the line of lifts, where there is room for them.
+    void drawMarks(bool narrow);
+
+    std::vector<WeekWork> m_weeks;
+    core::Unit m_unit = core::Unit::kilogram;
+    QLineSeries *m_barTops;
+    QAreaSeries *m_bars;
+    QLineSeries *m_lifts;
+};
+
+} // namespace ui
