@@ -1,6 +1,7 @@
 #include "core/domain/body_area.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 namespace core {
 
@@ -51,6 +52,26 @@ std::optional<BodyArea> bodyAreaFromFileWord(const QString &word)
         if (word == fileWord(area))
             return area;
     return std::nullopt;
+}
+
+QString fileWords(const std::vector<BodyArea> &areas)
+{
+    QStringList all;
+    for (const BodyArea area : areas)
+        all << fileWord(area);
+    return all.join(u' ');
+}
+
+std::optional<std::vector<BodyArea>> bodyAreasFromFileWords(const QString &words)
+{
+    std::vector<BodyArea> areas;
+    for (const QString &word : words.split(u' ', Qt::SkipEmptyParts)) {
+        const std::optional<BodyArea> area = bodyAreaFromFileWord(word);
+        if (!area)
+            return std::nullopt;
+        areas.push_back(*area);
+    }
+    return areas;
 }
 
 } // namespace core

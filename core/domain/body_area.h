@@ -2,6 +2,7 @@
 
 #include <QString>
 #include <optional>
+#include <vector>
 
 namespace core {
 
@@ -16,5 +17,9 @@ inline constexpr BodyArea kBodyAreas[] = {
 /// "back", "legs" ... in files.
 [[nodiscard]] QString fileWord(BodyArea area);
 [[nodiscard]] std::optional<BodyArea> bodyAreaFromFileWord(const QString &word);
+
+/// Several in a file, with a space between: "back legs"; none are the empty text.
+[[nodiscard]] QString fileWords(const std::vector<BodyArea> &areas);
+[[nodiscard]] std::optional<std::vector<BodyArea>> bodyAreasFromFileWords(const QString &words);
 
 } // namespace core

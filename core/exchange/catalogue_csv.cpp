@@ -29,15 +29,17 @@ enum At {
     source,
     repCost,
     fatigue,
+    spares,
     whenToUse,
     cautions
 };
 
-constexpr std::array<Column, 19> kColumns = {{{"code", true}, {"name", true}, {"lift", true},
-    {"competition", true}, {"serves", true}, {"stance", true}, {"purpose", true},
-    {"tempo_lowering", true}, {"tempo_pause", true}, {"tempo_lifting", true}, {"reps_low", true},
-    {"reps_high", true}, {"ratio", true}, {"ratio_spread", true}, {"ratio_source", true},
-    {"rep_cost", true}, {"fatigue", true}, {"when_to_use", true}, {"cautions", true}}};
+constexpr std::array<Column, 20> kColumns = {
+    {{"code", true}, {"name", true}, {"lift", true}, {"competition", true}, {"serves", true},
+        {"stance", true}, {"purpose", true}, {"tempo_lowering", true}, {"tempo_pause", true},
+        {"tempo_lifting", true}, {"reps_low", true}, {"reps_high", true}, {"ratio", true},
+        {"ratio_spread", true}, {"ratio_source", true}, {"rep_cost", true}, {"fatigue", true},
+        {"spares", true}, {"when_to_use", true}, {"cautions", true}}};
 
 /// The enumerator that a cell names, or a problem that lists what may stand there.
 template <class Read> auto enumerator(CsvTable &table, At column, Read read, const QString &choices)
@@ -81,6 +83,8 @@ std::vector<Variation> readCatalogueCsv(QIODevice &device, const QString &file, 
         v.repCost = table.number(repCost).value_or(1.0);
         v.fatigue =
             enumerator(table, fatigue, fatigueFromFileWord, QStringLiteral("low, moderate, high"));
+        v.spares = enumerator(table, spares, bodyAreasFromFileWords,
+            QStringLiteral("back, legs, chest, shoulders, elbows, with spaces between"));
         v.whenToUse = table.text(whenToUse);
         v.cautions = table.text(cautions);
         for (const QString &wrong : problems(v))

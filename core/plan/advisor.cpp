@@ -20,10 +20,13 @@ struct Text
     Q_DECLARE_TR_FUNCTIONS(Advisor)
 };
 
-/// Whether a variation is left on the list in spite of pain.
+/// Whether a variation is left on the list in spite of pain. What only spares a muscle that the
+/// lift is done with will not do; a bench press without legs and back will.
 bool isBearable(const Variation &variation, const PainFlag &pain)
 {
-    return pain.area && !works(variation, *pain.area) && variation.ratio <= 1.0;
+    return variation.lift == Lift::bench
+        && (pain.area == BodyArea::back || pain.area == BodyArea::legs)
+        && !works(variation, *pain.area) && variation.ratio <= 1.0;
 }
 
 QString painCaution(const PainFlag &pain)

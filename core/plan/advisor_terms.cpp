@@ -68,6 +68,12 @@ void reps(Terms &terms, const Candidate &candidate, const Situation &now)
     else if (v.repsHigh <= kMostHeavyReps)
         terms.push_back({About::reps, 1.5,
             Text::tr("Made for heavy sets of %1 reps and fewer.").arg(v.repsHigh)});
+    else if (now.heavy && v.repsLow > 1 && v.repsHigh > 2 * kMostHeavyReps)
+        terms.push_back({About::reps, 0.25,
+            Text::tr("%1 reps are the low end of its usual %2 to %3.")
+                .arg(asked)
+                .arg(v.repsLow)
+                .arg(v.repsHigh)});
     else
         terms.push_back({About::reps, 1.0,
             Text::tr("%1 reps lie in its usual %2 to %3.")

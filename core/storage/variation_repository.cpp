@@ -13,7 +13,7 @@ std::vector<Variation> VariationRepository::all()
     QSqlQuery &rows = m_db.select(QStringLiteral(
         "SELECT id, code, name, lift, competition, serves, stance, purpose, tempo_lowering,"
         " tempo_pause, tempo_lifting, reps_low, reps_high, ratio, ratio_spread, ratio_source,"
-        " rep_cost, fatigue, when_to_use, cautions, retired FROM variation ORDER BY id"));
+        " rep_cost, fatigue, spares, when_to_use, cautions, retired FROM variation ORDER BY id"));
     while (rows.next()) {
         RowReader row(rows);
         Variation v;
@@ -35,6 +35,7 @@ std::vector<Variation> VariationRepository::all()
         v.ratioSource = row.text();
         v.repCost = row.real();
         v.fatigue = fatigueFromFileWord(row.text()).value_or(Fatigue::moderate);
+        v.spares = bodyAreasFromFileWords(row.text()).value_or(std::vector<BodyArea>());
         v.whenToUse = row.text();
         v.cautions = row.text();
         v.retired = row.boolean();
@@ -53,13 +54,15 @@ void VariationRepository::insert(const Variation &v)
         QStringLiteral(
             "INSERT INTO variation (id, code, name, lift, competition, serves, stance, purpose,"
             " tempo_lowering, tempo_pause, tempo_lifting, reps_low, reps_high, ratio,"
-            " ratio_spread, ratio_source, rep_cost, fatigue, when_to_use, cautions, retired)"
-            " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+            " ratio_spread, ratio_source, rep_cost, fatigue, spares, when_to_use, cautions, "
+            "retired)"
+            " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
         {v.id.value, v.code, v.name, fileWord(v.lift), int(v.competition), fileWord(v.serves),
             toVariant(v.stance), toVariant(v.purpose), v.tempo.lowering, v.tempo.pause,
             v.tempo.lifting, v.repsLow, v.repsHigh, v.ratio, v.ratioSpread,
-            toVariant(v.ratioSource), v.repCost, fileWord(v.fatigue), toVariant(v.whenToUse),
-            toVariant(v.cautions), int(v.retired)});
+            toVariant(v.ratioSource), v.repCost, fileWord(v.fatigue),
+            toVariant(fileWords(v.spares)), toVariant(v.whenToUse), toVariant(v.cautions),
+            int(v.retired)});
 }
 
 void VariationRepository::remove(const Variation &variation)

@@ -50,6 +50,7 @@ CREATE TABLE variation (
     ratio_source TEXT NOT NULL,
     rep_cost REAL NOT NULL CHECK (rep_cost BETWEEN 0.25 AND 4),
     fatigue TEXT NOT NULL CHECK (fatigue IN ('low', 'moderate', 'high')),
+    spares TEXT NOT NULL, -- body areas with spaces between
     when_to_use TEXT NOT NULL,
     cautions TEXT NOT NULL,
     retired INTEGER NOT NULL CHECK (retired IN (0, 1)),

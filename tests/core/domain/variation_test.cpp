@@ -46,4 +46,8 @@ TEST(BodyArea, FileWordsReadBack)
     for (const BodyArea area : kBodyAreas)
         EXPECT_EQ(bodyAreaFromFileWord(fileWord(area)), area);
     EXPECT_FALSE(bodyAreaFromFileWord(QStringLiteral("Back")));
+    const std::vector<BodyArea> several = {BodyArea::back, BodyArea::elbows};
+    EXPECT_EQ(bodyAreasFromFileWords(fileWords(several)), several);
+    EXPECT_EQ(bodyAreasFromFileWords({}), std::vector<BodyArea>{});
+    EXPECT_FALSE(bodyAreasFromFileWords(QStringLiteral("back knees")));
 }

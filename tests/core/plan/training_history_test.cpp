@@ -1,6 +1,6 @@
 #include "core/plan/training_history.h"
 
-#include "tests/core/plan/bench_catalogue.h"
+#include "tests/core/plan/plan_rows.h"
 
 #include <gmock/gmock.h>
 
@@ -10,10 +10,6 @@ using testing::ElementsAre;
 
 namespace {
 const QDate kMonday(2026, 3, 2);
-const std::vector<Variation> kCatalogue = benchCatalogue();
-const VariationId kComp = idOf(kCatalogue, "comp");
-const VariationId kFeetUp = idOf(kCatalogue, "feet_up");
-const VariationId kSquat = idOf(kCatalogue, "squat");
 } // namespace
 
 TEST(TrainingHistory, WeeksBeginOnMonday)
@@ -26,12 +22,12 @@ TEST(TrainingHistory, WeeksBeginOnMonday)
 TEST(TrainingHistory, AddsUpOneLiftByWeeks)
 {
     const std::vector<LoggedSession> log = {
-        sessionOf(kMonday.addDays(-1), {setOf(kComp, 100, 3), setOf(kSquat, 150, 5)}),
-        sessionOf(kMonday.addDays(-7), {setOf(kFeetUp, 80, 5)}),
-        sessionOf(kMonday.addDays(-15), {setOf(kComp, 90, 2)}),
-        sessionOf(kMonday, {setOf(kComp, 110, 1)}),
-        sessionOf(kMonday.addDays(-22), {setOf(kComp, 110, 1)})};
-    EXPECT_THAT(weeksBefore(kMonday, 3, log, kCatalogue, Lift::bench),
+        sessionOf(kMonday.addDays(-1), {setOf(idOf("comp"), 100, 3), setOf(idOf("squat"), 150, 5)}),
+        sessionOf(kMonday.addDays(-7), {setOf(idOf("feet_up"), 80, 5)}),
+        sessionOf(kMonday.addDays(-15), {setOf(idOf("comp"), 90, 2)}),
+        sessionOf(kMonday, {setOf(idOf("comp"), 110, 1)}),
+        sessionOf(kMonday.addDays(-22), {setOf(idOf("comp"), 110, 1)})};
+    EXPECT_THAT(weeksBefore(kMonday, 3, log, builtInCatalogue(), Lift::bench),
         ElementsAre(WeekLoad{kMonday.addDays(-21), 1, 2, 180.0},
             WeekLoad{kMonday.addDays(-14), 0, 0, 0.0}, WeekLoad{kMonday.addDays(-7), 2, 8, 700.0}));
 }
@@ -51,9 +47,10 @@ TEST(TrainingHistory, AHabitNeedsTrainedWeeks)
 
 TEST(TrainingHistory, FindsWhenAVariationWasLastDone)
 {
-    const std::vector<LoggedSession> log = {sessionOf(kMonday.addDays(-3), {setOf(kComp, 100, 3)}),
-        sessionOf(kMonday.addDays(-9), {setOf(kComp, 100, 3)}),
-        sessionOf(kMonday, {setOf(kComp, 100, 3)})};
-    EXPECT_EQ(lastDone(kComp, kMonday, log), kMonday.addDays(-3));
-    EXPECT_FALSE(lastDone(kFeetUp, kMonday, log));
+    const std::vector<LoggedSession> log = {
+        sessionOf(kMonday.addDays(-3), {setOf(idOf("comp"), 100, 3)}),
+        sessionOf(kMonday.addDays(-9), {setOf(idOf("comp"), 100, 3)}),
+        sessionOf(kMonday, {setOf(idOf("comp"), 100, 3)})};
+    EXPECT_EQ(lastDone(idOf("comp"), kMonday, log), kMonday.addDays(-3));
+    EXPECT_FALSE(lastDone(idOf("feet_up"), kMonday, log));
 }
