@@ -232,14 +232,14 @@ bool MainWindow::createFile(const QString &path)
 
 template <class Make> bool MainWindow::take(Make make)
 try {
-    show(new RosterView(make()));
+    showRoster(new RosterView(make()));
     return true;
 } catch (const core::StorageError &e) {
     m_message->say(e.words(), e.detail());
     return false;
 }
 
-void MainWindow::show(RosterView *roster)
+void MainWindow::showRoster(RosterView *roster)
 {
     closeFile();
     m_roster = roster;

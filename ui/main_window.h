@@ -55,7 +55,7 @@ private:
     void askForOpen();
     /// Shows what `make` returns, or says why it failed.
     template <class Make> bool take(Make make);
-    void show(RosterView *roster);
+    void showRoster(RosterView *roster);
     void refreshState();
 
     Theme &m_theme;

@@ -13,7 +13,6 @@ struct Text
     Q_DECLARE_TR_FUNCTIONS(LifterDraft)
 };
 
-constexpr int kAdultAge = 18;
 constexpr int kDecimals = 3; ///< enough for 1.25 lb plates and for kg plates shown in lb
 
 QString weightText(double kg, core::Unit unit)
@@ -227,14 +226,12 @@ core::Lifter inUnit(core::Lifter lifter, core::Unit unit)
     return lifter;
 }
 
-QString minorCaution(const std::optional<int> &birthYear, QDate today)
+QString minorCaution(const core::Lifter &lifter, QDate today)
 {
-    // The birthday is not known: someone who turns 18 this year may still be 17.
-    if (!birthYear || today.year() - *birthYear > kAdultAge)
+    if (!core::mayBeMinor(lifter, today))
         return {};
-    return Text::tr(
-        "Under 18, or only just of age: no maximal singles or attempts without "
-        "qualified supervision. Local rules and the federation's rule book come first.");
+    return Text::tr("Under 18, or only just of age: no maximal singles or attempts without "
+                    "qualified supervision. Local rules and the federation's rule book come first.");
 }
 
 } // namespace ui

@@ -66,6 +66,6 @@ struct LifterReading
 [[nodiscard]] core::Lifter inUnit(core::Lifter lifter, core::Unit unit);
 
 /// A caution to show beside the birth year; empty for adults and where it is not known.
-[[nodiscard]] QString minorCaution(const std::optional<int> &birthYear, QDate today);
+[[nodiscard]] QString minorCaution(const core::Lifter &lifter, QDate today);
 
 } // namespace ui

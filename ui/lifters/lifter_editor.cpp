@@ -81,7 +81,7 @@ LifterEditor::LifterEditor(const core::Lifter &before, const QStringList &otherN
     layout->addLayout(pages, 1);
     layout->addWidget(m_buttons);
 
-    show(draftOf(before));
+    fill(draftOf(before));
     check();
     m_name->setFocus();
 }
@@ -178,7 +178,7 @@ QWidget *LifterEditor::gearPage()
     return page;
 }
 
-void LifterEditor::show(const LifterDraft &draft)
+void LifterEditor::fill(const LifterDraft &draft)
 {
     m_name->setText(draft.name);
     m_sex->setCurrentIndex(m_sex->findData(int(draft.sex)));
@@ -221,7 +221,7 @@ void LifterEditor::check()
     m_nameProblem->say(wrong.value(LifterField::name));
     m_birthYearProblem->say(wrong.value(LifterField::birthYear));
     m_bodyweightProblem->say(wrong.value(LifterField::bodyweight));
-    m_minorCaution->say(minorCaution(m_reading.lifter.birthYear, QDate::currentDate()));
+    m_minorCaution->say(minorCaution(m_reading.lifter, QDate::currentDate()));
     m_gear->setProblems(wrong.value(LifterField::bar), wrong.value(LifterField::collars),
         wrong.value(LifterField::plates));
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(wrong.isEmpty());
@@ -249,7 +249,7 @@ void LifterEditor::changeUnit()
     if (m_reading.problems.contains(LifterField::bodyweight))
         next.bodyweight = typed.bodyweight;
     m_unit = unit;
-    show(next);
+    fill(next);
     check();
 }
 

@@ -36,7 +36,7 @@ private:
     void accept() override;
     [[nodiscard]] QWidget *personPage(const QStringList &groupsInUse);
     [[nodiscard]] QWidget *gearPage();
-    void show(const LifterDraft &draft);
+    void fill(const LifterDraft &draft);
     [[nodiscard]] LifterDraft draft() const;
     void check();
     void changeUnit();

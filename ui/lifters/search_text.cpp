@@ -11,7 +11,8 @@ QString folded(const QString &text)
     for (const QChar c : text.normalized(QString::NormalizationForm_KD))
         if (c.category() != QChar::Mark_NonSpacing)
             plain += c;
-    return plain.toCaseFolded();
+    // By way of upper case, which spells ß as SS; case folding alone leaves it.
+    return plain.toUpper().toCaseFolded();
 }
 
 bool matchesWords(const QString &foldedText, const QString &foldedQuery)

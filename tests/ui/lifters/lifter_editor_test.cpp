@@ -1,0 +1,111 @@
+#include "ui/lifters/lifter_editor.h"
+
+#include "tests/support/roster_fixture.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QTest>
+#include <gmock/gmock.h>
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+class Editor : public testing::Test
+{
+protected:
+    core::Lifter before = inventedLifter(u"Ada Quill"_s);
+    ui::LifterEditor editor{before, {u"Bo Stone"_s}, {u"evening"_s}};
+
+    QLineEdit *line(const char *name) const
+    {
+        return editor.findChild<QLineEdit *>(QLatin1String(name));
+    }
+    QLabel *note(const char *name) const { return editor.findChild<QLabel *>(QLatin1String(name)); }
+    QPushButton *ok() const
+    {
+        return editor.findChild<QDialogButtonBox *>()->button(QDialogButtonBox::Ok);
+    }
+    void type(const char *name, const QString &text) const
+    {
+        line(name)->selectAll();
+        QTest::keyClick(line(name), Qt::Key_Delete);
+        QTest::keyClicks(line(name), text);
+    }
+};
+
+} // namespace
+
+TEST_F(Editor, SaysASlipBesideTheFieldAndHoldsOkUntilItIsPutRight)
+{
+    editor.show();
+    EXPECT_TRUE(ok()->isEnabled());
+    type("name", u"bo stone"_s);
+    EXPECT_FALSE(ok()->isEnabled());
+    EXPECT_TRUE(note("nameProblem")->isVisible());
+    EXPECT_TRUE(note("nameProblem")->text().contains(u"bo stone"_s));
+    type("name", u"Bo Stone junior"_s);
+    EXPECT_TRUE(ok()->isEnabled());
+    EXPECT_FALSE(note("nameProblem")->isVisible());
+}
+
+TEST_F(Editor, CautionsBesideTheBirthYearOfAMinorWithoutForbiddingAnything)
+{
+    editor.show();
+    type("birthYear", QString::number(QDate::currentDate().year() - 16));
+    EXPECT_TRUE(note("minorCaution")->isVisible());
+    EXPECT_TRUE(ok()->isEnabled());
+}
+
+TEST_F(Editor, ConvertsWeightsAndPlatesWithTheUnit)
+{
+    editor.show();
+    type("bodyweight", u"100"_s);
+    auto *unit = editor.findChild<QComboBox *>(u"unit"_s);
+    unit->setFocus();
+    QTest::keyClick(unit, Qt::Key_Down);
+    EXPECT_TRUE(line("bodyweight")->text().startsWith(u"220.46"_s));
+    EXPECT_EQ(line("bar")->text(), u"45"_s);
+    QTest::keyClick(ok(), Qt::Key_Space);
+    EXPECT_EQ(editor.result(), QDialog::Accepted);
+    EXPECT_EQ(editor.lifter().bodyweightKg, 100.0);
+    EXPECT_EQ(editor.lifter().gear, core::usualGear(core::Unit::pound));
+}
+
+TEST_F(Editor, ClearsTheMeetByItsBox)
+{
+    editor.show();
+    auto *has = editor.findChild<QCheckBox *>(u"hasMeet"_s);
+    QTest::keyClick(has, Qt::Key_Space);
+    QTest::keyClick(ok(), Qt::Key_Space);
+    EXPECT_TRUE(editor.lifter().meetDate.has_value());
+    QTest::keyClick(has, Qt::Key_Space);
+    QTest::keyClick(ok(), Qt::Key_Space);
+    EXPECT_FALSE(editor.lifter().meetDate.has_value());
+}
+
+TEST_F(Editor, EditsPlatesInTheTable)
+{
+    editor.show();
+    auto *plates = editor.findChild<QTableWidget *>(u"plates"_s);
+    const int rows = plates->rowCount();
+    plates->item(0, 1)->setText(u"none"_s);
+    EXPECT_FALSE(ok()->isEnabled());
+    plates->item(0, 1)->setText(u"9"_s);
+    EXPECT_TRUE(ok()->isEnabled());
+    QTest::keyClick(ok(), Qt::Key_Space);
+    EXPECT_EQ(int(editor.lifter().gear.plates.size()), rows);
+    EXPECT_EQ(editor.lifter().gear.plates[0].pairs, 9);
+}
+
+TEST_F(Editor, LeavesAnUntouchedLifterAsItWas)
+{
+    editor.show();
+    QTest::keyClick(ok(), Qt::Key_Space);
+    EXPECT_EQ(editor.lifter(), before);
+}

@@ -1,0 +1,161 @@
+#include "ui/lifters/lifter_list_panel.h"
+
+#include "tests/support/roster_fixture.h"
+#include "ui/lifters/lifter_editor.h"
+#include "ui/session/estimates.h"
+#include "ui/session/roster_session.h"
+#include "ui/session/selection.h"
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QLineEdit>
+#include <QListView>
+#include <QPushButton>
+#include <QTest>
+#include <QTimer>
+#include <gmock/gmock.h>
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+class Panel : public testing::Test
+{
+protected:
+    PrivateFolder folder;
+    std::vector<core::Lifter> roster{inventedLifter(u"Ada Núñez"_s),
+        inventedLifter(u"Bo Stone"_s, core::TouchStyle::sinking), inventedLifter(u"Cy Archer"_s)};
+    ui::RosterSession session{makeFile()};
+    ui::Estimates estimates{session};
+    ui::Selection selection;
+    ui::LifterListPanel panel{session, estimates, selection};
+    QListView *list = panel.findChild<QListView *>(u"lifters"_s);
+    QLineEdit *search = panel.findChild<QLineEdit *>(u"search"_s);
+
+    core::RosterFile makeFile()
+    {
+        core::RosterFile file = core::RosterFile::create(folder.path(u"roster.benchwright"_s));
+        addTo(file, roster);
+        return file;
+    }
+    void SetUp() override
+    {
+        panel.resize(320, 600);
+        panel.show();
+        panel.activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&panel));
+    }
+    QStringList names() const
+    {
+        QStringList result;
+        for (int i = 0; i < list->model()->rowCount(); ++i)
+            result << list->model()->index(i, 0).data().toString();
+        return result;
+    }
+    /// Runs `act` in the editor that the next action opens.
+    static void inEditor(const std::function<void(ui::LifterEditor &)> &act)
+    {
+        QTimer::singleShot(0, [act] {
+            auto *editor = qobject_cast<ui::LifterEditor *>(QApplication::activeModalWidget());
+            ASSERT_NE(editor, nullptr);
+            act(*editor);
+        });
+    }
+};
+
+} // namespace
+
+TEST_F(Panel, ChoosesTheFirstLifterToBeginWith)
+{
+    EXPECT_EQ(selection.lifter(), roster[0].id);
+    EXPECT_EQ(list->currentIndex().row(), 0);
+}
+
+TEST_F(Panel, FindsAsOneTypesAndGoesIntoTheListByKeyboard)
+{
+    panel.focusSearch();
+    QTest::keyClicks(search, u"stone"_s);
+    EXPECT_EQ(names(), QStringList{u"Bo Stone"_s});
+    EXPECT_EQ(selection.lifter(), roster[0].id) << "typing alone turns no page";
+    QTest::keyClick(search, Qt::Key_Down);
+    EXPECT_TRUE(list->hasFocus());
+    EXPECT_EQ(selection.lifter(), roster[1].id);
+    search->setFocus();
+    QTest::keyClick(search, Qt::Key_Escape);
+    EXPECT_EQ(names().size(), 3);
+    EXPECT_EQ(list->currentIndex().data().toString(), u"Bo Stone"_s);
+}
+
+TEST_F(Panel, StepsThroughLiftersAndStaysAtTheEnds)
+{
+    panel.stepLifter(-1);
+    EXPECT_EQ(selection.lifter(), roster[0].id);
+    panel.stepLifter(+1);
+    EXPECT_EQ(selection.lifter(), roster[1].id);
+    panel.stepLifter(+5);
+    EXPECT_EQ(selection.lifter(), roster[2].id);
+}
+
+TEST_F(Panel, ArchivesRestoresAndUndoes)
+{
+    selection.setLifter(roster[1].id);
+    auto *archive = panel.findChild<QPushButton *>(u"archive"_s);
+    QTest::mouseClick(archive, Qt::LeftButton);
+    EXPECT_EQ(names(), (QStringList{u"Ada Núñez"_s, u"Cy Archer"_s}));
+    EXPECT_NE(selection.lifter(), roster[1].id) << "a neighbour takes its place";
+    EXPECT_TRUE(selection.lifter().isValid());
+
+    auto *showArchived = panel.findChild<QCheckBox *>(u"showArchived"_s);
+    EXPECT_TRUE(showArchived->text().contains(u'1'));
+    showArchived->click();
+    EXPECT_EQ(names().size(), 3);
+    selection.setLifter(roster[1].id);
+    EXPECT_TRUE(archive->text().contains(u"estore"_s));
+    QTest::mouseClick(archive, Qt::LeftButton);
+    EXPECT_FALSE(session.lifter(roster[1].id)->archived);
+
+    session.undoStack().undo();
+    EXPECT_TRUE(session.lifter(roster[1].id)->archived);
+    session.undoStack().undo();
+    EXPECT_FALSE(session.lifter(roster[1].id)->archived);
+    EXPECT_FALSE(session.undoStack().canUndo()) << "one undo step an action";
+}
+
+TEST_F(Panel, AddsALifterInOneStepAndShowsIt)
+{
+    inEditor([](ui::LifterEditor &editor) {
+        QTest::keyClicks(editor.findChild<QLineEdit *>(u"name"_s), u"Di Vale"_s);
+        QTest::keyClick(&editor, Qt::Key_Return);
+    });
+    QTest::mouseClick(panel.findChild<QPushButton *>(u"add"_s), Qt::LeftButton);
+    ASSERT_EQ(session.lifters().size(), 4U);
+    EXPECT_EQ(session.lifter(selection.lifter())->name, u"Di Vale"_s);
+    EXPECT_EQ(session.undoStack().undoText(), u"Add Di Vale"_s);
+    session.undoStack().undo();
+    EXPECT_EQ(session.lifters().size(), 3U);
+    EXPECT_TRUE(session.lifter(selection.lifter())) << "a lifter who is there is chosen again";
+    session.undoStack().redo();
+    EXPECT_EQ(session.lifters().size(), 4U);
+}
+
+TEST_F(Panel, EditsTheChosenLifterOnEnter)
+{
+    selection.setLifter(roster[2].id);
+    inEditor([](ui::LifterEditor &editor) {
+        auto *name = editor.findChild<QLineEdit *>(u"name"_s);
+        name->selectAll();
+        QTest::keyClicks(name, u"Aaron Archer"_s);
+        QTest::keyClick(&editor, Qt::Key_Return);
+    });
+    QTest::keyClick(list, Qt::Key_Return);
+    EXPECT_EQ(session.lifter(roster[2].id)->name, u"Aaron Archer"_s);
+    EXPECT_EQ(names()[0], u"Aaron Archer"_s) << "the list stays in order";
+    EXPECT_EQ(selection.lifter(), roster[2].id);
+}
+
+TEST_F(Panel, CancellingLeavesNoStep)
+{
+    inEditor([](ui::LifterEditor &editor) { QTest::keyClick(&editor, Qt::Key_Escape); });
+    panel.editLifter();
+    EXPECT_FALSE(session.undoStack().canUndo());
+}

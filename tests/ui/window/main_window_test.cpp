@@ -1,0 +1,210 @@
+#include "ui/main_window.h"
+
+#include "tests/support/roster_fixture.h"
+#include "ui/look/theme.h"
+#include "ui/window/help.h"
+#include "ui/window/roster_view.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QDropEvent>
+#include <QFile>
+#include <QLabel>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QPushButton>
+#include <QTest>
+#include <QUrl>
+#include <gmock/gmock.h>
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+class Window : public testing::Test
+{
+protected:
+    PrivateFolder folder;
+    QString path = folder.path(u"club.benchwright"_s);
+    QString other = folder.path(u"other.benchwright"_s);
+    ui::Theme theme{*static_cast<QApplication *>(QCoreApplication::instance())};
+    ui::MainWindow window{theme};
+
+    void makeRoster(const QString &at, const QString &lifter) const
+    {
+        core::RosterFile file = core::RosterFile::create(at);
+        std::vector<core::Lifter> lifters{inventedLifter(lifter)};
+        addTo(file, lifters);
+    }
+    QString message() const
+    {
+        auto *bar = window.findChild<QWidget *>(u"messageBar"_s);
+        return bar->isHidden() ? QString() : bar->findChild<QLabel *>(u"words"_s)->text();
+    }
+    QAction *action(const QString &text) const
+    {
+        for (QAction *a : window.findChildren<QAction *>())
+            if (a->text().remove(u'&').startsWith(text))
+                return a;
+        return nullptr;
+    }
+    static void write(const QString &at, const QByteArray &bytes)
+    {
+        QFile file(at);
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(bytes);
+    }
+};
+
+} // namespace
+
+TEST_F(Window, BeginsWithTheStartPageAndOnlyActionsThatWork)
+{
+    window.show();
+    EXPECT_EQ(window.roster(), nullptr);
+    EXPECT_TRUE(window.findChild<QPushButton *>(u"newRoster"_s)->isVisible());
+    EXPECT_FALSE(action(u"Add a lifter"_s)->isEnabled());
+    EXPECT_FALSE(action(u"Undo"_s)->isEnabled());
+}
+
+TEST_F(Window, MakesARosterAndInvitesToAddALifter)
+{
+    window.show();
+    ASSERT_TRUE(window.createFile(path));
+    EXPECT_TRUE(QFile::exists(path));
+    EXPECT_TRUE(window.windowTitle().startsWith(u"club"_s));
+    EXPECT_TRUE(window.findChild<QPushButton *>(u"inviteAdd"_s)->isVisible());
+    EXPECT_TRUE(action(u"Add a lifter"_s)->isEnabled());
+}
+
+TEST_F(Window, NeverWritesOverARosterThatIsThere)
+{
+    makeRoster(path, u"Ada Quill"_s);
+    EXPECT_FALSE(window.createFile(path));
+    EXPECT_TRUE(message().contains(u"club"_s));
+    EXPECT_TRUE(window.openFile(path));
+    EXPECT_EQ(window.roster()->session().lifters().size(), 1U);
+}
+
+TEST_F(Window, SaysWhyAFileCannotBeOpenedAndKeepsWhatItHad)
+{
+    makeRoster(path, u"Ada Quill"_s);
+    makeRoster(other, u"Bo Stone"_s);
+    ASSERT_TRUE(window.openFile(path));
+
+    const QString text = folder.path(u"text.benchwright"_s);
+    write(text, "not a roster at all");
+    const core::RosterFile held = core::RosterFile::open(other);
+    for (const QString &bad : {text, folder.path(u"missing.benchwright"_s), other}) {
+        EXPECT_FALSE(window.openFile(bad));
+        EXPECT_FALSE(message().isEmpty());
+        ASSERT_NE(window.roster(), nullptr);
+        EXPECT_EQ(window.roster()->session().path(), path);
+    }
+    EXPECT_TRUE(message().contains(u"another window"_s));
+}
+
+TEST_F(Window, OpeningTheOpenRosterAgainIsNoMistake)
+{
+    makeRoster(path, u"Ada Quill"_s);
+    ASSERT_TRUE(window.openFile(path));
+    EXPECT_TRUE(window.openFile(path));
+    EXPECT_TRUE(message().isEmpty());
+}
+
+TEST_F(Window, GoesFromOneRosterToAnotherAndLetsTheFirstGo)
+{
+    makeRoster(path, u"Ada Quill"_s);
+    makeRoster(other, u"Bo Stone"_s);
+    ASSERT_TRUE(window.openFile(path));
+    ASSERT_TRUE(window.openFile(other));
+    EXPECT_EQ(window.roster()->session().lifters()[0].name, u"Bo Stone"_s);
+    EXPECT_NO_THROW(static_cast<void>(core::RosterFile::open(path))) << "no lock was left behind";
+    window.closeFile();
+    EXPECT_EQ(window.roster(), nullptr);
+}
+
+TEST_F(Window, NamesWhatUndoAndRedoWouldDo)
+{
+    makeRoster(path, u"Ada Quill"_s);
+    ASSERT_TRUE(window.openFile(path));
+    action(u"Archive or restore"_s)->trigger();
+    EXPECT_EQ(action(u"Undo"_s)->text().remove(u'&'), u"Undo Archive Ada Quill"_s);
+    action(u"Undo"_s)->trigger();
+    EXPECT_EQ(action(u"Redo"_s)->text().remove(u'&'), u"Redo Archive Ada Quill"_s);
+    EXPECT_FALSE(window.roster()->session().lifters()[0].archived);
+}
+
+TEST_F(Window, ShowsAFailedChangeInWordsWithoutStoppingTheWork)
+{
+    makeRoster(path, u"Ada Quill"_s);
+    ASSERT_TRUE(window.openFile(path));
+    Q_EMIT window.roster()->session().failed(u"The disk is full."_s, u"SQLITE_FULL"_s);
+    EXPECT_EQ(message(), u"The disk is full."_s);
+    window.findChild<QPushButton *>(u"dismiss"_s)->click();
+    EXPECT_TRUE(message().isEmpty());
+}
+
+TEST_F(Window, OpensARosterThatIsDroppedOnIt)
+{
+    makeRoster(path, u"Ada Quill"_s);
+    window.show();
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(path)});
+    QDragEnterEvent enter({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&window, &enter);
+    EXPECT_TRUE(enter.isAccepted());
+    QDropEvent drop({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&window, &drop);
+    ASSERT_NE(window.roster(), nullptr);
+}
+
+TEST_F(Window, KeepsTheColoursChosen)
+{
+    action(u"Dark colours"_s)->trigger();
+    EXPECT_EQ(ui::schemeOf(QApplication::palette()), ui::Scheme::dark);
+    const ui::Theme next{*static_cast<QApplication *>(QCoreApplication::instance())};
+    EXPECT_EQ(next.choice(), ui::SchemeChoice::dark);
+    action(u"Light colours"_s)->trigger();
+    EXPECT_EQ(ui::schemeOf(QApplication::palette()), ui::Scheme::light);
+}
+
+TEST_F(Window, GivesEveryMenuItemAMnemonicThatIsUniqueInItsMenu)
+{
+    makeRoster(path, u"Ada Quill"_s);
+    ASSERT_TRUE(window.openFile(path));
+    for (const QAction *top : window.menuBar()->actions()) {
+        QStringList letters;
+        for (const QAction *item : top->menu()->actions()) {
+            if (item->isSeparator())
+                continue;
+            const qsizetype at = item->text().indexOf(u'&');
+            ASSERT_GE(at, 0) << qPrintable(item->text());
+            letters << item->text().mid(at + 1, 1).toLower();
+        }
+        EXPECT_EQ(QStringList(letters).removeDuplicates(), 0) << qPrintable(top->text());
+    }
+}
+
+TEST_F(Window, GivesNoShortcutTwiceAndListsThemAll)
+{
+    QStringList keys;
+    const QString help = ui::shortcutsHtml(window);
+    for (const QAction *a : window.findChildren<QAction *>())
+        if (!a->shortcut().isEmpty()) {
+            keys << a->shortcut().toString();
+            EXPECT_TRUE(
+                help.contains(a->shortcut().toString(QKeySequence::NativeText).toHtmlEscaped()))
+                << qPrintable(a->text());
+        }
+    EXPECT_GT(keys.size(), 8);
+    EXPECT_EQ(QStringList(keys).removeDuplicates(), 0);
+}
+
+TEST(Safety, DefersToRulesAndLicensedPractice)
+{
+    const QString note = ui::safetyNote();
+    for (const char *part : {"not medical advice", "rule book", "licensed", "spotter", "pain"})
+        EXPECT_TRUE(note.contains(QLatin1String(part))) << part;
+}
