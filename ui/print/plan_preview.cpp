@@ -1,0 +1,196 @@
+#include "ui/print/plan_preview.h"
+
+#include "core/storage/storage_error.h"
+#include "ui/look/metrics.h"
+#include "ui/print/sheet_painter.h"
+
+#include <QComboBox>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPrintDialog>
+#include <QPrintPreviewWidget>
+#include <QPushButton>
+#include <QRegularExpression>
+#include <QSettings>
+#include <QShortcut>
+#include <QStandardPaths>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace ui {
+
+namespace {
+
+const QString kPaperKey = QStringLiteral("print/paper");
+const QString kFolderKey = QStringLiteral("print/folder");
+
+PaperSize rememberedPaper()
+{
+    return PaperSize(
+        QSettings().value(kPaperKey, int(usualPaper())).toInt() == int(PaperSize::letter)
+            ? PaperSize::letter
+            : PaperSize::a4);
+}
+
+} // namespace
+
+PlanPreview::PlanPreview(core::WeekSheet sheet, QWidget *parent)
+    : QDialog(parent)
+    , m_sheet(std::move(sheet))
+    , m_paper(rememberedPaper())
+    , m_printer(QPrinter::HighResolution)
+    , m_preview(new QPrintPreviewWidget(&m_printer, this))
+    , m_message(new QLabel(this))
+{
+    setWindowTitle(tr("Print the week of %1").arg(m_sheet.lifter));
+    m_printer.setPageSize(pageSize(m_paper));
+    m_printer.setFullPage(true);
+    m_message->setWordWrap(true);
+    m_message->hide();
+    m_preview->setAccessibleName(tr("Preview of the printed week"));
+    auto *down = new QVBoxLayout(this);
+    down->addWidget(makeBar());
+    down->addWidget(m_message);
+    down->addWidget(m_preview, 1);
+    resize(820, 900);
+
+    connect(m_preview, &QPrintPreviewWidget::paintRequested, this, [this](QPrinter *printer) {
+        if (!print(*printer, m_sheet, m_paper)) {
+            m_message->setText(tr("The preview could not be drawn."));
+            m_message->show();
+        }
+    });
+    connect(m_preview, &QPrintPreviewWidget::previewChanged, this, [this] {
+        m_pages->setText(
+            tr("Page %1 of %2").arg(m_preview->currentPage()).arg(m_preview->pageCount()));
+    });
+    m_preview->fitInView();
+}
+
+QWidget *PlanPreview::makeBar()
+{
+    auto *bar = new QWidget(this);
+    auto *across = new QHBoxLayout(bar);
+    across->setContentsMargins({});
+    auto *paperLabel = new QLabel(tr("&Paper"), bar);
+    m_papers = new QComboBox(bar);
+    m_papers->addItems({tr("A4"), tr("Letter")});
+    m_papers->setCurrentIndex(int(m_paper));
+    paperLabel->setBuddy(m_papers);
+    connect(m_papers, &QComboBox::activated, this,
+        [this](int index) { choosePaper(PaperSize(index)); });
+    across->addWidget(paperLabel);
+    across->addWidget(m_papers);
+    across->addSpacing(space::group);
+
+    const auto addTool = [&](const QString &text, const QString &name, const QKeySequence &keys,
+                             auto act) {
+        auto *button = new QToolButton(bar);
+        button->setText(text);
+        button->setAccessibleName(name);
+        button->setToolTip(keys.isEmpty()
+                ? name
+                : tr("%1 (%2)").arg(name, keys.toString(QKeySequence::NativeText)));
+        button->setShortcut(keys);
+        connect(button, &QToolButton::clicked, this, act);
+        across->addWidget(button);
+    };
+    addTool(QStringLiteral("‹"), tr("Previous page"), Qt::ALT | Qt::Key_Left,
+        [this] { showPage(m_preview->currentPage() - 1); });
+    m_pages = new QLabel(bar);
+    across->addWidget(m_pages);
+    addTool(QStringLiteral("›"), tr("Next page"), Qt::ALT | Qt::Key_Right,
+        [this] { showPage(m_preview->currentPage() + 1); });
+    across->addSpacing(space::group);
+    addTool(
+        QStringLiteral("+"), tr("Zoom in"), QKeySequence::ZoomIn, [this] { m_preview->zoomIn(); });
+    addTool(QStringLiteral("−"), tr("Zoom out"), QKeySequence::ZoomOut,
+        [this] { m_preview->zoomOut(); });
+    addTool(tr("Width"), tr("Fit the width"), Qt::CTRL | Qt::Key_1,
+        [this] { m_preview->fitToWidth(); });
+    addTool(tr("Whole page"), tr("Fit the whole page"), Qt::CTRL | Qt::Key_0,
+        [this] { m_preview->fitInView(); });
+    across->addStretch(1);
+
+    auto *pdf = new QPushButton(tr("&Save as PDF…"), bar);
+    auto *paper = new QPushButton(tr("P&rint…"), bar);
+    paper->setDefault(true);
+    auto *close = new QPushButton(tr("&Close"), bar);
+    connect(pdf, &QPushButton::clicked, this, &PlanPreview::askForPdf);
+    connect(paper, &QPushButton::clicked, this, &PlanPreview::askForPrinter);
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    for (QPushButton *button : {pdf, paper, close})
+        across->addWidget(button);
+    return bar;
+}
+
+void PlanPreview::choosePaper(PaperSize paper)
+{
+    m_paper = paper;
+    m_papers->setCurrentIndex(int(paper));
+    QSettings().setValue(kPaperKey, int(paper));
+    m_printer.setPageSize(pageSize(paper));
+    m_preview->updatePreview();
+}
+
+void PlanPreview::showPage(int page)
+{
+    m_preview->setCurrentPage(std::clamp(page, 1, std::max(1, m_preview->pageCount())));
+    m_pages->setText(tr("Page %1 of %2").arg(m_preview->currentPage()).arg(m_preview->pageCount()));
+}
+
+bool PlanPreview::savePdf(const QString &path)
+try {
+    writePlanPdf(path, m_sheet, m_paper);
+    m_message->setText(tr("Saved as %1.").arg(QDir::toNativeSeparators(path)));
+    m_message->show();
+    return true;
+} catch (const core::StorageError &e) {
+    m_message->setText(e.words());
+    m_message->show();
+    return false;
+}
+
+void PlanPreview::askForPdf()
+{
+    const QString folder =
+        QSettings()
+            .value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
+            .toString();
+    QString path = QFileDialog::getSaveFileName(this, tr("Save the week as PDF"),
+        QFileInfo(folder, suggestedPdfName(m_sheet)).filePath(), tr("PDF (*.pdf)"));
+    if (path.isEmpty())
+        return;
+    if (QFileInfo(path).suffix().isEmpty())
+        path += QStringLiteral(".pdf");
+    if (savePdf(path))
+        QSettings().setValue(kFolderKey, QFileInfo(path).absolutePath());
+}
+
+void PlanPreview::askForPrinter()
+{
+    QPrintDialog dialog(&m_printer, this);
+    dialog.setWindowTitle(tr("Print the week"));
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    if (print(m_printer, m_sheet, m_paper)) {
+        accept();
+        return;
+    }
+    m_message->setText(tr("The printer took nothing. Is it on and connected? A PDF can be saved "
+                          "instead."));
+    m_message->show();
+}
+
+QString suggestedPdfName(const core::WeekSheet &sheet)
+{
+    static const QRegularExpression kOdd(
+        QStringLiteral("[^\\p{L}\\p{N} -]+"), QRegularExpression::UseUnicodePropertiesOption);
+    QString name = sheet.lifter + QStringLiteral(" - ") + sheet.week;
+    name.replace(kOdd, QStringLiteral(" "));
+    return name.simplified() + QStringLiteral(".pdf");
+}
+
+} // namespace ui

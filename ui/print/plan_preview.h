@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/plan/week_sheet.h"
+#include "ui/print/paper.h"
+
+#include <QDialog>
+#include <QPrinter>
+
+class QComboBox;
+class QLabel;
+class QPrintPreviewWidget;
+
+namespace ui {
+
+/// The printed week before it is printed: paper, pages and zoom, then PDF or printer.
+class PlanPreview : public QDialog
+{
+    Q_OBJECT
+
+public:
+    explicit PlanPreview(core::WeekSheet sheet, QWidget *parent = nullptr);
+
+    void choosePaper(PaperSize paper);
+    /// False when the file could not be written; the dialog then says why.
+    bool savePdf(const QString &path);
+
+private:
+    [[nodiscard]] QWidget *makeBar();
+    void askForPdf();
+    void askForPrinter();
+    void showPage(int page);
+
+    core::WeekSheet m_sheet;
+    PaperSize m_paper;
+    QPrinter m_printer;
+    QPrintPreviewWidget *m_preview;
+    QComboBox *m_papers = nullptr;
+    QLabel *m_pages = nullptr;
+    QLabel *m_message;
+};
+
+/// The sheet of the week in a file name: letters, digits, spaces and - only.
+[[nodiscard]] QString suggestedPdfName(const core::WeekSheet &sheet);
+
+} // namespace ui
