@@ -4,7 +4,7 @@
 
 #include <QByteArrayView>
 #include <QCoreApplication>
-#include <QIODevice>
+#include <QFileDevice>
 #include <algorithm>
 
 namespace core {
@@ -49,10 +49,12 @@ int CsvReader::get()
         const qint64 count = m_device.read(m_chunk.data(), kChunkBytes);
         m_chunk.resize(std::max<qint64>(count, 0));
         m_chunkAt = 0;
-        if (count < 0)
-            throw StorageError(tr("The file cannot be read."), m_device.errorString());
-        if (count == 0)
-            return m_last = -1;
+        if (count <= 0) {
+            const auto *file = qobject_cast<QFileDevice *>(&m_device);
+            if (file && file->error() != QFileDevice::NoError)
+                throw StorageError(tr("The file cannot be read."), file->errorString());
+            return m_last = -1; // a pipe that has ended reads -1
+        }
     }
     m_last = static_cast<unsigned char>(m_chunk[m_chunkAt++]);
     if (m_last == '\n')

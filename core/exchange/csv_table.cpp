@@ -53,6 +53,14 @@ QString quoted(std::string_view cell)
 
 } // namespace
 
+QStringList columnNames(std::span<const Column> columns)
+{
+    QStringList names;
+    for (const Column &column : columns)
+        names << QString::fromLatin1(column.name);
+    return names;
+}
+
 CsvTable::CsvTable(
     QIODevice &device, const QString &file, std::span<const Column> columns, ProblemList &problems)
     : m_file(file)
@@ -93,9 +101,7 @@ bool CsvTable::checkHeader(const std::vector<std::string_view> &names)
                        "decimals."));
                 return false;
             }
-    QStringList known;
-    for (const Column &column : m_columns)
-        known << QString::fromLatin1(column.name);
+    const QStringList known = columnNames(m_columns);
     bool sound = true;
     const auto complain = [&](const QString &field, const QString &words, const QString &remedy) {
         complainOfHeader(field, words, remedy);

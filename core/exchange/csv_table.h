@@ -4,6 +4,7 @@
 #include "core/exchange/problem.h"
 
 #include <QDate>
+#include <QStringList>
 #include <optional>
 #include <span>
 
@@ -14,6 +15,8 @@ struct Column
     const char *name;
     bool required = false; ///< the header has to name it; its cells may still be blank
 };
+
+[[nodiscard]] QStringList columnNames(std::span<const Column> columns);
 
 /// A CSV file with a header row. Columns are found by name, in any order; an unknown, doubled or
 /// missing one is a problem, and then there are no rows. Cells are numbered as `columns` is.

@@ -4,11 +4,16 @@
 
 namespace core {
 
+QStringList estimatesColumns()
+{
+    return QStringLiteral("lifter,date,view,estimate_kg,low90_kg,high90_kg").split(u',');
+}
+
 QByteArray writeEstimates(const std::vector<Lifter> &lifters,
     const std::map<std::pair<LifterId, Lift>, LiftEstimate> &estimates)
 {
     const auto kg = [](double value) { return QByteArray::number(value, 'f', 2); };
-    QByteArray text = csvLine({"lifter", "date", "view", "estimate_kg", "low90_kg", "high90_kg"});
+    QByteArray text = estimatesColumns().join(u',').toLatin1() + "\r\n";
     for (const Lifter &lifter : lifters) {
         const auto found = estimates.find({lifter.id, Lift::bench});
         if (found == estimates.end())

@@ -4,8 +4,12 @@
 #include "core/plan/lift_estimate.h"
 
 #include <QByteArray>
+#include <QStringList>
 
 namespace core {
+
+/// Names of all columns.
+[[nodiscard]] QStringList estimatesColumns();
 
 /// Estimated bench-press maxima as a file, one line a lifter, a view and a week:
 ///

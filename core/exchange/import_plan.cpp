@@ -191,6 +191,16 @@ IdSource countingIds()
         [n = qint64(0)]() mutable { return SessionId{++n}; }};
 }
 
+std::vector<CountLine> countLines(const ImportCounts &counts)
+{
+    return {{tr("New lifters"), counts.newLifters},
+        {tr("Lifters with new particulars"), counts.changedLifters},
+        {tr("New sessions"), counts.newSessions},
+        {tr("Known sessions that gain something"), counts.changedSessions},
+        {tr("New sets"), counts.newSets},
+        {tr("Sets that are in the roster already"), counts.knownSets}};
+}
+
 ImportPlan planImport(
     const LogTable &log, const PeopleTable &people, const RosterRows &roster, const IdSource &ids)
 {

@@ -38,6 +38,15 @@ struct ImportCounts
     friend bool operator==(const ImportCounts &, const ImportCounts &) = default;
 };
 
+struct CountLine
+{
+    QString what; ///< "New lifters"
+    int count = 0;
+};
+
+/// Every count with its words, in the order they are shown.
+[[nodiscard]] std::vector<CountLine> countLines(const ImportCounts &counts);
+
 /// What an import would do. All or nothing: with a problem there is no edit.
 struct ImportPlan
 {

@@ -176,6 +176,11 @@ private:
 
 } // namespace
 
+QStringList logColumns()
+{
+    return columnNames(kColumns);
+}
+
 LogTable readLog(QIODevice &device, const QString &file, QDate today)
 {
     LogTable log{file, {}, {}};

@@ -6,6 +6,7 @@
 #include "core/exchange/problem.h"
 
 #include <QDate>
+#include <QStringList>
 #include <optional>
 #include <vector>
 
@@ -41,6 +42,9 @@ struct LogTable
     std::vector<LogRow> rows;
     ProblemList problems;
 };
+
+/// Names of all columns.
+[[nodiscard]] QStringList logColumns();
 
 /// @param file   name for the problems
 /// @param today  days after tomorrow are problems: tomorrow is already today somewhere

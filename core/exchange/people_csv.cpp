@@ -59,6 +59,11 @@ void judgeFields(CsvTable &table, const PersonRow &row)
 
 } // namespace
 
+QStringList peopleColumns()
+{
+    return columnNames(kColumns);
+}
+
 PeopleTable readPeople(QIODevice &device, const QString &file)
 {
     PeopleTable people{file, {}, {}};

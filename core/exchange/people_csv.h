@@ -3,6 +3,7 @@
 #include "core/domain/lifter.h"
 #include "core/exchange/problem.h"
 
+#include <QStringList>
 #include <optional>
 #include <vector>
 
@@ -31,6 +32,9 @@ struct PeopleTable
     std::vector<PersonRow> rows; ///< as with LogTable: not to be used while there are problems
     ProblemList problems;
 };
+
+/// Names of all columns.
+[[nodiscard]] QStringList peopleColumns();
 
 /// Throws StorageError when the device fails.
 [[nodiscard]] PeopleTable readPeople(QIODevice &device, const QString &file);

@@ -1,0 +1,155 @@
+#include "app/command_line.h"
+
+#include "app/commands/check.h"
+#include "app/commands/demo.h"
+#include "app/commands/estimate.h"
+#include "app/commands/files.h"
+#include "app/commands/import.h"
+#include "app/commands/window.h"
+#include "core/storage/storage_error.h"
+
+#include <CLI/CLI.hpp>
+#include <QCoreApplication>
+#include <algorithm>
+#include <sstream>
+
+namespace app {
+
+namespace {
+
+QString fromArgument(const std::string &text)
+{
+    return QFile::decodeName(QByteArray::fromStdString(text));
+}
+
+/// An option whose value goes into a QString.
+CLI::Option *addText(CLI::App &app, const char *name, QString &value, const char *help)
+{
+    return app.add_option_function<std::string>(
+        name, [&value](const std::string &text) { value = fromArgument(text); }, help);
+}
+
+/// Everything that the arguments may set; it lives as long as the parse.
+struct Options
+{
+    EstimateOptions estimate;
+    ImportOptions import;
+    DemoOptions demo;
+    QString checked;
+    QString opened;
+};
+
+void addEstimate(CLI::App &app, Options &all, Request &request)
+{
+    EstimateOptions &options = all.estimate;
+    CLI::App &command = *app.add_subcommand("estimate", "Estimate every lifter's bench-press max");
+    addText(command, "--log", options.log, "Training log CSV, - for standard input")->required();
+    addText(command, "--people", options.people, "People CSV: sex and bodyweight of the lifters");
+    addText(command, "--out", options.out, "Estimates CSV to write, - for standard output")
+        ->required();
+    command.footer(
+        "One line a lifter, a view and a week: what was known then (filtered) and what is\n"
+        "known now (smoothed), with the 90 % interval.\n\n"
+        "Example: benchwright estimate --log log.csv --people people.csv "
+        "--out estimates.csv");
+    command.callback(
+        [&] { request.run = [options](Console &console) { return estimate(options, console); }; });
+}
+
+void addImport(CLI::App &app, Options &all, Request &request)
+{
+    ImportOptions &options = all.import;
+    CLI::App &command = *app.add_subcommand("import", "Import a log and people into a roster");
+    addText(command, "ROSTER", options.roster, "Roster file")->required();
+    addText(command, "--log", options.log, "Training log CSV, - for standard input");
+    addText(command, "--people", options.people, "People CSV");
+    command.add_flag("--create", options.create, "Make the roster, which must not be there yet");
+    command.add_flag("--dry-run", options.dryRun, "Tell what would happen, change nothing");
+    command.footer("All or nothing: with one bad line nothing is imported, and every bad line is\n"
+                   "listed. A file imported twice adds nothing.\n\n"
+                   "Example: benchwright import club.benchwright --log log.csv --dry-run");
+    command.callback([&] {
+        if (options.log.isEmpty() && options.people.isEmpty())
+            throw CLI::RequiredError("--log or --people");
+        request.run = [options](Console &console) { return import(options, console); };
+    });
+}
+
+void addCheck(CLI::App &app, Options &all, Request &request)
+{
+    CLI::App &command =
+        *app.add_subcommand("check", "Say what a file is and everything that is wrong with it");
+    addText(command, "FILE", all.checked, "Roster, training log CSV or people CSV")->required();
+    command.footer("Example: benchwright check log.csv");
+    command.callback([&] {
+        request.run = [path = all.checked](Console &console) { return check(path, console); };
+    });
+}
+
+void addDemo(CLI::App &app, Options &all, Request &request)
+{
+    DemoOptions &options = all.demo;
+    CLI::App &command =
+        *app.add_subcommand("demo", "Write the demo roster and its CSV files into a folder");
+    addText(command, "FOLDER", options.folder, "Where to")->required();
+    command.add_flag("--force", options.force, "Replace an earlier demo roster");
+    command.footer("Example: benchwright demo ~/benchwright-demo");
+    command.callback(
+        [&] { request.run = [options](Console &console) { return demo(options, console); }; });
+}
+
+/// Prints `text` and ends.
+Request printing(std::string text, int code)
+{
+    return {
+        Request::Needs::core, [text = std::move(text), code](Console &console) {
+            (code == exitFine ? console.out : console.err).write(QByteArray::fromStdString(text));
+            return code;
+        }};
+}
+
+} // namespace
+
+Request parseCommandLine(std::vector<std::string> arguments)
+{
+    CLI::App app("A strength coach's workbench for programming the bench press", "benchwright");
+    app.set_version_flag("--version", "benchwright " BENCHWRIGHT_VERSION);
+    app.require_subcommand(0, 1);
+    app.footer(
+        "Exit codes: 0 fine, 1 problems in the input, 2 usage, 3 a file or the disk failed.");
+    Options options;
+    Request request;
+    addText(app, "FILE", options.opened, "Roster to open in the window");
+    addEstimate(app, options, request);
+    addImport(app, options, request);
+    addCheck(app, options, request);
+    addDemo(app, options, request);
+    try {
+        std::reverse(arguments.begin(), arguments.end()); // the order that CLI11 takes
+        app.parse(std::move(arguments));
+    } catch (const CLI::ParseError &error) {
+        std::ostringstream out, err;
+        const int code = app.exit(error, out, err) == 0 ? exitFine : exitUsage;
+        return printing(code == exitFine ? out.str() : err.str(), code);
+    }
+    if (app.get_subcommands().empty())
+        return {Request::Needs::window,
+            [path = options.opened](Console &console) { return window(path, console); }};
+    return request;
+}
+
+int runRequest(const Request &request, Console &console)
+{
+    try {
+        return request.run(console);
+    } catch (const core::StorageError &error) {
+        say(console.err, QStringLiteral("benchwright: ") + error.words());
+        if (!error.detail().isEmpty())
+            say(console.err, error.detail());
+    } catch (const std::exception &error) {
+        say(console.err, QStringLiteral("benchwright: ") + QString::fromLocal8Bit(error.what()));
+    }
+    return exitFailed;
+}
+
+} // namespace app

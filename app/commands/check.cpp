@@ -1,0 +1,141 @@
+#include "app/commands/check.h"
+
+#include "app/commands/files.h"
+#include "app/commands/roster_copy.h"
+#include "core/exchange/catalogue_csv.h"
+#include "core/exchange/file_kind.h"
+#include "core/exchange/import_plan.h"
+#include "core/storage/storage_error.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+#include <algorithm>
+
+namespace app {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Commands", text);
+}
+
+int judge(
+    const QString &path, const QString &words, const core::ProblemList &problems, Console &console)
+{
+    report(problems, console);
+    say(console.out,
+        QStringLiteral("%1: %2 %3")
+            .arg(path, words,
+                problems.isEmpty() ? tr("Nothing is wrong with it.")
+                                   : tr("Problems: %1.").arg(problems.count())));
+    return problems.isEmpty() ? exitFine : exitProblems;
+}
+
+core::ProblemList judgedAlone(const core::LogTable &log, const core::PeopleTable &people)
+{
+    return core::planImport(log, people, {{}, core::builtInCatalogue(), {}}, core::countingIds())
+        .problems;
+}
+
+int checkLog(const QString &path, Console &console)
+{
+    const core::LogTable log = readLogFile(path, console);
+    QString words = tr("A training log of %1 sets.").arg(log.rows.size());
+    if (!log.rows.empty() && log.problems.isEmpty()) {
+        const auto [first, last] = std::minmax_element(log.rows.begin(), log.rows.end(),
+            [](const core::LogRow &a, const core::LogRow &b) { return a.day < b.day; });
+        words = tr("A training log of %1 sets from %2 to %3.")
+                    .arg(log.rows.size())
+                    .arg(first->day.toString(Qt::ISODate), last->day.toString(Qt::ISODate));
+    }
+    return judge(path, words, judgedAlone(log, {}), console);
+}
+
+int checkPeople(const QString &path, Console &console)
+{
+    const core::PeopleTable people = readPeopleFile(path, console);
+    return judge(path, tr("A list of %1 lifters.").arg(people.rows.size()), judgedAlone({}, people),
+        console);
+}
+
+core::ProblemList rosterProblems(const QString &path, const core::RosterFile &roster)
+{
+    core::ProblemList found;
+    const auto add = [&](const QString &row, const QStringList &wrong) {
+        for (const QString &words : wrong)
+            found.add({path, 0, row, words, tr("Mend it in the roster.")});
+    };
+    for (const core::Variation &variation : roster.variations())
+        add(variation.code, core::problems(variation));
+    QHash<core::LifterId, QString> nameOf;
+    for (const core::Lifter &lifter : roster.lifters()) {
+        nameOf.insert(lifter.id, lifter.name);
+        add(lifter.name, core::problems(lifter));
+    }
+    for (const core::LoggedSession &session : roster.sessions())
+        for (const core::SetEntry &set : session.sets)
+            add(nameOf.value(session.lifter) + u' ' + session.day.toString(Qt::ISODate),
+                core::problems(set));
+    return found;
+}
+
+int checkRoster(const QString &path, Console &console)
+{
+    std::optional<RosterCopy> copy;
+    try {
+        copy.emplace(path);
+    } catch (const core::StorageError &error) {
+        core::ProblemList found;
+        found.add({path, 0, {}, error.words(), {}});
+        return judge(path, tr("A roster that cannot be opened."), found, console);
+    }
+    const core::RosterFile &roster = copy->roster();
+    return judge(path,
+        tr("A roster of %1 lifters and %2 sessions.")
+            .arg(roster.lifters().size())
+            .arg(roster.sessions().size()),
+        rosterProblems(path, roster), console);
+}
+
+int refuse(const QString &path, const QString &words, Console &console)
+{
+    core::ProblemList found;
+    found.add({path, 0, {}, words,
+        tr("A log begins with the line %1,... and a list of lifters with %2,...")
+            .arg(core::logColumns().first(8).join(u','),
+                core::peopleColumns().first(3).join(u','))});
+    report(found, console);
+    return exitProblems;
+}
+
+} // namespace
+
+int check(const QString &path, Console &console)
+{
+    const core::FileKind kind = [&] {
+        QFile file(path);
+        if (!file.open(QIODevice::ReadOnly))
+            throw core::StorageError(tr("%1 cannot be read: %2").arg(path, file.errorString()));
+        return core::fileKind(file);
+    }();
+    switch (kind) {
+    case core::FileKind::roster:
+        return checkRoster(path, console);
+    case core::FileKind::log:
+        return checkLog(path, console);
+    case core::FileKind::people:
+        return checkPeople(path, console);
+    case core::FileKind::estimates:
+        say(console.out, tr("%1: Estimates, as written by the command estimate.").arg(path));
+        return exitFine;
+    case core::FileKind::empty:
+        return refuse(path, tr("The file is empty."), console);
+    case core::FileKind::unknown:
+        break;
+    }
+    return refuse(
+        path, tr("The file is neither a roster nor a log nor a list of lifters."), console);
+}
+
+} // namespace app

@@ -1,0 +1,57 @@
+#include "app/commands/demo.h"
+
+#include "app/commands/files.h"
+#include "app/demo/demo_roster.h"
+#include "core/storage/roster_file.h"
+#include "core/storage/storage_error.h"
+
+#include <QCoreApplication>
+#include <QDir>
+
+namespace app {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Commands", text);
+}
+
+/// Clears the place of the demo roster, or throws where it is taken.
+void clear(const QString &path, bool force)
+{
+    if (!QFile::exists(path))
+        return;
+    if (!force)
+        throw core::StorageError(tr("%1 is there already. Give --force to replace it.").arg(path));
+    (void)core::RosterFile::open(path); // a roster of ours that no window holds, or it throws
+    if (!QFile::remove(path))
+        throw core::StorageError(tr("%1 cannot be replaced.").arg(path));
+}
+
+} // namespace
+
+int demo(const DemoOptions &options, Console &console)
+{
+    const QDir folder(options.folder);
+    if (!folder.mkpath(QStringLiteral(".")))
+        throw core::StorageError(tr("The folder %1 cannot be made.").arg(options.folder));
+    const QString path = folder.filePath(QStringLiteral("demo.benchwright"));
+    clear(path, options.force);
+
+    core::RosterFile roster = core::RosterFile::create(path);
+    const core::Edit edit = ::demo::demoRoster(roster.variations(), QDate::currentDate(),
+        {[&] { return roster.newId<core::LifterTag>(); },
+            [&] { return roster.newId<core::SessionTag>(); },
+            [&] { return roster.newId<core::CardTag>(); }});
+    roster.apply(edit);
+
+    const std::vector<core::Lifter> lifters = roster.lifters();
+    writeOutput(folder.filePath(QStringLiteral("people.csv")), core::writePeople(lifters), console);
+    writeOutput(folder.filePath(QStringLiteral("log.csv")),
+        core::writeLog(lifters, roster.variations(), roster.sessions()), console);
+    say(console.out, tr("The demo roster is %1, its log and lifters are beside it.").arg(path));
+    return exitFine;
+}
+
+} // namespace app

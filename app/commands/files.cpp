@@ -1,0 +1,97 @@
+#include "app/commands/files.h"
+
+#include "core/storage/storage_error.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+#include <QSaveFile>
+
+namespace app {
+
+namespace {
+
+constexpr size_t kShownProblems = 100;
+const QString kConsole = QStringLiteral("-");
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Commands", text);
+}
+
+void writeAll(QFileDevice &file, const QByteArray &contents)
+{
+    if (!file.isOpen() || file.write(contents) != contents.size() || !file.flush())
+        throw core::StorageError(
+            tr("%1 cannot be written: %2").arg(file.fileName(), file.errorString()));
+}
+
+} // namespace
+
+Input::Input(const QString &path, Console &console)
+    : m_name(path == kConsole ? tr("(standard input)") : path)
+    , m_file(path)
+    , m_device(path == kConsole ? &console.in : &m_file)
+{
+    if (m_device == &m_file && !m_file.open(QIODevice::ReadOnly))
+        throw core::StorageError(tr("%1 cannot be read: %2").arg(path, m_file.errorString()));
+}
+
+core::LogTable readLogFile(const QString &path, Console &console)
+{
+    if (path.isEmpty())
+        return {};
+    Input input(path, console);
+    return core::readLog(input.device(), input.name(), QDate::currentDate());
+}
+
+core::PeopleTable readPeopleFile(const QString &path, Console &console)
+{
+    if (path.isEmpty())
+        return {};
+    Input input(path, console);
+    return core::readPeople(input.device(), input.name());
+}
+
+void writeOutput(const QString &path, const QByteArray &contents, Console &console)
+{
+    if (path == kConsole) {
+        if (console.out.write(contents) != contents.size())
+            throw core::StorageError(
+                tr("The output cannot be written: %1").arg(console.out.errorString()));
+        return;
+    }
+    const QFileInfo target(path);
+    if (target.exists() && !target.isFile()) { // a device or a pipe is written, never replaced
+        QFile file(path);
+        (void)file.open(QIODevice::WriteOnly);
+        writeAll(file, contents);
+        return;
+    }
+    QSaveFile file(path);
+    (void)file.open(QIODevice::WriteOnly);
+    writeAll(file, contents);
+    if (!file.commit())
+        throw core::StorageError(tr("%1 cannot be written: %2").arg(path, file.errorString()));
+}
+
+void say(QIODevice &device, const QString &line)
+{
+    device.write(line.toUtf8() + '\n');
+}
+
+void report(const core::ProblemList &problems, Console &console)
+{
+    size_t shown = 0;
+    for (const core::Problem &problem : problems.items()) {
+        if (shown++ == kShownProblems)
+            break;
+        say(console.err, core::oneLine(problem));
+    }
+    if (problems.count() > kShownProblems)
+        say(console.err,
+            tr("... and %1 more; %2 problems in all.")
+                .arg(problems.count() - kShownProblems)
+                .arg(problems.count()));
+}
+
+} // namespace app

@@ -1,0 +1,112 @@
+#include "app/commands/import.h"
+
+#include "app/commands/files.h"
+#include "app/commands/roster_copy.h"
+#include "core/exchange/import_plan.h"
+#include "core/storage/roster_file.h"
+#include "core/storage/storage_error.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFileInfo>
+#include <QTemporaryDir>
+#include <optional>
+
+namespace app {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Commands", text);
+}
+
+core::ImportPlan planFor(
+    core::RosterFile &roster, const core::LogTable &log, const core::PeopleTable &people)
+{
+    const core::IdSource ids{[&roster] { return roster.newId<core::LifterTag>(); },
+        [&roster] { return roster.newId<core::SessionTag>(); }};
+    return core::planImport(
+        log, people, {roster.lifters(), roster.variations(), roster.sessions()}, ids);
+}
+
+void tell(const core::ImportCounts &counts, bool dryRun, QIODevice &out)
+{
+    say(out, dryRun ? tr("Nothing was changed. An import would find:") : tr("Imported:"));
+    for (const core::CountLine &line : core::countLines(counts))
+        say(out, QStringLiteral("  %1: %2").arg(line.what).arg(line.count));
+}
+
+/// The roster that the import goes into: the file itself, for a dry run a copy, and a new one grows
+/// in a folder beside its place and moves there when it is whole.
+class Target
+{
+public:
+    explicit Target(const ImportOptions &options)
+        : m_path(options.roster)
+    {
+        if (options.create)
+            startNew();
+        else if (options.dryRun)
+            m_copy.emplace(m_path);
+        else
+            m_roster.emplace(core::RosterFile::open(m_path));
+    }
+
+    [[nodiscard]] core::RosterFile &roster() { return m_copy ? m_copy->roster() : *m_roster; }
+
+    void settle()
+    {
+        m_roster.reset(); // closed before it is moved
+        if (m_nest && !QFile::rename(newPath(), m_path))
+            throw core::StorageError(tr("%1 cannot be written.").arg(m_path));
+    }
+
+private:
+    void startNew()
+    {
+        const QFileInfo info(m_path);
+        if (info.exists())
+            throw core::StorageError(tr("%1 is there already. Leave --create out to import into "
+                                        "it, or name another file.")
+                                         .arg(m_path));
+        m_nest.emplace(info.absoluteDir().filePath(QStringLiteral(".benchwright-XXXXXX")));
+        if (!m_nest->isValid())
+            throw core::StorageError(
+                tr("%1 cannot be written: %2").arg(m_path, m_nest->errorString()));
+        m_roster.emplace(core::RosterFile::create(newPath()));
+    }
+    [[nodiscard]] QString newPath() const
+    {
+        return m_nest->filePath(QStringLiteral("new.benchwright"));
+    }
+
+    QString m_path;
+    std::optional<QTemporaryDir> m_nest; ///< outlives the roster in it
+    std::optional<RosterCopy> m_copy;
+    std::optional<core::RosterFile> m_roster;
+};
+
+} // namespace
+
+int import(const ImportOptions &options, Console &console)
+{
+    const core::PeopleTable people = readPeopleFile(options.people, console);
+    const core::LogTable log = readLogFile(options.log, console);
+
+    Target target(options);
+    const core::ImportPlan plan = planFor(target.roster(), log, people);
+    if (!plan.isClean()) {
+        report(plan.problems, console);
+        say(console.err, tr("Nothing was imported."));
+        return exitProblems;
+    }
+    if (!options.dryRun) {
+        target.roster().apply(plan.edit);
+        target.settle();
+    }
+    tell(plan.counts, options.dryRun, console.out);
+    return exitFine;
+}
+
+} // namespace app

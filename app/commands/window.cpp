@@ -1,0 +1,20 @@
+#include "app/commands/window.h"
+
+#include "ui/look/theme.h"
+#include "ui/main_window.h"
+
+#include <QApplication>
+
+namespace app {
+
+int window(const QString &path, Console &)
+{
+    ui::Theme theme(*qApp);
+    ui::MainWindow window(theme);
+    window.setVisible(true);
+    if (!path.isEmpty())
+        window.openFile(path); // on failure the window says why
+    return QApplication::exec();
+}
+
+} // namespace app

@@ -1,0 +1,172 @@
+#include "ui/importing/import_dialog.h"
+
+#include "ui/importing/problem_model.h"
+#include "ui/session/roster_session.h"
+
+#include <QAbstractItemModelTester>
+#include <QDropEvent>
+#include <QLabel>
+#include <QMimeData>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTableView>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QUndoStack>
+#include <gmock/gmock.h>
+
+using ui::ImportDialog;
+
+namespace {
+
+const QByteArray kHeader = "lifter,date,variation,load_kg,reps_planned,reps_done,rpe,failed\n";
+const QByteArray kRow = "Ada,2026-03-30,comp,100,5,5,8,0\n";
+
+class ImportDialogTest : public testing::Test
+{
+protected:
+    QString write(const QString &name, const QByteArray &contents)
+    {
+        QFile file(m_folder.filePath(name));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(contents);
+        return file.fileName();
+    }
+
+    void offer(const QStringList &paths)
+    {
+        QSignalSpy planned(&dialog, &ImportDialog::planned);
+        dialog.offer(paths);
+        EXPECT_TRUE(planned.wait(10'000));
+    }
+
+    QPushButton *importButton()
+    {
+        for (QPushButton *button : dialog.findChildren<QPushButton *>())
+            if (button->isDefault())
+                return button;
+        return nullptr;
+    }
+
+    QAbstractItemModel *problems() { return dialog.findChild<QTableView *>()->model(); }
+
+    QString cell(int row, int column) { return problems()->index(row, column).data().toString(); }
+
+private:
+    QTemporaryDir m_folder;
+
+protected:
+    ui::RosterSession session{
+        core::RosterFile::create(m_folder.filePath(QStringLiteral("club.benchwright")))};
+    ImportDialog dialog{session};
+};
+
+} // namespace
+
+TEST_F(ImportDialogTest, NothingCanBeImportedBeforeAFileIsThere)
+{
+    ASSERT_NE(importButton(), nullptr);
+    EXPECT_FALSE(importButton()->isEnabled());
+}
+
+TEST_F(ImportDialogTest, ASoundLogIsOneUndoStep)
+{
+    offer({write("log.csv", kHeader + kRow),
+        write("who.csv", "lifter,sex,bodyweight_kg\nAda,f,62\n")});
+    ASSERT_TRUE(importButton()->isEnabled());
+    EXPECT_TRUE(session.lifters().empty()) << "a dry run changes nothing";
+
+    dialog.show();
+    QTest::keyClick(&dialog, Qt::Key_Return);
+    EXPECT_EQ(dialog.result(), QDialog::Accepted);
+    ASSERT_EQ(session.lifters().size(), 1u);
+    EXPECT_EQ(session.lifters()[0].bodyweightKg, 62.0);
+    EXPECT_EQ(session.sessions().size(), 1u);
+    EXPECT_EQ(session.undoStack().count(), 1);
+
+    session.undoStack().undo();
+    EXPECT_TRUE(session.lifters().empty());
+    EXPECT_TRUE(session.sessions().empty());
+    session.undoStack().redo();
+    EXPECT_EQ(session.sessions().size(), 1u);
+}
+
+TEST_F(ImportDialogTest, ProblemsAreListedByLineFieldAndRemedyAndBlockTheImport)
+{
+    offer({write("log.csv",
+        kHeader + kRow
+            + "Ada,2026-03-30,comp,100,5,5,11,0\n"
+              "Ada,2026-03-30,feetup,100,5,5,8,0\n")});
+    EXPECT_FALSE(importButton()->isEnabled());
+    ASSERT_EQ(problems()->rowCount(), 2);
+    using M = ui::ProblemModel;
+    EXPECT_EQ(cell(0, M::fileColumn), QStringLiteral("log.csv"));
+    EXPECT_EQ(cell(0, M::lineColumn), QStringLiteral("3"));
+    EXPECT_EQ(cell(0, M::fieldColumn), QStringLiteral("rpe"));
+    EXPECT_TRUE(cell(0, M::wordsColumn).contains(QStringLiteral("halves")));
+    EXPECT_TRUE(cell(1, M::remedyColumn).contains(QStringLiteral("feet_up")));
+    QTest::keyClick(&dialog, Qt::Key_Return);
+    EXPECT_TRUE(session.lifters().empty());
+}
+
+TEST_F(ImportDialogTest, AMendedFileClearsTheProblems)
+{
+    const QString bad = write("log.csv", kHeader + "Ada\n");
+    offer({bad});
+    EXPECT_FALSE(importButton()->isEnabled());
+    write("log.csv", kHeader + kRow);
+    offer({bad});
+    EXPECT_TRUE(importButton()->isEnabled());
+}
+
+TEST_F(ImportDialogTest, AFileThatIsInTheRosterAlreadyLeavesNothingToDo)
+{
+    const QString log = write("log.csv", kHeader + kRow);
+    offer({log});
+    ASSERT_TRUE(session.perform(QStringLiteral("Import"), dialog.plan().edit));
+    offer({log});
+    EXPECT_TRUE(dialog.plan().isClean());
+    EXPECT_FALSE(importButton()->isEnabled());
+}
+
+TEST_F(ImportDialogTest, DroppedFilesGoWhereTheirHeaderAsks)
+{
+    QMimeData mime;
+    mime.setUrls({QUrl::fromLocalFile(write("a.csv", "lifter,sex,bodyweight_kg\nBo,m,90\n")),
+        QUrl::fromLocalFile(write("b.csv", kHeader + kRow))});
+    QSignalSpy planned(&dialog, &ImportDialog::planned);
+    QDragEnterEvent enter(QPoint(5, 5), Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(&dialog, &enter);
+    EXPECT_TRUE(enter.isAccepted());
+    QDropEvent drop(QPointF(5, 5), Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(&dialog, &drop);
+    ASSERT_TRUE(planned.wait(10'000));
+    EXPECT_TRUE(dialog.files().people.endsWith(QStringLiteral("a.csv")));
+    EXPECT_TRUE(dialog.files().log.endsWith(QStringLiteral("b.csv")));
+    EXPECT_EQ(dialog.plan().counts.newLifters, 2);
+}
+
+TEST_F(ImportDialogTest, AFileThatHasGoneIsToldNotThrown)
+{
+    const QString log = write("log.csv", kHeader + kRow);
+    offer({log});
+    QFile::remove(log);
+    QSignalSpy planned(&dialog, &ImportDialog::planned);
+    dialog.offer({write("who.csv", "lifter,sex,bodyweight_kg\nAda,f,62\n")});
+    ASSERT_TRUE(planned.wait(10'000));
+    EXPECT_FALSE(importButton()->isEnabled());
+    EXPECT_TRUE(cell(0, ui::ProblemModel::wordsColumn).contains(QStringLiteral("cannot be read")));
+}
+
+TEST(ProblemModel, KeepsTheRulesOfModels)
+{
+    ui::ProblemModel model;
+    QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    core::ProblemList list;
+    for (int line = 1; line <= 2000; ++line)
+        list.add({QStringLiteral("log.csv"), line, {}, QStringLiteral("wrong"), {}});
+    model.setProblems(list);
+    EXPECT_EQ(model.rowCount(), int(ui::ProblemModel::kShown));
+    model.setProblems({});
+    EXPECT_EQ(model.rowCount(), 0);
+}

@@ -1,0 +1,74 @@
+#include "ui/importing/file_field.h"
+
+#include "ui/look/metrics.h"
+
+#include <QDir>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSettings>
+#include <QToolButton>
+
+namespace ui {
+
+namespace {
+const QString kFolderKey = QStringLiteral("import/folder");
+} // namespace
+
+FileField::FileField(const QString &what, const QString &placeholder, QWidget *parent)
+    : QWidget(parent)
+    , m_what(what)
+    , m_path(new QLineEdit(this))
+    , m_clear(new QToolButton(this))
+{
+    m_path->setReadOnly(true);
+    m_path->setPlaceholderText(placeholder);
+    m_path->setAccessibleName(what);
+    auto *button = new QPushButton(tr("Choose…"), this);
+    button->setAccessibleName(what);
+    button->setAutoDefault(false);
+    m_clear->setText(tr("Clear"));
+    m_clear->setEnabled(false);
+    m_clear->setFocusPolicy(Qt::StrongFocus);
+
+    auto *row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(space::gap);
+    row->addWidget(m_path, 1);
+    row->addWidget(button);
+    row->addWidget(m_clear);
+    setFocusProxy(button);
+
+    connect(button, &QPushButton::clicked, this, &FileField::choose);
+    connect(m_clear, &QToolButton::clicked, this, [this] { setPath({}); });
+}
+
+QString FileField::path() const
+{
+    return QDir::fromNativeSeparators(m_path->text());
+}
+
+void FileField::setPath(const QString &path)
+{
+    if (path == this->path())
+        return;
+    m_path->setText(QDir::toNativeSeparators(path));
+    m_path->setToolTip(m_path->text());
+    m_clear->setEnabled(!path.isEmpty());
+    Q_EMIT pathChanged(path);
+}
+
+void FileField::choose()
+{
+    QSettings settings;
+    const QString path = QFileDialog::getOpenFileName(this, m_what,
+        settings.value(kFolderKey, QDir::homePath()).toString(),
+        tr("Comma-separated values (*.csv);;All files (*)"));
+    if (path.isEmpty())
+        return;
+    settings.setValue(kFolderKey, QFileInfo(path).absolutePath());
+    setPath(path);
+}
+
+} // namespace ui

@@ -1,0 +1,278 @@
+#include "ui/importing/import_dialog.h"
+
+#include "ui/importing/file_field.h"
+#include "ui/importing/problem_model.h"
+#include "ui/look/metrics.h"
+#include "ui/session/roster_session.h"
+
+#include <QClipboard>
+#include <QDialogButtonBox>
+#include <QDragEnterEvent>
+#include <QFormLayout>
+#include <QGuiApplication>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLocale>
+#include <QMimeData>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+#include <QtConcurrent/QtConcurrentRun>
+
+namespace ui {
+
+namespace {
+
+enum Page { invitationPage, busyPage, problemPage, summaryPage };
+
+QLabel *heading(QWidget *parent)
+{
+    auto *label = new QLabel(parent);
+    label->setFont(font(Type::heading, label->font()));
+    label->setWordWrap(true);
+    return label;
+}
+
+QLabel *paragraph(const QString &text, QWidget *parent)
+{
+    auto *label = new QLabel(text, parent);
+    label->setWordWrap(true);
+    label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+QStringList localPaths(const QMimeData &mime)
+{
+    QStringList paths;
+    for (const QUrl &url : mime.urls())
+        if (url.isLocalFile())
+            paths << url.toLocalFile();
+    return paths;
+}
+
+} // namespace
+
+ImportDialog::ImportDialog(RosterSession &session, QWidget *parent)
+    : QDialog(parent)
+    , m_session(session)
+    , m_log(new FileField(tr("Choose the training log"), tr("One line a set"), this))
+    , m_people(new FileField(
+          tr("Choose the list of lifters"), tr("One line a lifter; may be left out"), this))
+    , m_pages(new QStackedWidget(this))
+{
+    setWindowTitle(tr("Import training"));
+    setAcceptDrops(true);
+    resize(880, 560);
+
+    auto *files = new QFormLayout;
+    files->setSpacing(space::gap);
+    files->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    files->addRow(tr("&Training log (CSV)"), m_log);
+    files->addRow(tr("&Lifters (CSV)"), m_people);
+
+    m_pages->insertWidget(invitationPage, makeInvitation());
+    m_pages->insertWidget(busyPage, paragraph(tr("Reading the files …"), m_pages));
+    m_pages->insertWidget(problemPage, makeProblemPage());
+    m_pages->insertWidget(summaryPage, makeSummaryPage());
+
+    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    m_import = buttons->addButton(tr("&Import"), QDialogButtonBox::AcceptRole);
+    m_import->setDefault(true);
+    m_import->setEnabled(false);
+
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(space::page, space::page, space::page, space::group);
+    column->setSpacing(space::group);
+    column->addLayout(files);
+    column->addWidget(m_pages, 1);
+    column->addWidget(buttons);
+
+    connect(m_log, &FileField::pathChanged, this, &ImportDialog::read);
+    connect(m_people, &FileField::pathChanged, this, &ImportDialog::read);
+    connect(&m_reading, &QFutureWatcherBase::finished, this, [this] {
+        if (m_reading.future().resultCount() == 0) // the files were taken back meanwhile
+            return;
+        m_tables = m_reading.result();
+        makePlan();
+    });
+    connect(buttons, &QDialogButtonBox::accepted, this, &ImportDialog::performImport);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    m_log->setFocus();
+}
+
+ImportDialog::~ImportDialog() = default;
+
+QWidget *ImportDialog::makeInvitation()
+{
+    m_invitation = paragraph(
+        tr("<p>Choose the files, or drop them here. Nothing is changed before you have seen what "
+           "they would add.</p>"
+           "<p>The <b>training log</b> has one line a set, under a first line that names the "
+           "columns:<br><code>%1</code><br>and, where you have them: <code>%2</code>.</p>"
+           "<p>The list of <b>lifters</b> has one line a lifter:<br><code>%3</code><br>and, where "
+           "you "
+           "have them: <code>%4</code>.</p>"
+           "<p>Dates are written 2026-03-31, decimals with a point, loads in kg. A file that was "
+           "imported before adds only what is new in it.</p>")
+            .arg(core::logColumns().first(8).join(u','), core::logColumns().mid(8).join(u", "),
+                core::peopleColumns().first(3).join(u','),
+                core::peopleColumns().mid(3).join(u", ")),
+        m_pages);
+    return m_invitation;
+}
+
+QWidget *ImportDialog::makeProblemPage()
+{
+    auto *page = new QWidget(m_pages);
+    m_problemHeading = heading(page);
+    m_problems = new ProblemModel(this);
+    m_problemTable = new QTableView(page);
+    m_problemTable->setModel(m_problems);
+    m_problemTable->setAccessibleName(tr("Problems"));
+    m_problemTable->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_problemTable->setTabKeyNavigation(false);
+    m_problemTable->setWordWrap(true);
+    m_problemTable->setShowGrid(false);
+    m_problemTable->setAlternatingRowColors(true);
+    m_problemTable->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_problemTable->verticalHeader()->hide();
+    m_problemTable->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    QHeaderView *header = m_problemTable->horizontalHeader();
+    header->setHighlightSections(false);
+    header->setSectionResizeMode(QHeaderView::ResizeToContents);
+    header->setSectionResizeMode(ProblemModel::wordsColumn, QHeaderView::Stretch);
+    header->setSectionResizeMode(ProblemModel::remedyColumn, QHeaderView::Stretch);
+
+    auto *copy = new QPushButton(tr("&Copy all problems"), page);
+    copy->setAutoDefault(false);
+    copy->setToolTip(tr("As text, for whoever keeps the file"));
+    connect(copy, &QPushButton::clicked, this, &ImportDialog::copyProblems);
+
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space::gap);
+    column->addWidget(m_problemHeading);
+    column->addWidget(m_problemTable, 1);
+    column->addWidget(copy, 0, Qt::AlignLeft);
+    return page;
+}
+
+QWidget *ImportDialog::makeSummaryPage()
+{
+    auto *page = new QWidget(m_pages);
+    m_summaryHeading = heading(page);
+    m_summary = paragraph({}, page);
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space::gap);
+    column->addWidget(m_summaryHeading);
+    column->addWidget(m_summary, 1);
+    return page;
+}
+
+ImportFiles ImportDialog::files() const
+{
+    return {m_log->path(), m_people->path()};
+}
+
+void ImportDialog::offer(const QStringList &paths)
+{
+    QStringList unknown;
+    const ImportFiles chosen = placed(files(), paths, &unknown);
+    {
+        const QSignalBlocker quietLog(m_log), quietPeople(m_people); // read both once
+        m_log->setPath(chosen.log);
+        m_people->setPath(chosen.people);
+    }
+    read();
+    if (!unknown.isEmpty() && chosen.isEmpty())
+        m_invitation->setText(
+            tr("<p><b>%1 is neither a training log nor a list of lifters.</b></p>")
+                .arg(unknown.join(u", ").toHtmlEscaped())
+            + m_invitation->text());
+}
+
+void ImportDialog::read()
+{
+    m_plan = {};
+    m_import->setEnabled(false);
+    if (files().isEmpty()) {
+        m_reading.setFuture({});
+        m_pages->setCurrentIndex(invitationPage);
+        return;
+    }
+    m_pages->setCurrentIndex(busyPage);
+    m_reading.setFuture(QtConcurrent::run(&readTables, files(), QDate::currentDate()));
+}
+
+void ImportDialog::makePlan()
+{
+    const core::IdSource ids{[this] { return m_session.newId<core::LifterTag>(); },
+        [this] { return m_session.newId<core::SessionTag>(); }};
+    m_plan = core::planImport(m_tables.log, m_tables.people,
+        {m_session.lifters(), m_session.variations(), m_session.sessions()}, ids);
+    present(m_plan);
+    Q_EMIT planned();
+}
+
+void ImportDialog::present(const core::ImportPlan &plan)
+{
+    const QLocale locale;
+    if (!plan.isClean()) {
+        const size_t count = plan.problems.count();
+        QString words = count == 1 ? tr("One problem stands in the way. Nothing is imported until "
+                                        "the file is mended.")
+                                   : tr("%1 problems stand in the way. Nothing is imported until "
+                                        "the files are mended.")
+                                         .arg(locale.toString(qulonglong(count)));
+        if (count > ProblemModel::kShown)
+            words += u' ' + tr("The first %1 are shown.").arg(ProblemModel::kShown);
+        m_problemHeading->setText(words);
+        m_problems->setProblems(plan.problems);
+        m_pages->setCurrentIndex(problemPage);
+        return;
+    }
+    const bool addsNothing = plan.edit.isEmpty();
+    m_summaryHeading->setText(addsNothing
+            ? tr("Everything in these files is in the roster already.")
+            : tr("The files are sound. The import would find:"));
+    QString rows;
+    for (const core::CountLine &line : core::countLines(plan.counts))
+        rows += QStringLiteral("<tr><td align='right'><b>%1</b></td><td>&nbsp;&nbsp;%2</td></tr>")
+                    .arg(locale.toString(line.count), line.what.toHtmlEscaped());
+    m_summary->setText(QStringLiteral("<table cellpadding='3'>%1</table>").arg(rows));
+    m_pages->setCurrentIndex(summaryPage);
+    m_import->setEnabled(!addsNothing);
+    if (!addsNothing)
+        m_import->setFocus();
+}
+
+void ImportDialog::performImport()
+{
+    if (m_import->isEnabled() && m_session.perform(tr("Import training"), m_plan.edit))
+        accept();
+}
+
+void ImportDialog::copyProblems()
+{
+    QStringList lines;
+    for (const core::Problem &problem : m_plan.problems.items())
+        lines << core::oneLine(problem);
+    QGuiApplication::clipboard()->setText(lines.join(u'\n'));
+}
+
+void ImportDialog::dragEnterEvent(QDragEnterEvent *event)
+{
+    if (!localPaths(*event->mimeData()).isEmpty())
+        event->acceptProposedAction();
+}
+
+void ImportDialog::dropEvent(QDropEvent *event)
+{
+    offer(localPaths(*event->mimeData()));
+    event->acceptProposedAction();
+}
+
+} // namespace ui

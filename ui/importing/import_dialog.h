@@ -1,0 +1,73 @@
+#pragma once
+
+#include "core/exchange/import_plan.h"
+#include "ui/importing/import_files.h"
+
+#include <QDialog>
+#include <QFutureWatcher>
+
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+class QTableView;
+
+namespace ui {
+
+class FileField;
+class ProblemModel;
+class RosterSession;
+
+/// Imports a training log, people or both: shows what an import would add, or every line that
+/// stands in its way. All or nothing, and one undo step. Files are read off the screen's thread.
+class ImportDialog : public QDialog
+{
+    Q_OBJECT
+
+public:
+    explicit ImportDialog(RosterSession &session, QWidget *parent = nullptr);
+    ~ImportDialog() override;
+
+    /// Takes files that were dropped or named, each in the place that its header asks for.
+    void offer(const QStringList &paths);
+
+    [[nodiscard]] ImportFiles files() const;
+    /// The dry run, once it has ended.
+    [[nodiscard]] bool isBusy() const { return m_reading.isRunning(); }
+    [[nodiscard]] const core::ImportPlan &plan() const { return m_plan; }
+
+Q_SIGNALS:
+    /// A dry run has ended and is on the screen.
+    void planned();
+
+protected:
+    void dragEnterEvent(QDragEnterEvent *event) override;
+    void dropEvent(QDropEvent *event) override;
+
+private:
+    [[nodiscard]] QWidget *makeInvitation();
+    [[nodiscard]] QWidget *makeProblemPage();
+    [[nodiscard]] QWidget *makeSummaryPage();
+    void read();
+    void makePlan();
+    void present(const core::ImportPlan &plan);
+    void performImport();
+    void copyProblems();
+
+    RosterSession &m_session;
+    QFutureWatcher<ImportTables> m_reading;
+    ImportTables m_tables;
+    core::ImportPlan m_plan;
+
+    FileField *m_log;
+    FileField *m_people;
+    QStackedWidget *m_pages;
+    QLabel *m_invitation = nullptr;
+    QLabel *m_problemHeading = nullptr;
+    ProblemModel *m_problems = nullptr;
+    QTableView *m_problemTable = nullptr;
+    QLabel *m_summaryHeading = nullptr;
+    QLabel *m_summary = nullptr;
+    QPushButton *m_import = nullptr;
+};
+
+} // namespace ui
