@@ -57,13 +57,18 @@ PlateTable::PlateTable(const Gear &gear)
                 ++side.plates;
                 ++side.counts[kind];
                 const auto [it, isNew] = reached.try_emplace((side.sum + kGram / 2) / kGram, side);
-                if (!isNew && side.plates < it->second.plates)
+                if (!isNew && isHandier(side, it->second))
                     it->second = side;
             }
         }
     }
     for (auto &[gram, side] : reached)
         m_sides.push_back(std::move(side));
+}
+
+bool PlateTable::isHandier(const Side &a, const Side &b)
+{
+    return a.plates != b.plates ? a.plates < b.plates : a.counts > b.counts;
 }
 
 double PlateTable::loadKg(size_t side) const

@@ -36,7 +36,7 @@ public:
     explicit PlateTable(const Gear &gear);
 
     /// The loadable load for a target; the lightest or heaviest one where the target lies outside.
-    /// Of several ways to load it, the one with the fewest plates.
+    /// Of several ways to load it, the one with the fewest plates, the heaviest ones first.
     [[nodiscard]] BarLoad round(double targetKg, Rounding rounding = Rounding::nearest) const;
 
     /// The empty bar with its collars.
@@ -59,6 +59,7 @@ private:
         std::vector<int> counts; ///< one a kind, heaviest first
     };
 
+    [[nodiscard]] static bool isHandier(const Side &a, const Side &b);
     [[nodiscard]] double loadKg(size_t side) const;
 
     std::int64_t m_bar = 0;        ///< with collars, micrograms

@@ -74,6 +74,8 @@ TEST(Plates, TakesTheFewestPlates)
     // 20 a side is 20, not 10 + 10 nor 15 + 5.
     const PlateTable plates({20.0, 0.0, {{5, 2}, {10, 2}, {15, 1}, {20, 1}}});
     EXPECT_EQ(plates.round(60.0).plates, (Plates{{20, 1}}));
+    // 35 a side is 25 + 10 rather than 20 + 15: two plates either way.
+    EXPECT_EQ(PlateTable(usualGear(Unit::kilogram)).round(90.0).plates, (Plates{{25, 1}, {10, 1}}));
 }
 
 TEST(Plates, AddsUpPairsOfTheSameKind)

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/domain/edit.h"
+#include "ui/session/estimates.h"
+#include "ui/session/roster_session.h"
+#include "ui/session/selection.h"
+
+#include <QTemporaryDir>
+
+/// A roster on a temporary file with the catalogue and one lifter, who has benched for three months
+/// and whose estimates are there.
+class BoardRoster
+{
+public:
+    explicit BoardRoster(core::TouchStyle style = core::TouchStyle::soft);
+
+    core::LifterId addLifter(const QString &name, core::TouchStyle style);
+    /// Twelve weeks of rated sets at and around 100 kg x 5, ending before the week shown.
+    void logBench(core::LifterId lifter);
+    /// Until the lifter's bench estimate has seen all sessions.
+    void waitForEstimate(core::LifterId lifter);
+    [[nodiscard]] core::VariationId variation(const char *code) const;
+    /// All cards of the lifter as "code day:position setLine", by day and position.
+    [[nodiscard]] QStringList cards() const;
+
+    QTemporaryDir dir;
+    mutable ui::RosterSession session;
+    ui::Estimates estimates{session};
+    ui::Selection selection;
+    core::LifterId lifter;
+    QDate monday{2026, 3, 2};
+};

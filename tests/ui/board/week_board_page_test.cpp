@@ -1,0 +1,356 @@
+#include "tests/ui/board/board_roster.h"
+#include "ui/board/board_drag.h"
+#include "ui/board/card_editor.h"
+#include "ui/board/card_widget.h"
+#include "ui/board/variation_shelf.h"
+#include "ui/board/week_board_page.h"
+#include "ui/board/week_grid.h"
+
+#include <QApplication>
+#include <QDropEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QTest>
+#include <gmock/gmock.h>
+
+using namespace ui;
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::IsEmpty;
+
+namespace {
+
+class WeekBoardPageTest : public testing::Test
+{
+protected:
+    WeekBoardPageTest()
+    {
+        page.resize(1096, 640);
+        page.show();
+        QApplication::setActiveWindow(&page);
+        grid = page.findChild<WeekGrid *>();
+        shelf = page.findChild<VariationShelf *>();
+        grid->focusPlace({});
+        QObject::connect(&roster.session, &RosterSession::failed,
+            [](const QString &words, const QString &detail) {
+                ADD_FAILURE() << words.toStdString() << detail.toStdString();
+            });
+    }
+
+    /// What has the focus gets the key, as in life.
+    void press(int key, Qt::KeyboardModifiers held = Qt::NoModifier)
+    {
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key(key), held);
+    }
+    void type(const char *text)
+    {
+        for (; *text; ++text)
+            QTest::keyClick(QApplication::focusWidget(), *text);
+    }
+    void add(const char *find)
+    {
+        press(Qt::Key_Insert);
+        type(find);
+        press(Qt::Key_Return);
+    }
+    void setSets(const char *sets)
+    {
+        type(sets);
+        press(Qt::Key_Return);
+    }
+
+    std::vector<std::string> cards() const
+    {
+        std::vector<std::string> all;
+        for (const QString &card : roster.cards())
+            all.push_back(card.toStdString());
+        return all;
+    }
+    CardWidget *focusedCard() const
+    {
+        return qobject_cast<CardWidget *>(QApplication::focusWidget());
+    }
+    CardEditor *editor() const
+    {
+        for (CardEditor *open : grid->findChildren<CardEditor *>())
+            if (open->isVisible())
+                return open;
+        return nullptr;
+    }
+    CardWidget *card(int day, int position) const
+    {
+        grid->focusPlace({day, position});
+        return focusedCard();
+    }
+
+    void drop(QWidget *target, QPoint at, std::unique_ptr<QMimeData> mime,
+        Qt::KeyboardModifiers held = Qt::NoModifier)
+    {
+        const Qt::DropAction action = held & Qt::ControlModifier ? Qt::CopyAction : Qt::MoveAction;
+        const Qt::DropActions both = Qt::MoveAction | Qt::CopyAction;
+        QDragEnterEvent enter(at, both, mime.get(), Qt::LeftButton, held);
+        enter.setDropAction(action);
+        QApplication::sendEvent(target, &enter);
+        ASSERT_TRUE(enter.isAccepted());
+        QDragMoveEvent move(at, both, mime.get(), Qt::LeftButton, held);
+        move.setDropAction(action);
+        QApplication::sendEvent(target, &move);
+        QDropEvent event(at, both, mime.get(), Qt::LeftButton, held);
+        event.setDropAction(action);
+        QApplication::sendEvent(target, &event);
+    }
+    /// Middle of a day's column, at a height.
+    QPoint onDay(int day, int y) const
+    {
+        return {boardColumns(grid->width(), 1)[size_t(day)].center().x(), y};
+    }
+
+    BoardRoster roster;
+    WeekBoardPage page{roster.session, roster.estimates, roster.selection};
+    WeekGrid *grid = nullptr;
+    VariationShelf *shelf = nullptr;
+};
+
+} // namespace
+
+TEST_F(WeekBoardPageTest, ACardIsAddedAndFilledByKeyboardAlone)
+{
+    press(Qt::Key_Right);
+    press(Qt::Key_Right);
+    add("off chest");
+    ASSERT_TRUE(focusedCard()) << "the new card has the focus";
+    EXPECT_THAT(cards(), ElementsAre("off_chest_pause 2:0 3x3 @8"));
+
+    setSets("4x2 @8.5");
+    EXPECT_THAT(cards(), ElementsAre("off_chest_pause 2:0 4x2 @8.5"));
+    EXPECT_TRUE(focusedCard());
+    EXPECT_THAT(focusedCard()->card().lines[0].load.toStdString(), HasSubstr(" kg"));
+    EXPECT_THAT(focusedCard()->card().lines[0].effort.toStdString(), HasSubstr("RPE"));
+}
+
+TEST_F(WeekBoardPageTest, TypingOnAnEmptySlotFindsAVariation)
+{
+    type("f");
+    EXPECT_TRUE(qobject_cast<QLineEdit *>(QApplication::focusWidget()));
+    type("eet up");
+    press(Qt::Key_Return);
+    EXPECT_THAT(cards(), ElementsAre(HasSubstr("feet_up 0:0")));
+}
+
+TEST_F(WeekBoardPageTest, EscapeInTheSearchGoesBackToThePlaceOnTheBoard)
+{
+    press(Qt::Key_Right);
+    press(Qt::Key_Insert);
+    type("tempo");
+    press(Qt::Key_Escape);
+    EXPECT_EQ(grid->current(), (BoardPlace{1, 0}));
+    EXPECT_TRUE(grid->isAncestorOf(QApplication::focusWidget()));
+    EXPECT_THAT(cards(), IsEmpty());
+}
+
+TEST_F(WeekBoardPageTest, EveryStepIsUndoneAndRedone)
+{
+    add("close");
+    setSets("3x5 75%");
+    press(Qt::Key_D, Qt::ControlModifier);
+    press(Qt::Key_Right, Qt::AltModifier);
+    press(Qt::Key_Delete);
+    const auto last = cards();
+    EXPECT_THAT(last, ElementsAre("close_grip 0:0 3x5 75%"));
+
+    QUndoStack &undo = roster.session.undoStack();
+    ASSERT_EQ(undo.count(), 5);
+    EXPECT_THAT(undo.undoText().toStdString(), HasSubstr("Remove"));
+    while (undo.canUndo())
+        undo.undo();
+    EXPECT_THAT(cards(), IsEmpty());
+    EXPECT_THAT(grid->findChildren<CardWidget *>().size(), testing::Ge(0));
+    while (undo.canRedo())
+        undo.redo();
+    EXPECT_EQ(cards(), last);
+}
+
+TEST_F(WeekBoardPageTest, ArrowsWalkAndAltArrowsMoveTheCard)
+{
+    add("close");
+    setSets("1x1");
+    press(Qt::Key_Down);
+    add("feet up");
+    setSets("2x2");
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 1x1", "feet_up 0:1 2x2"));
+    press(Qt::Key_Up, Qt::AltModifier);
+    EXPECT_THAT(cards(), ElementsAre("feet_up 0:0 2x2", "close_grip 0:1 1x1"));
+    press(Qt::Key_Right, Qt::AltModifier);
+    press(Qt::Key_Right, Qt::AltModifier);
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 1x1", "feet_up 2:0 2x2"));
+    ASSERT_TRUE(focusedCard());
+    EXPECT_EQ(grid->current(), (BoardPlace{2, 0}));
+}
+
+TEST_F(WeekBoardPageTest, ATextThatIsRefusedStaysWithTheReasonBesideIt)
+{
+    add("close");
+    type("4y3");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(editor());
+    EXPECT_EQ(editor()->textCursor().position(), 1) << "the cursor stands at the column";
+    bool isSaid = false;
+    for (const QLabel *label : page.findChildren<QLabel *>())
+        isSaid =
+            isSaid || (label->isVisible() && label->text().startsWith(QStringLiteral("Column 2")));
+    EXPECT_TRUE(isSaid);
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 3x5 @8"));
+
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(editor());
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 3x5 @8"));
+    EXPECT_TRUE(focusedCard());
+}
+
+TEST_F(WeekBoardPageTest, LeavingTheFieldKeepsSoundText)
+{
+    add("close");
+    type("6x2 @7");
+    shelf->search({}, {});
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 6x2 @7"));
+    EXPECT_FALSE(grid->isAncestorOf(QApplication::focusWidget())) << "and the focus where it went";
+}
+
+TEST_F(WeekBoardPageTest, SeveralRowsAndANote)
+{
+    add("close");
+    type("1x1 @8");
+    press(Qt::Key_Return, Qt::ShiftModifier);
+    type("3x3 @7");
+    press(Qt::Key_Return);
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 1x1 @8\n3x3 @7"));
+    press(Qt::Key_F2, Qt::ShiftModifier);
+    type("elbows in");
+    press(Qt::Key_Return);
+    EXPECT_EQ(focusedCard()->card().note, QStringLiteral("elbows in"));
+}
+
+TEST_F(WeekBoardPageTest, AVariationDroppedLandsInTheGapUnderThePointer)
+{
+    drop(grid, onDay(3, 200), mimeOf(roster.variation("comp")));
+    drop(grid, onDay(3, 1), mimeOf(roster.variation("feet_up")));
+    EXPECT_THAT(cards(), ElementsAre(HasSubstr("feet_up 3:0"), HasSubstr("comp 3:1")));
+    EXPECT_TRUE(focusedCard());
+}
+
+TEST_F(WeekBoardPageTest, CardsAreDraggedBetweenDaysWithinADayAndCopied)
+{
+    drop(grid, onDay(0, 0), mimeOf(roster.variation("comp")));
+    drop(grid, onDay(0, 500), mimeOf(roster.variation("feet_up")));
+    drop(grid, onDay(0, 500), mimeOf(card(0, 0)->card().id));
+    EXPECT_THAT(cards(), ElementsAre(HasSubstr("feet_up 0:0"), HasSubstr("comp 0:1")));
+    drop(grid, onDay(5, 10), mimeOf(card(0, 0)->card().id));
+    EXPECT_THAT(cards(), ElementsAre(HasSubstr("comp 0:0"), HasSubstr("feet_up 5:0")));
+    drop(grid, onDay(6, 10), mimeOf(card(5, 0)->card().id), Qt::ControlModifier);
+    EXPECT_THAT(cards(),
+        ElementsAre(HasSubstr("comp 0:0"), HasSubstr("feet_up 5:0"), HasSubstr("feet_up 6:0")));
+}
+
+TEST_F(WeekBoardPageTest, DroppingACardWhereItIsChangesNothing)
+{
+    drop(grid, onDay(0, 0), mimeOf(roster.variation("comp")));
+    const int steps = roster.session.undoStack().count();
+    drop(grid, onDay(0, 500), mimeOf(card(0, 0)->card().id));
+    EXPECT_EQ(roster.session.undoStack().count(), steps);
+}
+
+TEST_F(WeekBoardPageTest, ACardDroppedOnTheShelfComesOffTheWeek)
+{
+    drop(grid, onDay(1, 0), mimeOf(roster.variation("comp")));
+    drop(shelf, {20, 200}, mimeOf(card(1, 0)->card().id));
+    EXPECT_THAT(cards(), IsEmpty());
+    EXPECT_EQ(roster.session.undoStack().undoText().left(6), QStringLiteral("Remove"));
+}
+
+TEST_F(WeekBoardPageTest, ForeignDragsAreRefused)
+{
+    QMimeData text;
+    text.setText(QStringLiteral("4x3 @8"));
+    QDragEnterEvent enter({10, 10}, Qt::CopyAction, &text, Qt::LeftButton, Qt::NoModifier);
+    enter.ignore();
+    QApplication::sendEvent(grid, &enter);
+    EXPECT_FALSE(enter.isAccepted());
+    EXPECT_EQ(draggedIn(&text).index(), 0u);
+}
+
+TEST_F(WeekBoardPageTest, ANewCardBeginsWithWhatWasLastUsed)
+{
+    add("close");
+    setSets("5x4 @7.5");
+    roster.selection.setWeekOf(roster.monday.addDays(7));
+    grid->focusPlace({2, 0});
+    add("close");
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 5x4 @7.5", "close_grip 9:0 5x4 @7.5"));
+}
+
+TEST_F(WeekBoardPageTest, FollowsTheSelectionAndSaysWhenNobodyIsChosen)
+{
+    add("close");
+    const auto other = roster.addLifter(QStringLiteral("Bo"), core::TouchStyle::sinking);
+    roster.selection.setLifter(other);
+    EXPECT_EQ(grid->current(), (BoardPlace{0, 0}));
+    grid->focusPlace({0, 0});
+    EXPECT_FALSE(focusedCard());
+
+    roster.selection.setLifter({});
+    bool isSaid = false;
+    for (const QLabel *label : page.findChildren<QLabel *>())
+        isSaid = isSaid
+            || (label->isVisible() && label->text().contains(QStringLiteral("Choose a lifter")));
+    EXPECT_TRUE(isSaid);
+    roster.selection.setLifter(roster.lifter);
+    EXPECT_TRUE(card(0, 0));
+}
+
+TEST_F(WeekBoardPageTest, SaysSoWhenTheEstimateIsTooThin)
+{
+    const auto other = roster.addLifter(QStringLiteral("Bo"), core::TouchStyle::sinking);
+    roster.waitForEstimate(other);
+    roster.selection.setLifter(other);
+    grid->focusPlace({});
+    add("comp");
+    ASSERT_TRUE(focusedCard());
+    EXPECT_TRUE(focusedCard()->card().lines[0].load.isEmpty());
+    EXPECT_THAT(focusedCard()->card().caution.toStdString(), HasSubstr("no load"));
+}
+
+TEST_F(WeekBoardPageTest, WeeksAreTurnedByKey)
+{
+    press(Qt::Key_PageDown, Qt::ControlModifier);
+    EXPECT_EQ(roster.selection.monday(), roster.monday.addDays(7));
+    press(Qt::Key_PageUp, Qt::ControlModifier);
+    EXPECT_EQ(roster.selection.monday(), roster.monday);
+}
+
+TEST_F(WeekBoardPageTest, EverythingWithFocusHasANameForAScreenReader)
+{
+    add("close");
+    for (const QWidget *child : page.findChildren<QWidget *>())
+        if (child->isVisible() && child->focusPolicy() & Qt::TabFocus) {
+            EXPECT_FALSE(child->accessibleName().isEmpty())
+                << child->metaObject()->className() << ' ' << child->objectName().toStdString();
+        }
+}
+
+TEST_F(WeekBoardPageTest, TabLeavesTheBoard)
+{
+    add("close");
+    press(Qt::Key_Tab);
+    EXPECT_FALSE(grid->isAncestorOf(QApplication::focusWidget()));
+}
+
+TEST_F(WeekBoardPageTest, FitsThreeSizesWithNothingBeyondTheEdges)
+{
+    for (const QSize size : {QSize(1046, 560), QSize(1096, 640), QSize(1600, 920)}) {
+        page.resize(size);
+        QCoreApplication::processEvents();
+        EXPECT_LE(page.minimumSizeHint().width(), size.width());
+        EXPECT_GE(cardWidth(grid->width()), 100);
+        EXPECT_LE(grid->width(), grid->parentWidget()->width());
+    }
+}

@@ -1,0 +1,142 @@
+#include "ui/board/week_view.h"
+
+#include "core/plan/estimate_words.h"
+
+#include <gmock/gmock.h>
+
+using namespace ui;
+using testing::HasSubstr;
+
+namespace {
+
+const QDate kMonday(2026, 3, 2);
+
+/// One lifter with a bench estimate of 100 kg, two percent a rep, no fatigue.
+class WeekViewTest : public testing::Test
+{
+protected:
+    WeekViewTest()
+    {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        m_lifter.gear = core::usualGear(core::Unit::kilogram);
+        core::Variation bench;
+        bench.id = {1};
+        bench.name = QStringLiteral("Competition bench");
+        core::Variation squat = bench;
+        squat.id = {2};
+        squat.lift = core::Lift::squat;
+        squat.name = QStringLiteral("Squat");
+        m_variations = {bench, squat};
+        const strength::Band max{100.0, 96.0, 104.0};
+        m_bench.rows = {{1}};
+        m_bench.priors = {{1.0, 0.0, 1.0}};
+        m_bench.estimate.standing = strength::Standing::enough;
+        m_bench.estimate.weeks = {{core::engineDay(kMonday), max, max, 5}};
+        m_bench.estimate.variations = {{{1.0, 1.0, 1.0}, max, 5}};
+        m_bench.estimate.curve = {0.02, 1.0};
+    }
+
+    core::Card card(int id, int day, const QString &setLine, int variation = 1)
+    {
+        return {{id}, {1}, kMonday.addDays(day), 0, {variation}, setLine, {}};
+    }
+
+    WeekView view(const std::vector<core::Card> &cards)
+    {
+        return weekView(cards,
+            {m_lifter, m_variations,
+                [this](core::Lift lift) { return lift == core::Lift::bench ? &m_bench : nullptr; }},
+            kMonday);
+    }
+
+    core::Lifter m_lifter;
+    std::vector<core::Variation> m_variations;
+    core::LiftEstimate m_bench;
+};
+
+} // namespace
+
+TEST_F(WeekViewTest, ShowsTheLoadAndWhatItWillFeelLike)
+{
+    // N = 5 at exp(-0.08) = 92.3 %: 92.5 kg; the effort there rounds back to 8.
+    const WeekView week = view({card(1, 2, QStringLiteral("4x3 @8"))});
+    ASSERT_EQ(week.days[2].cards.size(), 1u);
+    const CardView shown = week.days[2].cards[0];
+    EXPECT_EQ(shown.name, QStringLiteral("Competition bench"));
+    ASSERT_EQ(shown.lines.size(), 1u);
+    EXPECT_EQ(shown.lines[0].load, QStringLiteral("92.5 kg"));
+    EXPECT_EQ(shown.lines[0].effort, QStringLiteral("RPE 8"));
+    EXPECT_TRUE(shown.caution.isEmpty());
+    EXPECT_THAT(shown.toolTip.toStdString(), HasSubstr("25 + 10 + 1.25")); // (92.5 - 20) / 2
+    for (const char *part : {"Competition bench", "4x3 @8", "92.5 kg", "RPE 8"})
+        EXPECT_THAT(shown.spoken.toStdString(), HasSubstr(part));
+}
+
+TEST_F(WeekViewTest, SumsLiftsAndTonnage)
+{
+    const WeekView week = view({card(1, 0, QStringLiteral("4x3 100kg")),
+        card(2, 4, QStringLiteral("2x5 60kg"), 2), card(3, 4, QStringLiteral("3x3"))});
+    EXPECT_EQ(week.days[0].lifts, QStringLiteral("12 lifts"));
+    EXPECT_EQ(week.days[0].tonnage, QStringLiteral("1200 kg"));
+    EXPECT_EQ(week.days[4].tonnage, QStringLiteral("600 kg"));
+    EXPECT_EQ(week.tonnage, QStringLiteral("1800 kg"));
+    EXPECT_TRUE(week.days[1].lifts.isEmpty());
+    EXPECT_FALSE(week.isEmpty());
+    EXPECT_TRUE(view({}).isEmpty());
+}
+
+TEST_F(WeekViewTest, SpeaksPoundsToAPoundLifter)
+{
+    m_lifter.unit = core::Unit::pound;
+    m_lifter.gear = core::usualGear(core::Unit::pound);
+    const CardView shown = view({card(1, 0, QStringLiteral("1x1 225lb"))}).days[0].cards[0];
+    EXPECT_EQ(shown.lines[0].load, QStringLiteral("225 lb"));
+    EXPECT_THAT(shown.toolTip.toStdString(), HasSubstr("45 + 45"));
+}
+
+TEST_F(WeekViewTest, SaysWhyThereIsNoLoad)
+{
+    m_bench.estimate.standing = strength::Standing::thin;
+    const WeekView week = view({card(1, 0, QStringLiteral("4x3 @8")),
+        card(2, 1, QStringLiteral("4x3 @8"), 2), card(3, 2, QStringLiteral("heavy"))});
+    const auto caution = [&](int day) {
+        return week.days[size_t(day)].cards[0].caution.toStdString();
+    };
+    EXPECT_THAT(caution(0), HasSubstr(core::words(strength::Standing::thin).toStdString()));
+    EXPECT_THAT(caution(1), HasSubstr("working out"));
+    EXPECT_THAT(caution(2), HasSubstr("4x3 @8")) << "the remedy of the parser";
+    EXPECT_EQ(week.days[2].cards[0].lines[0].sets, QStringLiteral("heavy"));
+}
+
+TEST_F(WeekViewTest, CardsOfOtherWeeksAreLeftOut)
+{
+    EXPECT_TRUE(view({card(1, -1, QStringLiteral("4x3")), card(2, 7, {})}).isEmpty());
+}
+
+TEST(WeekTitle, NamesEachMonthAndYearOnceAndTheIsoWeek)
+{
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    EXPECT_EQ(weekTitle(QDate(2026, 3, 2)), QStringLiteral("2 \u2013 8 March 2026, week 10"));
+    EXPECT_EQ(
+        weekTitle(QDate(2026, 3, 30)), QStringLiteral("30 March \u2013 5 April 2026, week 14"));
+    // ISO 8601: the week of 29 December 2025 holds the first Thursday of 2026, so it is week 1.
+    EXPECT_EQ(weekTitle(QDate(2025, 12, 29)),
+        QStringLiteral("29 December 2025 \u2013 4 January 2026, week 1"));
+}
+
+TEST(EffortText, SpansFirstAndLastSetInHalvesAndStaysOnTheScale)
+{
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const auto effort = [](double first, double last) {
+        core::ResolvedLine line;
+        line.load = core::BarLoad{100.0, {}};
+        line.firstReserve = strength::Interval{first, first, first};
+        line.lastReserve = strength::Interval{last, last, last};
+        return effortText(line);
+    };
+    EXPECT_EQ(effort(2.1, 1.9), QStringLiteral("RPE 8"));
+    EXPECT_EQ(effort(3.0, 1.6), QStringLiteral("RPE 7\u20138.5"));
+    EXPECT_EQ(effort(9.0, 8.0), QStringLiteral("RPE below 5"));
+    EXPECT_EQ(effort(0.5, -0.2), QStringLiteral("likely missed"));
+    EXPECT_TRUE(effortText({}).isEmpty());
+}

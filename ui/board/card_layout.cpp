@@ -1,0 +1,136 @@
+#include "ui/board/card_layout.h"
+
+#include "ui/look/metrics.h"
+
+#include <QCoreApplication>
+#include <QFontMetrics>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+constexpr int kPadding = 6;
+constexpr int kRowGap = 3;
+
+/// Lays texts from the top in rows.
+class CardRows
+{
+public:
+    CardRows(int width, const QFont &body)
+        : m_width(width)
+        , m_body(body)
+    {
+    }
+
+    void addName(const QString &name)
+    {
+        const QFontMetrics metrics(cardFont(CardText::Role::name, m_body));
+        const int top = m_y + (metrics.height() - space::mark) / 2;
+        m_layout.mark = QRect(kPadding, top, space::mark, space::mark);
+        addWrapped(CardText::Role::name, name, space::mark + space::tight);
+    }
+
+    void addWrapped(CardText::Role role, const QString &text, int indent = 0)
+    {
+        const QFontMetrics metrics(cardFont(role, m_body));
+        const int room = m_width - 2 * kPadding - indent;
+        const QRect needed = metrics.boundingRect(
+            QRect(0, 0, room, 10000), Qt::TextWordWrap | Qt::TextWrapAnywhere, text);
+        place(role, text, kPadding + indent, room, needed.height());
+        m_y += needed.height() + kRowGap;
+    }
+
+    /// Parts from the left, each on the row of the one before when it fits beside it.
+    void addLine(const LineView &line)
+    {
+        int x = kPadding;
+        int rowHeight = 0;
+        const std::pair<CardText::Role, QString> parts[] = {{CardText::Role::sets, line.sets},
+            {CardText::Role::load, line.load}, {CardText::Role::effort, line.effort}};
+        for (const auto &[role, text] : parts) {
+            if (text.isEmpty())
+                continue;
+            const QFontMetrics metrics(cardFont(role, m_body));
+            const int needed = metrics.horizontalAdvance(text) + 1;
+            if (x > kPadding && x + needed > m_width - kPadding) {
+                m_y += rowHeight + 1;
+                x = kPadding;
+                rowHeight = 0;
+            }
+            if (needed > m_width - 2 * kPadding) {
+                addWrapped(role, text);
+                continue;
+            }
+            place(role, text, x, needed, metrics.height());
+            rowHeight = std::max(rowHeight, metrics.height());
+            x += needed + space::gap;
+        }
+        m_y += rowHeight + kRowGap;
+    }
+
+    [[nodiscard]] int y() const { return m_y; }
+    [[nodiscard]] QRect band(int top, int bottom) const
+    {
+        return {kPadding, top, m_width - 2 * kPadding, bottom - top};
+    }
+
+    CardLayout finished() &&
+    {
+        m_layout.height = m_y - kRowGap + kPadding;
+        return std::move(m_layout);
+    }
+    CardLayout &layout() { return m_layout; }
+
+private:
+    void place(CardText::Role role, const QString &text, int x, int width, int height)
+    {
+        m_layout.texts.push_back({role, QRect(x, m_y, width, height), text});
+    }
+
+    int m_width;
+    QFont m_body;
+    int m_y = kPadding;
+    CardLayout m_layout;
+};
+
+} // namespace
+
+QFont cardFont(CardText::Role role, const QFont &body)
+{
+    switch (role) {
+    case CardText::Role::name:
+    case CardText::Role::load:
+        return font(Type::strong, body);
+    case CardText::Role::sets:
+    case CardText::Role::prompt:
+        return font(Type::body, body);
+    case CardText::Role::effort:
+    case CardText::Role::note:
+    case CardText::Role::caution:
+        break;
+    }
+    return font(Type::small, body);
+}
+
+CardLayout cardLayout(const CardView &card, int width, const QFont &body)
+{
+    CardRows rows(width, body);
+    rows.addName(card.name);
+    const int setsTop = rows.y();
+    for (const LineView &line : card.lines)
+        rows.addLine(line);
+    if (card.lines.empty())
+        rows.addWrapped(CardText::Role::prompt,
+            QCoreApplication::translate("CardLayout", "type the sets, such as 4x3 @8"));
+    rows.layout().setsField = rows.band(setsTop, rows.y() - kRowGap);
+    const int noteTop = rows.y();
+    if (!card.note.isEmpty())
+        rows.addWrapped(CardText::Role::note, card.note);
+    rows.layout().noteField = rows.band(noteTop, std::max(rows.y() - kRowGap, noteTop));
+    if (!card.caution.isEmpty())
+        rows.addWrapped(CardText::Role::caution, card.caution);
+    return std::move(rows).finished();
+}
+
+} // namespace ui

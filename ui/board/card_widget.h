@@ -1,0 +1,43 @@
+#pragma once
+
+#include "ui/board/card_layout.h"
+
+#include <QWidget>
+
+namespace ui {
+
+/// One card on the board: paints what it is given and tells what the mouse does to it. Keys go to
+/// the board.
+class CardWidget : public QWidget
+{
+    Q_OBJECT
+
+public:
+    CardWidget(const CardView &card, QWidget *parent);
+
+    void show(const CardView &card);
+    using QWidget::show;
+    [[nodiscard]] const CardView &card() const { return m_card; }
+
+    [[nodiscard]] int heightForWidth(int width) const override;
+    /// Where the set lines and the note are, for an editor above them.
+    [[nodiscard]] QRect setsField() const;
+    [[nodiscard]] QRect noteField() const;
+
+Q_SIGNALS:
+    void dragged(core::CardId card);
+    void doubleClicked(core::CardId card);
+
+protected:
+    bool event(QEvent *event) override;
+    void paintEvent(QPaintEvent *event) override;
+    void mousePressEvent(QMouseEvent *event) override;
+    void mouseMoveEvent(QMouseEvent *event) override;
+    void mouseDoubleClickEvent(QMouseEvent *event) override;
+
+private:
+    CardView m_card;
+    QPoint m_pressed;
+};
+
+} // namespace ui

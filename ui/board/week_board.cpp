@@ -1,0 +1,47 @@
+#include "ui/board/week_board.h"
+
+#include "ui/board/day_headers.h"
+#include "ui/board/week_grid.h"
+
+#include <QEvent>
+
+namespace ui {
+
+WeekBoard::WeekBoard(WeekPlan &plan, QWidget *parent)
+    : QScrollArea(parent)
+    , m_grid(new WeekGrid(plan))
+    , m_headers(new DayHeaders(plan, this))
+{
+    setFrameShape(NoFrame);
+    setWidgetResizable(true);
+    setFocusPolicy(Qt::NoFocus);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setWidget(m_grid);
+    setViewportMargins(0, m_headers->sizeHint().height(), 0, 0);
+    connect(m_grid, &WeekGrid::lookAt, this, [this](const QRect &rect) {
+        ensureVisible(rect.center().x(), rect.top(), 0, 0);
+        ensureVisible(rect.center().x(), rect.bottom(), 0, 0);
+    });
+}
+
+void WeekBoard::resizeEvent(QResizeEvent *event)
+{
+    QScrollArea::resizeEvent(event);
+    placeHeaders();
+}
+
+bool WeekBoard::viewportEvent(QEvent *event)
+{
+    if (event->type() == QEvent::Resize)
+        placeHeaders();
+    return QScrollArea::viewportEvent(event);
+}
+
+void WeekBoard::placeHeaders()
+{
+    const QRect view = viewport()->geometry();
+    const int height = m_headers->sizeHint().height();
+    m_headers->setGeometry(view.x(), view.y() - height, view.width(), height);
+}
+
+} // namespace ui

@@ -1,0 +1,350 @@
+#include "ui/board/week_grid.h"
+
+#include "core/plan/set_line.h"
+#include "ui/board/card_editor.h"
+#include "ui/board/card_widget.h"
+#include "ui/look/colours.h"
+#include "ui/look/metrics.h"
+
+#include <QApplication>
+#include <QContextMenuEvent>
+#include <QKeyEvent>
+#include <QMenu>
+#include <QPainter>
+#include <QToolButton>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+std::optional<CardEditor::Refusal> checkSets(const QString &text)
+{
+    const core::ParsedSetLines parsed = core::parseSetLines(text);
+    if (!parsed.error)
+        return std::nullopt;
+    const QStringList rows = text.split(u'\n');
+    int position = parsed.error->column - 1;
+    for (int row = 0; row + 1 < parsed.error->line; ++row)
+        position += int(rows[row].size()) + 1;
+    return CardEditor::Refusal{position, parsed.error->words};
+}
+
+std::optional<CardEditor::Refusal> checkNote(const QString &)
+{
+    return std::nullopt;
+}
+
+} // namespace
+
+WeekGrid::WeekGrid(WeekPlan &plan, QWidget *parent)
+    : QWidget(parent)
+    , m_plan(plan)
+{
+    setAcceptDrops(true);
+    setAccessibleName(tr("Week board"));
+    for (QToolButton *&slot : m_slots) {
+        slot = new QToolButton(this);
+        slot->setText(tr("+ add"));
+        slot->setToolTip(tr("Add a variation here (Insert)"));
+        slot->setAutoRaise(true);
+        slot->setFocusPolicy(Qt::ClickFocus);
+        slot->installEventFilter(this);
+        connect(slot, &QToolButton::clicked, this, [this] { Q_EMIT addRequested({}); });
+    }
+    connect(&plan, &WeekPlan::changed, this, &WeekGrid::follow);
+    follow();
+    setCurrent({});
+}
+
+BoardPlace WeekGrid::placeToAdd() const
+{
+    const BoardPlace at = clamped(m_current);
+    const bool onCard = m_plan.cardAt(at).isValid();
+    return {at.day, at.position + (onCard ? 1 : 0)};
+}
+
+void WeekGrid::focusPlace(BoardPlace place)
+{
+    setCurrent(clamped(place));
+    widgetAt(m_current)->setFocus();
+    Q_EMIT lookAt(widgetAt(m_current)->geometry());
+}
+
+void WeekGrid::focusCard(core::CardId card)
+{
+    if (const auto place = m_plan.placeOf(card))
+        focusPlace(*place);
+}
+
+void WeekGrid::follow()
+{
+    const bool hadFocus = isAncestorOf(QApplication::focusWidget());
+    const bool editing = m_editor && m_editor->hasFocus();
+    std::map<core::CardId, CardWidget *> old;
+    old.swap(m_cards);
+    for (const DayView &day : m_plan.view().days)
+        for (const CardView &card : day.cards) {
+            const auto known = old.find(card.id);
+            if (known == old.end()) {
+                m_cards.emplace(card.id, makeCard(card));
+                continue;
+            }
+            if (known->second->card() != card)
+                known->second->show(card);
+            m_cards.insert(*known);
+            old.erase(known);
+        }
+    for (const auto &[id, gone] : old) {
+        gone->hide();
+        gone->deleteLater(); // one of them may be in the middle of its mouse event
+    }
+    if (m_editor && !m_cards.contains(m_edited))
+        m_editor->deleteLater();
+
+    nameSlots();
+    arrange();
+    const BoardPlace place = m_plan.placeOf(m_currentCard).value_or(clamped(m_current));
+    setCurrent(place);
+    if (hadFocus && !editing)
+        focusPlace(place);
+    update();
+}
+
+void WeekGrid::arrange()
+{
+    std::array<std::vector<int>, kDays> heights;
+    const int cardsWidth = cardWidth(width());
+    for (size_t day = 0; day < kDays; ++day)
+        for (const CardView &card : m_plan.view().days[day].cards)
+            heights[day].push_back(m_cards.at(card.id)->heightForWidth(cardsWidth));
+    m_layout = boardLayout(width(), height(), heights);
+    for (size_t day = 0; day < kDays; ++day) {
+        const std::vector<CardView> &cards = m_plan.view().days[day].cards;
+        for (size_t i = 0; i < cards.size(); ++i)
+            m_cards.at(cards[i].id)->setGeometry(m_layout.cards[day][i]);
+        m_slots[day]->setGeometry(m_layout.slots[day]);
+    }
+    setMinimumHeight(m_layout.height);
+    placeEditor();
+    update();
+}
+
+void WeekGrid::setCurrent(BoardPlace place)
+{
+    // Only the current widget is a Tab stop, so that Tab leaves the grid.
+    widgetAt(clamped(m_current))->setFocusPolicy(Qt::ClickFocus);
+    for (const auto &[id, card] : m_cards)
+        card->setFocusPolicy(Qt::ClickFocus);
+    m_current = clamped(place);
+    m_currentCard = m_plan.cardAt(m_current);
+    widgetAt(m_current)->setFocusPolicy(Qt::StrongFocus);
+}
+
+QWidget *WeekGrid::widgetAt(BoardPlace place) const
+{
+    const core::CardId card = m_plan.cardAt(place);
+    if (card.isValid())
+        return m_cards.at(card);
+    return m_slots[size_t(place.day)];
+}
+
+BoardPlace WeekGrid::clamped(BoardPlace place) const
+{
+    place.day = std::clamp(place.day, 0, kDays - 1);
+    place.position = std::clamp(place.position, 0, m_plan.counts()[size_t(place.day)]);
+    return place;
+}
+
+CardWidget *WeekGrid::makeCard(const CardView &card)
+{
+    auto *widget = new CardWidget(card, this);
+    widget->installEventFilter(this);
+    connect(widget, &CardWidget::dragged, this, &WeekGrid::drag);
+    connect(widget, &CardWidget::doubleClicked, this,
+        [this](core::CardId id) { edit(id, Field::sets, {}); });
+    widget->QWidget::show();
+    return widget;
+}
+
+void WeekGrid::nameSlots()
+{
+    for (size_t day = 0; day < kDays; ++day) {
+        const DayView &view = m_plan.view().days[day];
+        QStringList said{view.name, view.date};
+        for (const QString &total : {view.lifts, view.tonnage})
+            if (!total.isEmpty())
+                said << total;
+        said << tr("add a variation");
+        m_slots[day]->setAccessibleName(said.join(QStringLiteral(", ")));
+        m_slots[day]->setEnabled(m_plan.lifter());
+    }
+}
+
+bool WeekGrid::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() == QEvent::FocusIn)
+        for (int day = 0; day < kDays; ++day)
+            for (int position = 0; position <= m_plan.counts()[size_t(day)]; ++position)
+                if (widgetAt({day, position}) == watched)
+                    setCurrent({day, position});
+    // Before the child sees it: a button would take arrow keys for its own.
+    if (event->type() == QEvent::KeyPress)
+        return takeKey(*static_cast<QKeyEvent *>(event));
+    return QWidget::eventFilter(watched, event);
+}
+
+bool WeekGrid::takeKey(const QKeyEvent &key)
+{
+    const auto command = boardCommand(key);
+    if (!command || !m_plan.lifter())
+        return false;
+    std::visit([this](const auto &c) { run(c); }, *command);
+    return true;
+}
+
+void WeekGrid::run(const GoTo &command)
+{
+    focusPlace(stepped(m_current, command.step, m_plan.counts()));
+}
+
+void WeekGrid::run(const MoveCardTo &command)
+{
+    const core::CardId card = m_currentCard;
+    const auto to = cardStepped(m_current, command.step, m_plan.counts());
+    if (!card.isValid() || !to)
+        return;
+    m_plan.move(card, *to);
+    focusCard(card);
+}
+
+void WeekGrid::run(const EditSets &command)
+{
+    if (m_currentCard.isValid())
+        edit(m_currentCard, Field::sets, command.typed);
+    else
+        Q_EMIT addRequested(command.typed);
+}
+
+void WeekGrid::run(const EditNote &)
+{
+    if (m_currentCard.isValid())
+        edit(m_currentCard, Field::note, {});
+}
+
+void WeekGrid::run(const RemoveCard &)
+{
+    if (m_currentCard.isValid())
+        m_plan.remove(m_currentCard);
+}
+
+void WeekGrid::run(const DuplicateCard &)
+{
+    if (m_currentCard.isValid())
+        focusCard(m_plan.duplicate(m_currentCard, placeToAdd()));
+}
+
+void WeekGrid::run(const AddCard &)
+{
+    Q_EMIT addRequested({});
+}
+
+void WeekGrid::edit(core::CardId card, Field field, const QString &typed)
+{
+    if (m_editor && !m_editor->take())
+        return;
+    const auto place = m_plan.placeOf(card);
+    if (!place)
+        return;
+    setCurrent(*place);
+    const CardView &view = m_cards.at(card)->card();
+    const bool isSets = field == Field::sets;
+    m_edited = card;
+    m_editedField = field;
+    m_editor = new CardEditor(isSets ? checkSets : checkNote,
+        isSets ? tr("Sets of %1").arg(view.name) : tr("Note on %1").arg(view.name), this, window());
+    connect(m_editor, &CardEditor::taken, this, [this, card, isSets](const QString &text) {
+        if (isSets)
+            m_plan.setSetLine(card, core::print(core::parseSetLines(text).lines));
+        else
+            m_plan.setNote(card, text.trimmed());
+    });
+    connect(m_editor, &CardEditor::left, this, [this, card] { focusCard(card); });
+    const QString kept = isSets ? view.setLine : view.note;
+    placeEditor();
+    m_editor->open(typed.isEmpty() ? kept : typed);
+}
+
+void WeekGrid::placeEditor()
+{
+    if (!m_editor || !m_cards.contains(m_edited))
+        return;
+    const CardWidget *card = m_cards.at(m_edited);
+    const QRect field = m_editedField == Field::sets ? card->setsField() : card->noteField();
+    m_editor->moveTo(field.translated(card->pos()).adjusted(-4, -3, 4, 3));
+}
+
+void WeekGrid::contextMenuEvent(QContextMenuEvent *event)
+{
+    if (!m_plan.lifter())
+        return;
+    QMenu menu(this);
+    const auto offer = [&](const QString &text, const QString &keys, const BoardCommand &command) {
+        menu.addAction(text + u'\t' + keys, this,
+            [this, command] { std::visit([this](const auto &c) { run(c); }, command); });
+    };
+    if (m_currentCard.isValid()) {
+        offer(tr("Edit sets"), tr("Enter"), EditSets{});
+        offer(tr("Edit note"), tr("Shift+F2"), EditNote{});
+        offer(tr("Copy below"), tr("Ctrl+D"), DuplicateCard{});
+        menu.addSeparator();
+        offer(tr("Add a variation below"), tr("Insert"), AddCard{});
+        menu.addSeparator();
+        offer(tr("Remove card"), tr("Delete"), RemoveCard{});
+    } else {
+        offer(tr("Add a variation"), tr("Insert"), AddCard{});
+    }
+    menu.exec(event->globalPos());
+}
+
+void WeekGrid::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+void WeekGrid::changeEvent(QEvent *event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
+        arrange();
+}
+
+void WeekGrid::paintEvent(QPaintEvent *)
+{
+    const Colours &look = colours(palette());
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    for (int day = 0; day < kDays; ++day) {
+        const bool isTarget = m_gap && m_gap->day == day;
+        painter.setBrush(isTarget ? look.chosen : look.sunken);
+        painter.drawRoundedRect(m_layout.columns[size_t(day)], space::radius, space::radius);
+    }
+    if (m_plan.lifter() && m_plan.view().isEmpty() && !m_gap) {
+        painter.setPen(look.mutedText);
+        painter.setFont(ui::font(Type::heading, font()));
+        const int top = m_layout.slots[0].bottom() + space::page;
+        painter.drawText(rect().adjusted(space::page, top, -space::page, 0),
+            Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
+            tr("An empty week. Drag a variation from the shelf onto a day, or press Insert."));
+    }
+    if (m_gap) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(look.accent);
+        const QRect marker = gapMarker(m_layout, *m_gap);
+        painter.drawRoundedRect(marker, marker.height() / 2.0, marker.height() / 2.0);
+    }
+}
+
+} // namespace ui

@@ -1,0 +1,93 @@
+#pragma once
+
+#include "ui/board/board_keys.h"
+#include "ui/board/board_layout.h"
+#include "ui/board/week_plan.h"
+
+#include <QPointer>
+#include <QWidget>
+#include <array>
+#include <map>
+
+class QToolButton;
+
+namespace ui {
+
+class CardEditor;
+class CardWidget;
+
+/// The seven days with their cards: follows a WeekPlan, and turns keys, drops and edited text into
+/// calls of it. Each card, and the empty slot below a day's cards, can have the focus; Tab enters
+/// and leaves the grid, arrow keys go about in it.
+class WeekGrid : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit WeekGrid(WeekPlan &plan, QWidget *parent = nullptr);
+
+    /// Where the focus is, or was last.
+    [[nodiscard]] BoardPlace current() const { return m_current; }
+    /// Where a card added now goes: below the current card, or into the empty slot.
+    [[nodiscard]] BoardPlace placeToAdd() const;
+
+    void focusPlace(BoardPlace place);
+    void focusCard(core::CardId card);
+
+Q_SIGNALS:
+    /// A variation is wanted at placeToAdd(); `typed` begins the search.
+    void addRequested(const QString &typed);
+    /// A card is being dragged, or not any more.
+    void cardDragged(bool active);
+    /// Scroll so that this can be seen.
+    void lookAt(const QRect &rect);
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+    void contextMenuEvent(QContextMenuEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
+    void changeEvent(QEvent *event) override;
+    void paintEvent(QPaintEvent *event) override;
+    void dragEnterEvent(QDragEnterEvent *event) override;
+    void dragMoveEvent(QDragMoveEvent *event) override;
+    void dragLeaveEvent(QDragLeaveEvent *event) override;
+    void dropEvent(QDropEvent *event) override;
+
+private:
+    enum class Field { sets, note };
+
+    void follow();
+    void arrange();
+    void setCurrent(BoardPlace place);
+    [[nodiscard]] QWidget *widgetAt(BoardPlace place) const;
+    [[nodiscard]] BoardPlace clamped(BoardPlace place) const;
+    [[nodiscard]] CardWidget *makeCard(const CardView &card);
+    void nameSlots();
+    bool takeKey(const QKeyEvent &key);
+
+    void run(const GoTo &command);
+    void run(const MoveCardTo &command);
+    void run(const EditSets &command);
+    void run(const EditNote &command);
+    void run(const RemoveCard &command);
+    void run(const DuplicateCard &command);
+    void run(const AddCard &command);
+
+    void edit(core::CardId card, Field field, const QString &typed);
+    void placeEditor();
+    void drag(core::CardId card);
+    void showGap(std::optional<BoardPlace> gap);
+
+    WeekPlan &m_plan;
+    std::map<core::CardId, CardWidget *> m_cards; ///< children
+    std::array<QToolButton *, kDays> m_slots{};
+    BoardLayout m_layout;
+    BoardPlace m_current;
+    core::CardId m_currentCard; ///< the card at m_current, so that the focus follows it
+    QPointer<CardEditor> m_editor;
+    core::CardId m_edited;
+    Field m_editedField = Field::sets;
+    std::optional<BoardPlace> m_gap; ///< where what is dragged would land
+};
+
+} // namespace ui

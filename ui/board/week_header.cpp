@@ -1,0 +1,55 @@
+#include "ui/board/week_header.h"
+
+#include "ui/board/week_view.h"
+#include "ui/look/metrics.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QShortcut>
+#include <QToolButton>
+
+namespace ui {
+
+WeekHeader::WeekHeader(QWidget *parent)
+    : QWidget(parent)
+    , m_title(new QLabel(this))
+    , m_totals(new QLabel(this))
+{
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(space::tight);
+    addTurn(QStringLiteral("\u2039"), tr("Previous week"), QKeySequence(tr("Ctrl+PgUp")), -1);
+    addTurn(tr("This week"), tr("Go to this week"), QKeySequence(tr("Ctrl+Home")), 0);
+    addTurn(QStringLiteral("\u203a"), tr("Next week"), QKeySequence(tr("Ctrl+PgDown")), 1);
+    m_title->setFont(ui::font(Type::heading, font()));
+    layout->addSpacing(space::gap);
+    layout->addWidget(m_title);
+    layout->addStretch(1);
+    layout->addWidget(m_totals);
+}
+
+void WeekHeader::show(QDate monday, const QString &totals)
+{
+    m_monday = monday;
+    m_title->setText(weekTitle(monday));
+    m_totals->setText(totals);
+}
+
+void WeekHeader::addTurn(
+    const QString &text, const QString &name, const QKeySequence &keys, int weeks)
+{
+    auto *button = new QToolButton(this);
+    button->setText(text);
+    button->setAccessibleName(name);
+    button->setToolTip(tr("%1 (%2)").arg(name, keys.toString(QKeySequence::NativeText)));
+    layout()->addWidget(button);
+    const auto turn = [this, weeks] {
+        Q_EMIT weekWanted(weeks == 0 ? QDate::currentDate() : m_monday.addDays(weeks * kDays));
+    };
+    connect(button, &QToolButton::clicked, this, turn);
+    auto *shortcut = new QShortcut(keys, parentWidget());
+    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(shortcut, &QShortcut::activated, this, turn);
+}
+
+} // namespace ui

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <QDate>
+#include <QWidget>
+
+class QLabel;
+
+namespace ui {
+
+/// Which week is shown, and the way to the others. Page Up and Page Down with Ctrl turn it too.
+class WeekHeader : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit WeekHeader(QWidget *parent = nullptr);
+
+    void show(QDate monday, const QString &totals);
+    using QWidget::show;
+
+Q_SIGNALS:
+    void weekWanted(QDate day);
+
+private:
+    void addTurn(const QString &text, const QString &name, const QKeySequence &keys, int weeks);
+
+    QDate m_monday;
+    QLabel *m_title;
+    QLabel *m_totals;
+};
+
+} // namespace ui

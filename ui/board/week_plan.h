@@ -1,0 +1,64 @@
+#pragma once
+
+#include "core/domain/card.h"
+#include "ui/board/week_view.h"
+
+#include <QObject>
+#include <vector>
+
+namespace ui {
+
+class Estimates;
+class RosterSession;
+class Selection;
+
+/// The selected lifter's selected week: reads it, words it, and carries out what the coach does to
+/// it, each as one undo step.
+class WeekPlan : public QObject
+{
+    Q_OBJECT
+
+public:
+    WeekPlan(RosterSession &session, Estimates &estimates, Selection &selection,
+        QObject *parent = nullptr);
+
+    /// Null while no lifter is selected.
+    [[nodiscard]] const core::Lifter *lifter() const;
+    [[nodiscard]] QDate monday() const;
+    [[nodiscard]] const WeekView &view() const { return m_view; }
+
+    [[nodiscard]] CardCounts counts() const;
+    /// The card at a place; invalid on an empty slot.
+    [[nodiscard]] core::CardId cardAt(BoardPlace place) const;
+    /// The place of a card of this week.
+    [[nodiscard]] std::optional<BoardPlace> placeOf(core::CardId card) const;
+
+    /// The new card; invalid when it could not be written.
+    core::CardId add(core::VariationId variation, BoardPlace place);
+    core::CardId duplicate(core::CardId card, BoardPlace place);
+    /// `place` is the card's place afterwards.
+    void move(core::CardId card, BoardPlace place);
+    void remove(core::CardId card);
+    void setSetLine(core::CardId card, const QString &setLine);
+    void setNote(core::CardId card, const QString &note);
+
+Q_SIGNALS:
+    /// The week reads differently: another lifter, week, card or estimate.
+    void changed();
+
+private:
+    void reload();
+    void rebuild();
+    core::CardId addCard(const QString &name, core::Card card, BoardPlace place);
+    /// "Move feet-up bench"
+    [[nodiscard]] QString named(const QString &pattern, core::VariationId variation) const;
+    [[nodiscard]] const core::Card *find(core::CardId id) const;
+
+    RosterSession &m_session;
+    Estimates &m_estimates;
+    Selection &m_selection;
+    std::vector<core::Card> m_cards; ///< of the week
+    WeekView m_view;
+};
+
+} // namespace ui

@@ -1,0 +1,200 @@
+#include "ui/board/week_view.h"
+
+#include "core/plan/estimate_words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+namespace ui {
+
+namespace {
+
+/// Below this a rating says no more than "easy": ratings far from failure are guesses.
+constexpr double kLowestTellingRpe = 5.0;
+
+double toHalves(double rpe)
+{
+    return std::round(rpe * 2.0) / 2.0;
+}
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(WeekView)
+};
+
+QString liftsText(int lifts)
+{
+    if (lifts == 0)
+        return {};
+    return lifts == 1 ? Text::tr("1 lift") : Text::tr("%1 lifts").arg(lifts);
+}
+
+QString tonnageText(double kg, core::Unit unit)
+{
+    return kg > 0.0 ? core::formatLoad(kg, unit, 0) : QString();
+}
+
+/// Short enough for a card; the tooltip says it in full.
+QString shortCaution(const core::ResolvedCard &card, const core::PlanSources &sources,
+    const core::Variation *variation)
+{
+    if (card.parsed.error)
+        return card.parsed.error->words;
+    for (const core::ResolvedLine &line : card.lines) {
+        if (line.load || std::holds_alternative<std::monostate>(line.line.target))
+            continue;
+        const core::LiftEstimate *estimate =
+            variation ? sources.estimateOf(variation->lift) : nullptr;
+        if (!estimate)
+            return Text::tr("working out the load");
+        return Text::tr("no load: %1").arg(core::words(estimate->estimate.standing));
+    }
+    const auto doubtful = std::find_if(card.lines.begin(), card.lines.end(),
+        [](const core::ResolvedLine &line) { return !line.caution.isEmpty(); });
+    return doubtful == card.lines.end() ? QString() : Text::tr("see hint");
+}
+
+QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
+{
+    if (!line.load)
+        return Text::tr("%1: %2").arg(core::print(line.line), line.why);
+    QStringList parts{
+        Text::tr("%1: %2").arg(core::print(line.line), core::formatLoad(line.load->loadKg, unit))};
+    if (line.target && line.target->high90 > line.target->low90)
+        parts << Text::tr("before rounding %1 (90 %: %2 to %3)")
+                     .arg(core::formatLoad(line.target->kg, unit, 1),
+                         core::formatLoadNumber(line.target->low90, unit, 1),
+                         core::formatLoad(line.target->high90, unit, 1));
+    parts << Text::tr("a side: %1").arg(platesText(*line.load, unit));
+    QString text = parts.join(u'\n');
+    if (!line.caution.isEmpty())
+        text += u'\n' + line.caution;
+    return text;
+}
+
+CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sources)
+{
+    const auto found = std::find_if(sources.variations.begin(), sources.variations.end(),
+        [&card](const core::Variation &v) { return v.id == card.card.variation; });
+    const core::Variation *variation = found == sources.variations.end() ? nullptr : &*found;
+    const core::Unit unit = sources.lifter.unit;
+
+    CardView view;
+    view.id = card.card.id;
+    view.name = variation ? variation->name : Text::tr("variation not in the catalogue");
+    view.serves = variation ? variation->serves : core::Serves::both;
+    view.setLine = card.card.setLine;
+    view.note = card.card.note;
+    view.caution = shortCaution(card, sources, variation);
+    QStringList toolTip{view.name};
+    QStringList spoken{view.name};
+    for (const core::ResolvedLine &line : card.lines) {
+        LineView shown{core::print(line.line), {}, effortText(line)};
+        if (line.load)
+            shown.load = core::formatLoad(line.load->loadKg, unit);
+        toolTip << lineToolTip(line, unit);
+        for (const QString &part : {shown.sets, shown.load, shown.effort})
+            if (!part.isEmpty())
+                spoken << part;
+        view.lines.push_back(shown);
+    }
+    if (card.parsed.error) {
+        view.lines.push_back({card.card.setLine.simplified(), {}, {}});
+        spoken << card.card.setLine;
+    }
+    if (view.lines.empty())
+        spoken << Text::tr("no sets yet");
+    for (const QString &part : {view.note, view.caution})
+        if (!part.isEmpty()) {
+            toolTip << part;
+            spoken << part;
+        }
+    view.toolTip = toolTip.join(QStringLiteral("\n"));
+    view.spoken = spoken.join(QStringLiteral(", "));
+    return view;
+}
+
+} // namespace
+
+bool WeekView::isEmpty() const
+{
+    return std::all_of(days.begin(), days.end(), [](const DayView &d) { return d.cards.empty(); });
+}
+
+WeekView weekView(
+    const std::vector<core::Card> &cards, const core::PlanSources &sources, QDate monday)
+{
+    const QLocale locale;
+    WeekView week;
+    std::array<int, kDays> lifts{};
+    std::array<double, kDays> tonnage{};
+    for (size_t day = 0; day < kDays; ++day) {
+        DayView &view = week.days[day];
+        view.day = monday.addDays(int(day));
+        view.name = locale.standaloneDayName(int(day) + 1, QLocale::ShortFormat);
+        view.date = locale.toString(view.day, QStringLiteral("d MMM"));
+    }
+    for (const core::ResolvedCard &card : core::resolveCards(cards, sources)) {
+        const qint64 day = monday.daysTo(card.card.day);
+        if (day < 0 || day >= kDays)
+            continue;
+        week.days[size_t(day)].cards.push_back(cardView(card, sources));
+        lifts[size_t(day)] += core::liftCount(card.parsed.lines);
+        tonnage[size_t(day)] += core::tonnageKg(card.lines);
+    }
+    int allLifts = 0;
+    double allTonnage = 0.0;
+    for (size_t day = 0; day < kDays; ++day) {
+        week.days[day].lifts = liftsText(lifts[day]);
+        week.days[day].tonnage = tonnageText(tonnage[day], sources.lifter.unit);
+        allLifts += lifts[day];
+        allTonnage += tonnage[day];
+    }
+    week.lifts = liftsText(allLifts);
+    week.tonnage = tonnageText(allTonnage, sources.lifter.unit);
+    return week;
+}
+
+QString weekTitle(QDate monday)
+{
+    const QLocale locale;
+    const QDate sunday = monday.addDays(kDays - 1);
+    const QString full = QStringLiteral("d MMMM yyyy");
+    const QString first = monday.year() != sunday.year() ? full
+        : monday.month() != sunday.month()               ? QStringLiteral("d MMMM")
+                                                         : QStringLiteral("d");
+    return Text::tr("%1 \u2013 %2, week %3")
+        .arg(locale.toString(monday, first), locale.toString(sunday, full))
+        .arg(monday.weekNumber());
+}
+
+QString platesText(const core::BarLoad &load, core::Unit unit)
+{
+    if (load.plates.empty())
+        return Text::tr("empty bar");
+    QStringList plates;
+    for (const core::PlatePairs &p : load.plates)
+        for (int i = 0; i < p.pairs; ++i)
+            plates << core::formatLoadNumber(p.plateKg, unit);
+    return plates.join(QStringLiteral(" + "));
+}
+
+QString effortText(const core::ResolvedLine &line)
+{
+    if (!line.load || !line.firstReserve || !line.lastReserve)
+        return {};
+    if (line.lastReserve->value < 0.0)
+        return Text::tr("likely missed");
+    const double first = toHalves(core::rpeFromReserve(line.firstReserve->value));
+    const double last = toHalves(core::rpeFromReserve(line.lastReserve->value));
+    const QLocale locale;
+    const auto number = [&locale](double rpe) { return locale.toString(rpe, 'g', 3); };
+    if (last < kLowestTellingRpe)
+        return Text::tr("RPE below %1").arg(number(kLowestTellingRpe));
+    if (first == last)
+        return Text::tr("RPE %1").arg(number(last));
+    return Text::tr("RPE %1\u2013%2").arg(number(std::max(first, kLowestTellingRpe)), number(last));
+}
+
+} // namespace ui

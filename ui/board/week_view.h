@@ -1,0 +1,74 @@
+#pragma once
+
+#include "core/plan/resolved_cards.h"
+#include "ui/board/board_layout.h"
+
+#include <QDate>
+#include <QLocale>
+#include <QStringList>
+#include <array>
+#include <vector>
+
+/// What the week board shows, in words: a pure function of the plan.
+namespace ui {
+
+/// One set line on a card.
+struct LineView
+{
+    QString sets;   ///< "4x3 @8"
+    QString load;   ///< "102.5 kg", empty without one
+    QString effort; ///< "RPE 7-8", empty without an estimate
+};
+
+struct CardView
+{
+    core::CardId id;
+    QString name;
+    core::Serves serves = core::Serves::both;
+    QString setLine; ///< as stored, for the editor
+    std::vector<LineView> lines;
+    QString note;
+    QString caution; ///< what stands in the way of a load, or speaks against it; short
+    QString toolTip; ///< target with interval, plates per side, cautions in full
+    QString spoken;  ///< the whole card for a screen reader
+
+    friend bool operator==(const CardView &, const CardView &) = default;
+};
+[[nodiscard]] inline bool operator==(const LineView &a, const LineView &b)
+{
+    return a.sets == b.sets && a.load == b.load && a.effort == b.effort;
+}
+
+struct DayView
+{
+    QDate day;
+    QString name;    ///< "Mon"
+    QString date;    ///< "2 Mar"
+    QString lifts;   ///< "24 lifts", empty on a day without
+    QString tonnage; ///< "2450 kg", empty where no load is known
+    std::vector<CardView> cards;
+};
+
+struct WeekView
+{
+    std::array<DayView, kDays> days;
+    QString lifts; ///< totals of the week, as for a day
+    QString tonnage;
+
+    [[nodiscard]] bool isEmpty() const;
+};
+
+/// @param cards  of the lifter in the week that begins on `monday`; others are left out
+[[nodiscard]] WeekView weekView(
+    const std::vector<core::Card> &cards, const core::PlanSources &sources, QDate monday);
+
+/// "2 - 8 March 2026, week 10" in the user's locale; weeks by ISO 8601.
+[[nodiscard]] QString weekTitle(QDate monday);
+
+/// "25 + 15" a side, in the lifter's unit; "empty bar" for none.
+[[nodiscard]] QString platesText(const core::BarLoad &load, core::Unit unit);
+
+/// "RPE 7-8" for the first and the last set, to halves; words where it leaves the scale.
+[[nodiscard]] QString effortText(const core::ResolvedLine &line);
+
+} // namespace ui
