@@ -10,6 +10,7 @@ namespace ui {
 
 namespace {
 
+constexpr double kUnderSeries = 3.5; ///< z; over the grid, and marks may not hide the line
 constexpr double kMarkSide = 8.0;
 constexpr double kSmallMarkSide = 6.0;
 constexpr size_t kMany = 400; ///< marks from which the small ones are used
@@ -65,7 +66,7 @@ QPainterPath markPath(const QRectF &box, MarkShape shape)
 MarksItem::MarksItem(QGraphicsItem *parent)
     : QGraphicsItem(parent)
 {
-    setZValue(3.5); // over the grid, under the series: marks may not hide the line
+    setZValue(kUnderSeries);
     // Moving the cursor over thousands of marks is then a copy of pixels, not a drawing.
     setCacheMode(DeviceCoordinateCache);
 }
@@ -116,6 +117,33 @@ void MarksItem::paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWidg
                               m_plot.top() + metrics.ascent() + 2),
             line.label);
     }
+}
+
+BarsItem::BarsItem(QGraphicsItem *parent)
+    : QGraphicsItem(parent)
+{
+    setZValue(kUnderSeries);
+}
+
+void BarsItem::setPlot(const QRectF &plot)
+{
+    prepareGeometryChange();
+    m_plot = plot;
+}
+
+void BarsItem::setBars(std::vector<QRectF> bars, const QColor &colour)
+{
+    m_bars = std::move(bars);
+    m_colour = colour;
+    update();
+}
+
+void BarsItem::paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWidget *)
+{
+    painter->setClipRect(m_plot);
+    painter->setRenderHint(QPainter::Antialiasing, false);
+    for (const QRectF &bar : m_bars)
+        painter->fillRect(bar, m_colour);
 }
 
 CursorItem::CursorItem(QGraphicsItem *parent)

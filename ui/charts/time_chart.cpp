@@ -87,8 +87,13 @@ void TimeChart::setScale(Side side, const ValueScale &scale)
 {
     Axis &target = side == Side::left ? m_left : m_right;
     target.scale = scale;
-    target.axis->setRange(scale.from, scale.to);
-    target.axis->setTickCount(scale.ticks());
+    // Qt Charts hides a label that would stand out above the plot.
+    const double room = QFontMetricsF(target.axis->labelsFont()).height() / 2.0 + 1.0;
+    target.scale.to += (scale.to - scale.from) * room / std::max(m_plot.height() - room, 1.0);
+    target.axis->setTickType(QValueAxis::TicksDynamic);
+    target.axis->setTickAnchor(scale.from);
+    target.axis->setTickInterval(scale.step);
+    target.axis->setRange(scale.from, target.scale.to);
     target.axis->setLabelFormat(QStringLiteral("%.%1f").arg(scale.decimals()));
 }
 

@@ -4,6 +4,7 @@
 #include "ui/look/metrics.h"
 #include "ui/review/review_words.h"
 #include "ui/review/strength_chart.h"
+#include "ui/review/work_chart.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -102,7 +103,7 @@ void ReviewLegend::rebuild()
             words(kind, m_lift));
     addRow(swatch(scale,
                [&](QPainter &painter, const QRectF &box) {
-                   painter.fillRect(box.adjusted(5, 1, -5, 0), look.chartTonnage);
+                   painter.fillRect(box.adjusted(5, 1, -5, 0), tonnageFill(palette()));
                }),
         tr("Weekly tonnage"));
     addRow(swatch(scale,

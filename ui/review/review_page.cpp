@@ -121,7 +121,6 @@ ReviewPage::ReviewPage(
         showTrend();
         showRange();
     });
-    refresh();
 }
 
 QWidget *ReviewPage::makeTopBar()
@@ -253,8 +252,18 @@ void ReviewPage::showMessage(const QString &words)
     m_stack->setCurrentWidget(m_message);
 }
 
+void ReviewPage::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    if (m_stale)
+        refresh();
+}
+
 void ReviewPage::refresh()
 {
+    m_stale = !isVisible(); // a page that nobody sees reads no log
+    if (m_stale)
+        return;
     const core::Lifter *lifter = m_session.lifter(m_selection.lifter());
     if (!lifter)
         return showMessage(tr("Choose a lifter in the list to see how the training worked."));

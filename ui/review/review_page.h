@@ -36,6 +36,9 @@ public:
     /// Both charts as one picture, into the clipboard.
     void copyPicture();
 
+protected:
+    void showEvent(QShowEvent *event) override;
+
 private:
     [[nodiscard]] QWidget *makeTopBar();
     [[nodiscard]] QWidget *makeCharts();
@@ -51,6 +54,7 @@ private:
     Estimates &m_estimates;
     Selection &m_selection;
     TimeWindow m_window;
+    bool m_stale = true; ///< something changed while the page was hidden
     core::Lift m_lift = core::Lift::bench;
     Knowledge m_knowledge = Knowledge::now;
     core::Unit m_unit = core::Unit::kilogram;

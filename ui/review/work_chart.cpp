@@ -4,7 +4,6 @@
 #include "ui/look/colours.h"
 #include "ui/review/review_words.h"
 
-#include <QAreaSeries>
 #include <QLineSeries>
 #include <algorithm>
 
@@ -12,19 +11,26 @@ namespace ui {
 
 namespace {
 constexpr double kMidWeek = 3.5; ///< days from Monday's start to the middle of a week's bar
-constexpr double kBarGap = 0.7;  ///< days left free on each side of a bar ...
-constexpr double kNarrow = 5.0;  ///< ... unless a week is narrower than this, px
+constexpr double kDotRoom = 5.0; ///< a week that is narrower has no dot, px
 } // namespace
+
+QColor tonnageFill(const QPalette &palette)
+{
+    const QColor bar = colours(palette).chartTonnage;
+    const QColor ground = colours(palette).surface;
+    const auto mix = [](int a, int b) { return (a * 11 + b * 9) / 20; };
+    return {mix(bar.red(), ground.red()), mix(bar.green(), ground.green()),
+        mix(bar.blue(), ground.blue())};
+}
 
 WorkChart::WorkChart(TimeWindow &window, QWidget *parent)
     : TimeChart(window, parent)
-    , m_barTops(new QLineSeries(this))
-    , m_bars(new QAreaSeries(m_barTops))
+    , m_bars(new BarsItem(chart()))
     , m_lifts(new QLineSeries(this))
 {
     setAccessibleName(tr("Chart of weekly tonnage and number of lifts"));
+    marks().setZValue(10); // the dots belong to the line, not behind the bars
     addRightAxis();
-    addSeries(m_bars, Side::left);
     addSeries(m_lifts, Side::right);
     setAxisTitle(Side::right, tr("lifts"));
     applyLook();
@@ -42,10 +48,6 @@ void WorkChart::applyLook()
 {
     TimeChart::applyLook();
     const Colours &look = colours(palette());
-    QColor fill = look.chartTonnage;
-    fill.setAlphaF(0.55F);
-    m_bars->setBrush(fill);
-    m_bars->setPen(Qt::NoPen);
     m_lifts->setPen(QPen(look.chartLifts, 2.0));
 }
 
@@ -70,18 +72,17 @@ void WorkChart::redraw()
     setScale(Side::left, scaleFor(0.0, tonnage > 0.0 ? tonnage : 1.0, mostValueSteps()));
     setScale(Side::right, scaleFor(0.0, most > 0 ? most : 1.0, mostValueSteps()));
     setStops(std::move(stops));
-    const bool narrow = columns() / span.days() * 7.0 < kNarrow;
-    m_barTops->replace(
-        thinLine(barOutline(m_weeks, m_unit, narrow ? 0.0 : kBarGap), span, columns()));
     m_lifts->replace(thinLine(lifts, span, columns()));
-    drawMarks(narrow);
+    m_bars->setPlot(plotArea());
+    m_bars->setBars(barsOf(m_weeks, m_unit, map(Side::left)), tonnageFill(palette()));
+    drawDots();
 }
 
-void WorkChart::drawMarks(bool narrow)
+void WorkChart::drawDots()
 {
     std::vector<ChartMark> drawn;
     const PlotMap pixels = map(Side::right);
-    if (!narrow)
+    if (pixels.xOf(7.0) - pixels.xOf(0.0) >= kDotRoom)
         for (const WeekWork &week : m_weeks)
             if (const double middle = week.monday + kMidWeek; pixels.time.contains(middle))
                 drawn.push_back(

@@ -3,10 +3,12 @@
 #include "ui/charts/time_chart.h"
 #include "ui/review/work_series.h"
 
-class QAreaSeries;
 class QLineSeries;
 
 namespace ui {
+
+/// Fill of the bars: pale enough for the line of lifts to be read over it.
+[[nodiscard]] QColor tonnageFill(const QPalette &palette);
 
 /// Weekly tonnage as bars and the number of lifts as a line with its own axis.
 class WorkChart : public TimeChart
@@ -25,12 +27,11 @@ protected:
 
 private:
     /// Dots on the line of lifts, where there is room for them.
-    void drawMarks(bool narrow);
+    void drawDots();
 
     std::vector<WeekWork> m_weeks;
     core::Unit m_unit = core::Unit::kilogram;
-    QLineSeries *m_barTops;
-    QAreaSeries *m_bars;
+    BarsItem *m_bars;
     QLineSeries *m_lifts;
 };
 

@@ -3,11 +3,16 @@
 #include "core/plan/lift_estimate.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 namespace ui {
 
 namespace {
+
+constexpr double kWeek = 7.0;
+constexpr double kNarrow = 5.0;   ///< a bar of less has no gap, px
+constexpr double kGapShare = 0.1; ///< of a bar's width, on each side
 
 int mondayOf(QDate day)
 {
@@ -52,18 +57,21 @@ double axisTonnage(double kg, core::Unit unit)
     return core::fromKg(kg, unit) / 1000.0;
 }
 
-QList<QPointF> barOutline(std::span<const WeekWork> weeks, core::Unit unit, double gap)
+std::vector<QRectF> barsOf(std::span<const WeekWork> weeks, core::Unit unit, const PlotMap &map)
 {
-    QList<QPointF> outline;
-    outline.reserve(qsizetype(weeks.size()) * 4);
+    std::vector<QRectF> bars;
     for (const WeekWork &week : weeks) {
-        const double left = week.monday + gap;
-        const double right = week.monday + 7.0 - gap;
         const double height = axisTonnage(week.tonnageKg, unit);
-        outline << QPointF(left, 0.0) << QPointF(left, height) << QPointF(right, height)
-                << QPointF(right, 0.0);
+        if (height <= 0.0 || week.monday >= map.time.to || week.monday + kWeek <= map.time.from)
+            continue;
+        const double left = std::round(map.xOf(week.monday));
+        const double width = std::round(map.xOf(week.monday + kWeek)) - left;
+        const double gap = width < kNarrow ? 0.0 : std::round(width * kGapShare);
+        const double top = std::round(map.yOf(height));
+        bars.emplace_back(
+            left + gap, top, std::max(1.0, width - 2.0 * gap), std::round(map.plot.bottom()) - top);
     }
-    return outline;
+    return bars;
 }
 
 } // namespace ui

@@ -3,9 +3,9 @@
 #include "core/domain/session.h"
 #include "core/domain/units.h"
 #include "core/domain/variation.h"
+#include "ui/charts/plot_map.h"
 
-#include <QList>
-#include <QPointF>
+#include <QRectF>
 #include <span>
 #include <vector>
 
@@ -32,10 +32,10 @@ struct WeekWork
 /// Tonnage for the axis: tonnes for a kg lifter, thousands of pounds for a lb lifter.
 [[nodiscard]] double axisTonnage(double kg, core::Unit unit);
 
-/// The outline of bars that stand on zero, each over its week, as one line.
-/// @param gap  days left free on each side of a bar, 0 to 3; without gaps the bars grow together
-/// @return x in days, y as axisTonnage()
-[[nodiscard]] QList<QPointF> barOutline(
-    std::span<const WeekWork> weeks, core::Unit unit, double gap);
+/// Bars that stand on zero, one a week with work, in whole pixels so that their edges are sharp.
+/// Wide ones leave a gap between each other.
+/// @param map  whose values are axisTonnage(); weeks outside its time are left out
+[[nodiscard]] std::vector<QRectF> barsOf(
+    std::span<const WeekWork> weeks, core::Unit unit, const PlotMap &map);
 
 } // namespace ui

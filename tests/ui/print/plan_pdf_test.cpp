@@ -1,4 +1,5 @@
 #include "core/storage/storage_error.h"
+#include "tests/support/roster_fixture.h"
 #include "tests/ui/print/sample_sheet.h"
 #include "ui/print/plan_preview.h"
 #include "ui/print/sheet_painter.h"
@@ -8,7 +9,6 @@
 #include <QLabel>
 #include <QPrintPreviewWidget>
 #include <QProcess>
-#include <QTemporaryDir>
 #include <QTest>
 #include <gmock/gmock.h>
 
@@ -29,8 +29,8 @@ std::string run(const QString &tool, const QStringList &arguments)
 class PlanPdf : public testing::Test
 {
 protected:
-    QString path(const char *name) const { return dir.filePath(QString::fromUtf8(name)); }
-    QTemporaryDir dir;
+    QString path(const char *name) const { return folder.path(QString::fromUtf8(name)); }
+    PrivateFolder folder;
 };
 
 } // namespace

@@ -67,16 +67,26 @@ TEST(WeeklyWork, CountsNoMissedRep)
     EXPECT_EQ(weeks[0].missed, 1);
 }
 
-TEST(BarOutline, StandsOnZeroWithinItsWeekInTheLiftersUnit)
+TEST(Bars, StandOnZeroInWholePixelsInTheLiftersUnit)
 {
-    const std::vector<WeekWork> weeks{{700.0, 4535.9237, 50, 10, 0}};
-    const QList<QPointF> kg = barOutline(weeks, core::Unit::kilogram, 0.5);
-    ASSERT_EQ(kg.size(), 4);
-    EXPECT_EQ(kg.front().y(), 0.0);
-    EXPECT_EQ(kg.back().y(), 0.0);
-    EXPECT_DOUBLE_EQ(kg.front().x(), 700.5);
-    EXPECT_DOUBLE_EQ(kg.back().x(), 706.5);
-    EXPECT_NEAR(kg[1].y(), 4.5359237, 1e-12);
-    // 4535.9237 kg are 10,000 lb.
-    EXPECT_NEAR(barOutline(weeks, core::Unit::pound, 0.0)[1].y(), 10.0, 1e-12);
+    // Ten pixels a week, twenty a tonne; 4535.9237 kg are 10,000 lb.
+    const std::vector<WeekWork> weeks{{700, 4535.9237, 50, 10, 0}, {707, 0, 0, 0, 0},
+        {714, 2000, 20, 5, 0}, {7000, 2000, 20, 5, 0}};
+    const PlotMap map{QRectF(50, 0, 100, 100), {700, 770}, {0, 5, 1}};
+    EXPECT_THAT(barsOf(weeks, core::Unit::kilogram, map),
+        ElementsAre(QRectF(51, 9, 8, 91), QRectF(71, 60, 8, 40)));
+    const PlotMap pounds{QRectF(50, 0, 100, 100), {700, 770}, {0, 20, 5}};
+    EXPECT_EQ(barsOf(weeks, core::Unit::pound, pounds).front(), QRectF(51, 50, 8, 50));
+}
+
+TEST(Bars, NarrowOnesTouchAndNoneIsLost)
+{
+    std::vector<WeekWork> weeks;
+    for (int w = 0; w < 200; ++w)
+        weeks.push_back({w * 7.0, 1000, 10, 2, 0});
+    const PlotMap map{QRectF(0, 0, 100, 100), {0, 1400}, {0, 5, 1}};
+    const std::vector<QRectF> bars = barsOf(weeks, core::Unit::kilogram, map);
+    EXPECT_EQ(bars.size(), 200U);
+    for (const QRectF &bar : bars)
+        EXPECT_EQ(bar.width(), 1.0);
 }
