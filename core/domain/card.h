@@ -3,7 +3,7 @@
 #include "core/domain/ids.h"
 
 #include <QDate>
-#include <QString>
+#include <QStringList>
 
 namespace core {
 
@@ -20,5 +20,9 @@ struct Card
 
     friend bool operator==(const Card &, const Card &) = default;
 };
+
+/// What is wrong with the card alone, in words a coach can act on; empty when sound. The set line
+/// is text to it: a coach may keep one half written.
+[[nodiscard]] QStringList problems(const Card &card);
 
 } // namespace core

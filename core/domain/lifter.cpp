@@ -70,6 +70,11 @@ QStringList problems(const Lifter &lifter)
         wrong << tr("Bodyweight is not between %1 and %2.")
                      .arg(formatLoad(kLightestKg, lifter.unit, 0),
                          formatLoad(kHeaviestKg, lifter.unit, 0));
+    QStringList groups = lifter.groups;
+    groups.sort();
+    groups.removeDuplicates();
+    if (groups != lifter.groups || (!groups.isEmpty() && groups.front().trimmed().isEmpty()))
+        wrong << tr("Groups have names, are sorted, and each is named once.");
     wrong << problems(lifter.gear);
     return wrong;
 }

@@ -28,4 +28,29 @@ QStringList problems(const SetEntry &entry)
     return wrong;
 }
 
+QStringList problems(const LoggedSession &session)
+{
+    const auto tr = [](const char *text) {
+        return QCoreApplication::translate("LoggedSession", text);
+    };
+    QStringList wrong;
+    if (!session.lifter.isValid())
+        wrong << tr("A session belongs to a lifter.");
+    if (!session.day.isValid())
+        wrong << tr("A session needs a day.");
+    if (session.number < 1)
+        wrong << tr("Sessions of a day are numbered from 1.");
+    if (session.readiness && (*session.readiness < 1 || *session.readiness > 5))
+        wrong << tr("Readiness is 1 to 5.");
+    for (int number = 1; const SetEntry &entry : session.sets) {
+        QStringList ofSet = problems(entry);
+        if (!entry.variation.isValid())
+            ofSet << tr("A set needs a variation.");
+        for (const QString &words : ofSet)
+            wrong << tr("Set %1: %2").arg(QString::number(number), words);
+        ++number;
+    }
+    return wrong;
+}
+
 } // namespace core

@@ -41,4 +41,7 @@ struct LoggedSession
     friend bool operator==(const LoggedSession &, const LoggedSession &) = default;
 };
 
+/// The same for a session and its sets, each of which is named by its place: "Set 2: ...".
+[[nodiscard]] QStringList problems(const LoggedSession &session);
+
 } // namespace core

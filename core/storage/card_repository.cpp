@@ -1,29 +1,47 @@
 #include "core/storage/repositories.h"
 
-#include "core/storage/row_values.h"
+#include "core/storage/database.h"
+
+#include <QCoreApplication>
 
 namespace core {
 
-std::vector<Card> CardRepository::between(LifterId lifter, QDate from, QDate to)
+namespace {
+
+const QString kSelect = QStringLiteral(
+    "SELECT id, lifter_id, day, position, variation_id, set_line, note FROM card WHERE ");
+
+std::vector<Card> read(Rows rows)
 {
     std::vector<Card> cards;
-    QSqlQuery &rows = m_db.select(
-        QStringLiteral("SELECT id, lifter_id, day, position, variation_id, set_line, note FROM card"
-                       " WHERE lifter_id = ? AND day BETWEEN ? AND ? ORDER BY day, position, id"),
-        {lifter.value, toVariant(from), toVariant(to)});
     while (rows.next()) {
-        RowReader row(rows);
         Card card;
-        card.id = {row.id()};
-        card.lifter = {row.id()};
-        card.day = row.date();
-        card.position = row.integer();
-        card.variation = {row.id()};
-        card.setLine = row.text();
-        card.note = row.text();
+        card.id = {rows.id()};
+        card.lifter = {rows.id()};
+        card.day = rows.date();
+        card.position = rows.integer();
+        card.variation = {rows.id()};
+        card.setLine = rows.text();
+        card.note = rows.text();
         cards.push_back(std::move(card));
     }
     return cards;
+}
+
+} // namespace
+
+std::vector<Card> CardRepository::between(LifterId lifter, QDate from, QDate to)
+{
+    return read(m_db.select(
+        kSelect + QStringLiteral("lifter_id = ? AND day BETWEEN ? AND ? ORDER BY day, position"),
+        {lifter.value, toVariant(from), toVariant(to)}));
+}
+
+std::optional<Card> CardRepository::find(CardId id)
+{
+    const std::vector<Card> found =
+        read(m_db.select(kSelect + QStringLiteral("id = ?"), {id.value}));
+    return found.empty() ? std::nullopt : std::optional(found.front());
 }
 
 void CardRepository::insert(const Card &card)
@@ -35,9 +53,17 @@ void CardRepository::insert(const Card &card)
             toVariant(card.setLine), toVariant(card.note)});
 }
 
-void CardRepository::remove(const Card &card)
+void CardRepository::remove(CardId id)
 {
-    removeRow(m_db, QStringLiteral("card"), card.id.value);
+    m_db.run(QStringLiteral("DELETE FROM card WHERE id = ?"), {id.value});
+}
+
+QString CardRepository::describe(const Card &card)
+{
+    const std::optional<Lifter> lifter = LifterRepository(m_db).find(card.lifter);
+    return QCoreApplication::translate("Storage", "Card %1 of %2 on %3")
+        .arg(QString::number(card.position + 1), lifter ? lifter->name : QStringLiteral("?"),
+            card.day.toString(Qt::ISODate));
 }
 
 } // namespace core

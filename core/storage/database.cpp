@@ -49,6 +49,35 @@ QString wordsFor(const QSqlError &error)
 
 } // namespace
 
+bool Rows::next()
+{
+    m_column = 0;
+    if (m_query.next())
+        return true;
+    if (const QSqlError error = m_query.lastError(); error.isValid())
+        fail(error, m_query.lastQuery());
+    return false;
+}
+
+std::optional<int> Rows::maybeInteger()
+{
+    const QVariant field = value();
+    return field.isNull() ? std::nullopt : std::optional(field.toInt());
+}
+
+std::optional<double> Rows::maybeReal()
+{
+    const QVariant field = value();
+    return field.isNull() ? std::nullopt : std::optional(field.toDouble());
+}
+
+std::optional<QDate> Rows::maybeDate()
+{
+    const QVariant field = value();
+    return field.isNull() ? std::nullopt
+                          : std::optional(QDate::fromString(field.toString(), Qt::ISODate));
+}
+
 Database::Database(const QString &path, Access access)
     : m_name(QUuid::createUuid().toString(QUuid::WithoutBraces))
     , m_connection(QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_name))
@@ -78,7 +107,7 @@ Database::~Database()
     QSqlDatabase::removeDatabase(m_name);
 }
 
-QSqlQuery &Database::select(const QString &sql, const QVariantList &values)
+QSqlQuery &Database::execute(const QString &sql, const QVariantList &values)
 {
     auto it = m_prepared.find(sql);
     if (it == m_prepared.end()) {
@@ -98,18 +127,21 @@ QSqlQuery &Database::select(const QString &sql, const QVariantList &values)
 
 int Database::run(const QString &sql, const QVariantList &values)
 {
-    QSqlQuery &query = select(sql, values);
+    QSqlQuery &query = execute(sql, values);
     const int changed = query.numRowsAffected();
     query.finish();
     return changed;
 }
 
+Rows Database::select(const QString &sql, const QVariantList &values)
+{
+    return Rows(execute(sql, values));
+}
+
 QVariant Database::value(const QString &sql, const QVariantList &values)
 {
-    QSqlQuery &query = select(sql, values);
-    const QVariant first = query.next() ? query.value(0) : QVariant();
-    query.finish();
-    return first;
+    Rows rows = select(sql, values);
+    return rows.next() ? rows.value() : QVariant();
 }
 
 void Database::setUserVersion(int version)
@@ -138,6 +170,31 @@ void Transaction::commit()
 {
     m_db.run(QStringLiteral("COMMIT"));
     m_open = false;
+}
+
+QVariant toVariant(const std::optional<int> &value)
+{
+    return value ? QVariant(*value) : QVariant(QMetaType::fromType<int>());
+}
+
+QVariant toVariant(const std::optional<double> &value)
+{
+    return value ? QVariant(*value) : QVariant(QMetaType::fromType<double>());
+}
+
+QVariant toVariant(const QDate &day)
+{
+    return day.toString(Qt::ISODate);
+}
+
+QVariant toVariant(const std::optional<QDate> &day)
+{
+    return day ? toVariant(*day) : QVariant(QMetaType::fromType<QString>());
+}
+
+QVariant toVariant(const QString &text)
+{
+    return text.isNull() ? QStringLiteral("") : text;
 }
 
 } // namespace core

@@ -1,15 +1,51 @@
 #pragma once
 
+#include <QDate>
 #include <QSqlDatabase>
 #include <QSqlQuery>
 #include <QString>
 #include <QVariant>
+#include <optional>
 #include <unordered_map>
 
 namespace core {
 
+/// Rows of a statement, from the first to the last, and the columns of each from left to right.
+class Rows
+{
+public:
+    explicit Rows(QSqlQuery &query)
+        : m_query(query)
+    {
+    }
+    ~Rows() { m_query.finish(); }
+    Rows(const Rows &) = delete;
+    Rows &operator=(const Rows &) = delete;
+
+    /// False after the last row. Throws StorageError when reading fails, so that a damaged file
+    /// never passes for a short one.
+    [[nodiscard]] bool next();
+
+    [[nodiscard]] bool isNull() const { return m_query.isNull(m_column); }
+    void skip(int columns) { m_column += columns; }
+    [[nodiscard]] qint64 id() { return value().toLongLong(); }
+    [[nodiscard]] int integer() { return value().toInt(); }
+    [[nodiscard]] bool boolean() { return value().toInt() != 0; }
+    [[nodiscard]] double real() { return value().toDouble(); }
+    [[nodiscard]] QString text() { return value().toString(); }
+    [[nodiscard]] QDate date() { return QDate::fromString(text(), Qt::ISODate); }
+    [[nodiscard]] std::optional<int> maybeInteger();
+    [[nodiscard]] std::optional<double> maybeReal();
+    [[nodiscard]] std::optional<QDate> maybeDate();
+    [[nodiscard]] QVariant value() { return m_query.value(m_column++); }
+
+private:
+    QSqlQuery &m_query;
+    int m_column = 0;
+};
+
 /// One SQLite connection of its own. Every failure is a StorageError with statement and driver
-/// text.
+/// text. Not thread-safe.
 class Database
 {
 public:
@@ -27,9 +63,9 @@ public:
     /// @return rows changed
     int run(const QString &sql, const QVariantList &values = {});
 
-    /// Runs one statement and stands before its first row. The query is kept for reuse: finish
-    /// reading it before the same SQL is run again.
-    [[nodiscard]] QSqlQuery &select(const QString &sql, const QVariantList &values = {});
+    /// Runs one statement and stands before its first row. The statement is kept prepared: let go
+    /// of its rows before the same SQL is run again.
+    [[nodiscard]] Rows select(const QString &sql, const QVariantList &values = {});
 
     /// First column of the first row; invalid when there is none.
     [[nodiscard]] QVariant value(const QString &sql, const QVariantList &values = {});
@@ -37,9 +73,9 @@ public:
     [[nodiscard]] int userVersion() { return value(QStringLiteral("PRAGMA user_version")).toInt(); }
     void setUserVersion(int version);
 
-    [[nodiscard]] QSqlDatabase &connection() { return m_connection; }
-
 private:
+    [[nodiscard]] QSqlQuery &execute(const QString &sql, const QVariantList &values);
+
     QString m_name;
     QSqlDatabase m_connection;
     std::unordered_map<QString, QSqlQuery> m_prepared;
@@ -54,11 +90,18 @@ public:
     Transaction(const Transaction &) = delete;
     Transaction &operator=(const Transaction &) = delete;
 
+    /// When it throws, the transaction stays open until the destructor.
     void commit();
 
 private:
     Database &m_db;
     bool m_open = true;
 };
+
+[[nodiscard]] QVariant toVariant(const std::optional<int> &value);
+[[nodiscard]] QVariant toVariant(const std::optional<double> &value);
+[[nodiscard]] QVariant toVariant(const QDate &day); ///< ISO 8601
+[[nodiscard]] QVariant toVariant(const std::optional<QDate> &day);
+[[nodiscard]] QVariant toVariant(const QString &text); ///< never NULL: '' where there is no text
 
 } // namespace core

@@ -44,20 +44,37 @@ const std::vector<Migration> &migrations()
     return kSteps;
 }
 
-void migrate(Database &db, const std::vector<Migration> &steps)
+void refuseNewer(int version, const std::vector<Migration> &steps)
+{
+    if (version > int(steps.size()))
+        throw StorageError(QCoreApplication::translate("Migrations",
+                               "The roster was made by a newer version of Benchwright. It was left "
+                               "as it is; update Benchwright to open it."),
+            QStringLiteral("schema %1, known are %2").arg(version).arg(steps.size()));
+}
+
+void migrate(Database &db, const std::vector<Migration> &steps, const std::function<void()> &backUp)
 {
     const int from = db.userVersion();
-    if (from > int(steps.size()))
-        throw StorageError(QCoreApplication::translate("Migrations",
-            "The roster was made by a newer version of Benchwright. Update Benchwright to open "
-            "it."));
-    for (int v = from; v < int(steps.size()); ++v) {
-        Transaction tx(db); // schema change and version move together
-        for (const QString &statement : steps[size_t(v)].statements)
-            db.run(statement);
-        db.setUserVersion(v + 1);
-        tx.commit();
+    refuseNewer(from, steps);
+    if (from == int(steps.size()))
+        return;
+    if (from > 0)
+        backUp();
+    Transaction tx(db);
+    try {
+        for (auto step = steps.begin() + from; step != steps.end(); ++step)
+            for (const QString &statement : step->statements)
+                db.run(statement);
+    } catch (const StorageError &e) {
+        throw StorageError(
+            QCoreApplication::translate("Migrations",
+                "The roster could not be brought to this version of Benchwright. It was left as it "
+                "is; open it with the version that made it."),
+            e.detail());
     }
+    db.setUserVersion(int(steps.size()));
+    tx.commit();
 }
 
 } // namespace core

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QStringList>
+#include <functional>
 #include <vector>
 
 namespace core {
@@ -20,8 +21,13 @@ struct Migration
 /// All steps of this program, from resources/schema.
 [[nodiscard]] const std::vector<Migration> &migrations();
 
-/// Takes the file to the last version, a transaction a step; a failing step leaves the version
-/// before it. Throws StorageError, and changes nothing, for a file that is newer than the list.
-void migrate(Database &db, const std::vector<Migration> &steps);
+/// Throws StorageError when a file of this version is newer than the list.
+void refuseNewer(int version, const std::vector<Migration> &steps);
+
+/// Takes the file to the last version in one transaction: it ends new or as it was. Calls `backUp`
+/// first where there is something to lose. Throws StorageError when a step fails, or for a file
+/// that is newer than the list.
+void migrate(
+    Database &db, const std::vector<Migration> &steps, const std::function<void()> &backUp);
 
 } // namespace core

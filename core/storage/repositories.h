@@ -2,12 +2,18 @@
 
 #include "core/domain/edit.h"
 
+#include <optional>
 #include <vector>
 
 /// One repository a kind of row: its SQL and nothing else. Each offers
-///     insert(row)   adds the row with its parts
-///     remove(row)   takes it out with its parts; throws when it is not there any more
-/// and the reads that the program needs. All throw StorageError; none opens a transaction.
+///     find(id)       the row as it is in the file
+///     insert(row)    adds the row with its parts
+///     remove(id)     takes it out with its parts
+///     describe(row)  names it in an error: "Card 2 of Ann on 2024-05-01"
+/// and the reads that the program needs. Rows that others refer to are updated in place:
+///     release(id)    frees what is unique about it, so that two rows may swap names
+///     update(row)    writes a released row anew
+/// All throw StorageError; none opens a transaction.
 namespace core {
 
 class Database;
@@ -20,10 +26,19 @@ public:
     {
     }
     [[nodiscard]] std::vector<Lifter> all(); ///< by name
+    [[nodiscard]] std::optional<Lifter> find(LifterId id);
     void insert(const Lifter &lifter);
-    void remove(const Lifter &lifter);
+    void remove(LifterId id);
+    void release(LifterId id);
+    void update(const Lifter &lifter);
+    [[nodiscard]] QString describe(const Lifter &lifter);
 
 private:
+    /// All, or the one with `id` where that is valid; in no order.
+    [[nodiscard]] std::vector<Lifter> read(LifterId id = {});
+    void insertParts(const Lifter &lifter);
+    void refuseTakenName(const Lifter &lifter);
+
     Database &m_db;
 };
 
@@ -35,10 +50,16 @@ public:
     {
     }
     [[nodiscard]] std::vector<Variation> all(); ///< by id, which is catalogue order
+    [[nodiscard]] std::optional<Variation> find(VariationId id);
     void insert(const Variation &variation);
-    void remove(const Variation &variation);
+    void remove(VariationId id);
+    void release(VariationId id);
+    void update(const Variation &variation);
+    [[nodiscard]] QString describe(const Variation &variation);
 
 private:
+    void refuseTaken(const Variation &variation);
+
     Database &m_db;
 };
 
@@ -50,8 +71,10 @@ public:
     {
     }
     [[nodiscard]] std::vector<Card> between(LifterId lifter, QDate from, QDate to);
+    [[nodiscard]] std::optional<Card> find(CardId id);
     void insert(const Card &card);
-    void remove(const Card &card);
+    void remove(CardId id);
+    [[nodiscard]] QString describe(const Card &card);
 
 private:
     Database &m_db;
@@ -66,8 +89,10 @@ public:
     }
     [[nodiscard]] std::vector<LoggedSession> of(LifterId lifter);
     [[nodiscard]] std::vector<LoggedSession> all();
+    [[nodiscard]] std::optional<LoggedSession> find(SessionId id);
     void insert(const LoggedSession &session);
-    void remove(const LoggedSession &session);
+    void remove(SessionId id);
+    [[nodiscard]] QString describe(const LoggedSession &session);
 
 private:
     Database &m_db;

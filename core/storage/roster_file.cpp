@@ -2,9 +2,10 @@
 
 #include "core/exchange/catalogue_csv.h"
 #include "core/storage/database.h"
+#include "core/storage/edit_writer.h"
 #include "core/storage/migrations.h"
+#include "core/storage/probe.h"
 #include "core/storage/repositories.h"
-#include "core/storage/roster_header.h"
 #include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
@@ -45,47 +46,6 @@ std::unique_ptr<QLockFile> lock(const QString &path)
             .arg(shown(path)));
 }
 
-void refuseUnlessRoster(const QString &path)
-{
-    const RosterHeader header = readRosterHeader(path);
-    switch (header.kind) {
-    case RosterHeader::Kind::missing:
-        throw StorageError(tr("There is no file %1.").arg(shown(path)));
-    case RosterHeader::Kind::unreadable:
-        throw StorageError(tr("%1 cannot be read. Check its permissions.").arg(shown(path)));
-    case RosterHeader::Kind::foreign:
-        throw StorageError(tr("%1 is not a roster of Benchwright. It was left as it is. To read a "
-                              "training log, use Import.")
-                               .arg(shown(path)));
-    case RosterHeader::Kind::roster:
-        break;
-    }
-    if (header.schemaVersion > int(migrations().size()))
-        throw StorageError(
-            tr("%1 was made by a newer version of Benchwright. It was left as it is; "
-               "update Benchwright to open it.")
-                .arg(shown(path)));
-    if (!QFileInfo(path).isWritable())
-        throw StorageError(tr("%1 is read-only. Copy it to a folder of yours and open it there.")
-                               .arg(shown(path)));
-}
-
-void refuseDamaged(const QString &path)
-{
-    QString found;
-    try {
-        Database probe(path, Database::Access::frozen);
-        found = probe.value(QStringLiteral("PRAGMA quick_check(1)")).toString();
-    } catch (const StorageError &e) {
-        found = e.detail();
-    }
-    if (found != QStringLiteral("ok"))
-        throw StorageError(tr("%1 is damaged. It was left as it is; open the newest backup beside "
-                              "it.")
-                               .arg(shown(path)),
-            found);
-}
-
 void setUp(Database &db)
 {
     (void)db.value(QStringLiteral("PRAGMA journal_mode = WAL"));
@@ -93,36 +53,15 @@ void setUp(Database &db)
     db.run(QStringLiteral("PRAGMA foreign_keys = ON"));
 }
 
-template <class Row> void refuseUnsound(const std::vector<Row> &rows)
+/// A whole new roster under a name of its own, so that no half-made one is ever found.
+void build(const QString &path)
 {
-    for (const Row &row : rows)
-        if (const QStringList wrong = problems(row); !wrong.isEmpty())
-            throw StorageError(row.name + QStringLiteral(": ") + wrong.join(u' '));
-}
-
-void refuseUnsound(const std::vector<LoggedSession> &sessions)
-{
-    for (const LoggedSession &session : sessions)
-        for (size_t i = 0; i < session.sets.size(); ++i)
-            if (const QStringList wrong = problems(session.sets[i]); !wrong.isEmpty())
-                throw StorageError(tr("Session of %1, set %2: %3")
-                                       .arg(session.day.toString(Qt::ISODate))
-                                       .arg(i + 1)
-                                       .arg(wrong.join(u' ')));
-}
-
-template <class Repository, class Row>
-void removeAll(Repository repository, const RowChange<Row> &change)
-{
-    for (const Row &row : change.before)
-        repository.remove(row);
-}
-
-template <class Repository, class Row>
-void insertAll(Repository repository, const RowChange<Row> &change)
-{
-    for (const Row &row : change.after)
-        repository.insert(row);
+    Database db(path, Database::Access::readWrite);
+    db.run(QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId));
+    migrate(db, migrations(), [] {});
+    Edit edit;
+    edit.variations.after = builtInCatalogue();
+    EditWriter(db).write(edit);
 }
 
 } // namespace
@@ -169,35 +108,35 @@ RosterFile RosterFile::create(const QString &path)
 {
     if (QFileInfo::exists(path))
         throw StorageError(tr("There is a file %1 already. Choose another name.").arg(shown(path)));
-    auto held = lock(path);
-    try {
-        auto impl = std::make_unique<Impl>(path, std::move(held));
-        impl->db.run(QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId));
-        setUp(impl->db);
-        migrate(impl->db, migrations());
-        RosterFile file(std::move(impl));
-        Edit catalogue;
-        catalogue.variations.after = builtInCatalogue();
-        file.apply(catalogue);
-        file.m_impl->readLastIds();
-        // The header on disk shall say what the file is, even while the log holds the rest.
-        (void)file.m_impl->db.value(QStringLiteral("PRAGMA wal_checkpoint(TRUNCATE)"));
-        return file;
-    } catch (const StorageError &) {
-        for (const char *suffix : {"", "-wal", "-shm"})
-            QFile::remove(path + QLatin1String(suffix));
-        throw;
+    {
+        const auto held = lock(path);
+        const QString part = path + QStringLiteral(".part");
+        QFile::remove(part); // of a program that died while making one
+        try {
+            build(part);
+            QFile file(part);
+            if (!file.rename(path)) // never over an existing file
+                throw StorageError(tr("%1 could not be made. Check the permissions of its folder.")
+                                       .arg(shown(path)),
+                    file.errorString());
+        } catch (const StorageError &) {
+            QFile::remove(part);
+            throw;
+        }
     }
+    return open(path);
 }
 
 RosterFile RosterFile::open(const QString &path)
 {
-    refuseUnlessRoster(path);
-    auto held = lock(path);
-    refuseDamaged(path);
-    auto impl = std::make_unique<Impl>(path, std::move(held));
+    probeHeader(path);
+    const QString real =
+        QFileInfo(path).canonicalFilePath(); // one lock, whatever leads to the file
+    auto held = lock(real);
+    probeContents(real);
+    auto impl = std::make_unique<Impl>(real, std::move(held));
     setUp(impl->db);
-    migrate(impl->db, migrations());
+    migrate(impl->db, migrations(), [] {});
     impl->readLastIds();
     return RosterFile(std::move(impl));
 }
@@ -234,24 +173,7 @@ std::vector<LoggedSession> RosterFile::sessions() const
 
 void RosterFile::apply(const Edit &edit)
 {
-    refuseUnsound(edit.lifters.after);
-    refuseUnsound(edit.variations.after);
-    refuseUnsound(edit.sessions.after);
-
-    Database &db = m_impl->db;
-    Transaction tx(db);
-    // Rows out, rows in: a replaced lifter is gone for a moment while cards still name it, so the
-    // references are checked when all is done.
-    db.run(QStringLiteral("PRAGMA defer_foreign_keys = ON"));
-    removeAll(SessionRepository(db), edit.sessions);
-    removeAll(CardRepository(db), edit.cards);
-    removeAll(VariationRepository(db), edit.variations);
-    removeAll(LifterRepository(db), edit.lifters);
-    insertAll(LifterRepository(db), edit.lifters);
-    insertAll(VariationRepository(db), edit.variations);
-    insertAll(CardRepository(db), edit.cards);
-    insertAll(SessionRepository(db), edit.sessions);
-    tx.commit();
+    EditWriter(m_impl->db).write(edit);
 }
 
 template <> LifterId RosterFile::newId<LifterTag>()

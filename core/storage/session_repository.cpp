@@ -1,6 +1,6 @@
 #include "core/storage/repositories.h"
 
-#include "core/storage/row_values.h"
+#include "core/storage/database.h"
 #include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
@@ -19,35 +19,34 @@ const QString kInsertSet = QStringLiteral(
     "INSERT INTO set_entry (session_id, position, variation_id, load_kg, reps_planned, reps_done,"
     " rpe, failed, velocity_ms, touch, note) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
 
-std::vector<LoggedSession> read(QSqlQuery &rows)
+std::vector<LoggedSession> read(Rows rows)
 {
     std::vector<LoggedSession> sessions;
     while (rows.next()) {
-        RowReader row(rows);
-        const SessionId id{row.id()};
+        const SessionId id{rows.id()};
         if (sessions.empty() || sessions.back().id != id) {
             LoggedSession session;
             session.id = id;
-            session.lifter = {row.id()};
-            session.day = row.date();
-            session.number = row.integer();
-            session.readiness = row.maybeInteger();
+            session.lifter = {rows.id()};
+            session.day = rows.date();
+            session.number = rows.integer();
+            session.readiness = rows.maybeInteger();
             sessions.push_back(std::move(session));
         } else {
-            row.skip(4);
+            rows.skip(4);
         }
-        if (row.isNull()) // a session without sets
+        if (rows.isNull()) // a session without sets
             continue;
         SetEntry set;
-        set.variation = {row.id()};
-        set.loadKg = row.real();
-        set.repsPlanned = row.maybeInteger();
-        set.repsDone = row.integer();
-        set.rpe = row.maybeReal();
-        set.failed = row.boolean();
-        set.velocityMs = row.maybeReal();
-        set.touch = row.maybeInteger();
-        set.note = row.text();
+        set.variation = {rows.id()};
+        set.loadKg = rows.real();
+        set.repsPlanned = rows.maybeInteger();
+        set.repsDone = rows.integer();
+        set.rpe = rows.maybeReal();
+        set.failed = rows.boolean();
+        set.velocityMs = rows.maybeReal();
+        set.touch = rows.maybeInteger();
+        set.note = rows.text();
         sessions.back().sets.push_back(std::move(set));
     }
     return sessions;
@@ -63,6 +62,13 @@ std::vector<LoggedSession> SessionRepository::of(LifterId lifter)
 std::vector<LoggedSession> SessionRepository::all()
 {
     return read(m_db.select(kSelect.arg(QString())));
+}
+
+std::optional<LoggedSession> SessionRepository::find(SessionId id)
+{
+    const std::vector<LoggedSession> found =
+        read(m_db.select(kSelect.arg(QStringLiteral("WHERE s.id = ?")), {id.value}));
+    return found.empty() ? std::nullopt : std::optional(found.front());
 }
 
 void SessionRepository::insert(const LoggedSession &session)
@@ -86,9 +92,17 @@ void SessionRepository::insert(const LoggedSession &session)
                 toVariant(set.velocityMs), toVariant(set.touch), toVariant(set.note)});
 }
 
-void SessionRepository::remove(const LoggedSession &session)
+void SessionRepository::remove(SessionId id)
 {
-    removeRow(m_db, QStringLiteral("session"), session.id.value);
+    m_db.run(QStringLiteral("DELETE FROM session WHERE id = ?"), {id.value});
+}
+
+QString SessionRepository::describe(const LoggedSession &session)
+{
+    const std::optional<Lifter> lifter = LifterRepository(m_db).find(session.lifter);
+    return QCoreApplication::translate("Storage", "Session %1 of %2 on %3")
+        .arg(QString::number(session.number), lifter ? lifter->name : QStringLiteral("?"),
+            session.day.toString(Qt::ISODate));
 }
 
 } // namespace core

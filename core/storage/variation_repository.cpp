@@ -1,55 +1,83 @@
 #include "core/storage/repositories.h"
 
-#include "core/storage/row_values.h"
+#include "core/storage/database.h"
 #include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 
 namespace core {
 
-std::vector<Variation> VariationRepository::all()
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Storage", text);
+}
+
+const QString kSelect = QStringLiteral(
+    "SELECT id, code, name, lift, competition, serves, stance, purpose, tempo_lowering,"
+    " tempo_pause, tempo_lifting, reps_low, reps_high, ratio, ratio_spread, ratio_source,"
+    " rep_cost, fatigue, spares, when_to_use, cautions, retired FROM variation ");
+
+std::vector<Variation> read(Rows rows)
 {
     std::vector<Variation> variations;
-    QSqlQuery &rows = m_db.select(QStringLiteral(
-        "SELECT id, code, name, lift, competition, serves, stance, purpose, tempo_lowering,"
-        " tempo_pause, tempo_lifting, reps_low, reps_high, ratio, ratio_spread, ratio_source,"
-        " rep_cost, fatigue, spares, when_to_use, cautions, retired FROM variation ORDER BY id"));
     while (rows.next()) {
-        RowReader row(rows);
         Variation v;
-        v.id = {row.id()};
-        v.code = row.text();
-        v.name = row.text();
-        v.lift = liftFromFileWord(row.text()).value_or(Lift::bench);
-        v.competition = row.boolean();
-        v.serves = servesFromFileWord(row.text()).value_or(Serves::both);
-        v.stance = row.text();
-        v.purpose = row.text();
-        v.tempo.lowering = row.integer();
-        v.tempo.pause = row.integer();
-        v.tempo.lifting = row.integer();
-        v.repsLow = row.integer();
-        v.repsHigh = row.integer();
-        v.ratio = row.real();
-        v.ratioSpread = row.real();
-        v.ratioSource = row.text();
-        v.repCost = row.real();
-        v.fatigue = fatigueFromFileWord(row.text()).value_or(Fatigue::moderate);
-        v.spares = bodyAreasFromFileWords(row.text()).value_or(std::vector<BodyArea>());
-        v.whenToUse = row.text();
-        v.cautions = row.text();
-        v.retired = row.boolean();
+        v.id = {rows.id()};
+        v.code = rows.text();
+        v.name = rows.text();
+        v.lift = liftFromFileWord(rows.text()).value_or(Lift::bench);
+        v.competition = rows.boolean();
+        v.serves = servesFromFileWord(rows.text()).value_or(Serves::both);
+        v.stance = rows.text();
+        v.purpose = rows.text();
+        v.tempo.lowering = rows.integer();
+        v.tempo.pause = rows.integer();
+        v.tempo.lifting = rows.integer();
+        v.repsLow = rows.integer();
+        v.repsHigh = rows.integer();
+        v.ratio = rows.real();
+        v.ratioSpread = rows.real();
+        v.ratioSource = rows.text();
+        v.repCost = rows.real();
+        v.fatigue = fatigueFromFileWord(rows.text()).value_or(Fatigue::moderate);
+        v.spares = bodyAreasFromFileWords(rows.text()).value_or(std::vector<BodyArea>());
+        v.whenToUse = rows.text();
+        v.cautions = rows.text();
+        v.retired = rows.boolean();
         variations.push_back(std::move(v));
     }
     return variations;
 }
 
-void VariationRepository::insert(const Variation &v)
+/// The columns from code to retired, in the order of kSelect.
+QVariantList fields(const Variation &v)
 {
-    if (m_db.value(QStringLiteral("SELECT id FROM variation WHERE code = ?"), {v.code}).isValid())
-        throw StorageError(QCoreApplication::translate(
-            "Storage", "There is a variation with the code %1 already. Choose another code.")
-                               .arg(v.code));
+    return {v.code, v.name, fileWord(v.lift), int(v.competition), fileWord(v.serves),
+        toVariant(v.stance), toVariant(v.purpose), v.tempo.lowering, v.tempo.pause, v.tempo.lifting,
+        v.repsLow, v.repsHigh, v.ratio, v.ratioSpread, toVariant(v.ratioSource), v.repCost,
+        fileWord(v.fatigue), toVariant(fileWords(v.spares)), toVariant(v.whenToUse),
+        toVariant(v.cautions), int(v.retired)};
+}
+
+} // namespace
+
+std::vector<Variation> VariationRepository::all()
+{
+    return read(m_db.select(kSelect + QStringLiteral("ORDER BY id")));
+}
+
+std::optional<Variation> VariationRepository::find(VariationId id)
+{
+    const std::vector<Variation> found =
+        read(m_db.select(kSelect + QStringLiteral("WHERE id = ?"), {id.value}));
+    return found.empty() ? std::nullopt : std::optional(found.front());
+}
+
+void VariationRepository::insert(const Variation &variation)
+{
+    refuseTaken(variation);
     m_db.run(
         QStringLiteral(
             "INSERT INTO variation (id, code, name, lift, competition, serves, stance, purpose,"
@@ -57,17 +85,57 @@ void VariationRepository::insert(const Variation &v)
             " ratio_spread, ratio_source, rep_cost, fatigue, spares, when_to_use, cautions, "
             "retired)"
             " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
-        {v.id.value, v.code, v.name, fileWord(v.lift), int(v.competition), fileWord(v.serves),
-            toVariant(v.stance), toVariant(v.purpose), v.tempo.lowering, v.tempo.pause,
-            v.tempo.lifting, v.repsLow, v.repsHigh, v.ratio, v.ratioSpread,
-            toVariant(v.ratioSource), v.repCost, fileWord(v.fatigue),
-            toVariant(fileWords(v.spares)), toVariant(v.whenToUse), toVariant(v.cautions),
-            int(v.retired)});
+        QVariantList{variation.id.value} + fields(variation));
 }
 
-void VariationRepository::remove(const Variation &variation)
+void VariationRepository::remove(VariationId id)
 {
-    removeRow(m_db, QStringLiteral("variation"), variation.id.value);
+    m_db.run(QStringLiteral("DELETE FROM variation WHERE id = ?"), {id.value});
+}
+
+void VariationRepository::release(VariationId id)
+{
+    m_db.run(
+        QStringLiteral("UPDATE variation SET code = '0__' || id, competition = 0 WHERE id = ?"),
+        {id.value});
+}
+
+void VariationRepository::update(const Variation &variation)
+{
+    refuseTaken(variation);
+    m_db.run(QStringLiteral(
+                 "UPDATE variation SET code = ?, name = ?, lift = ?, competition = ?, serves = ?,"
+                 " stance = ?, purpose = ?, tempo_lowering = ?, tempo_pause = ?, tempo_lifting = ?,"
+                 " reps_low = ?, reps_high = ?, ratio = ?, ratio_spread = ?, ratio_source = ?,"
+                 " rep_cost = ?, fatigue = ?, spares = ?, when_to_use = ?, cautions = ?, retired = "
+                 "? WHERE id = ?"),
+        fields(variation) + QVariantList{variation.id.value});
+}
+
+QString VariationRepository::describe(const Variation &variation)
+{
+    return tr("Variation %1")
+        .arg(variation.name.trimmed().isEmpty() ? variation.code : variation.name);
+}
+
+void VariationRepository::refuseTaken(const Variation &v)
+{
+    const QVariant owner =
+        m_db.value(QStringLiteral("SELECT name FROM variation WHERE code = ? AND id <> ?"),
+            {v.code, v.id.value});
+    if (owner.isValid())
+        throw StorageError(tr("The code %1 belongs to %2 already. Choose another code.")
+                               .arg(v.code, owner.toString()));
+    if (!v.competition)
+        return;
+    const QVariant other = m_db.value(
+        QStringLiteral("SELECT name FROM variation WHERE lift = ? AND competition = 1 AND id <> ?"),
+        {fileWord(v.lift), v.id.value});
+    if (other.isValid())
+        throw StorageError(
+            tr("%1 is the competition variation of its lift already, and there is one a lift. Take "
+               "that mark from it first.")
+                .arg(other.toString()));
 }
 
 } // namespace core

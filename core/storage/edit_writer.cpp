@@ -1,0 +1,115 @@
+#include "core/storage/edit_writer.h"
+
+#include "core/storage/database.h"
+#include "core/storage/repositories.h"
+#include "core/storage/storage_error.h"
+
+#include <QCoreApplication>
+#include <unordered_set>
+
+namespace core {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("EditWriter", text);
+}
+
+template <class Row> auto idsOf(const std::vector<Row> &rows)
+{
+    std::unordered_set<decltype(Row::id)> ids;
+    for (const Row &row : rows)
+        ids.insert(row.id);
+    return ids;
+}
+
+/// Rows that others refer to. A card or a session is taken out and put back, so that two may swap
+/// places.
+template <class Repository, class Row>
+concept UpdatesInPlace = requires(Repository repository, Row row)
+{
+    repository.update(row);
+};
+
+} // namespace
+
+void EditWriter::write(const Edit &edit)
+{
+    Transaction tx(m_db);
+    m_db.run(QStringLiteral("PRAGMA defer_foreign_keys = ON")); // rows come and go in any order
+    carryOut(LifterRepository(m_db), edit.lifters);
+    carryOut(VariationRepository(m_db), edit.variations);
+    carryOut(CardRepository(m_db), edit.cards);
+    carryOut(SessionRepository(m_db), edit.sessions);
+    try {
+        tx.commit();
+    } catch (const StorageError &) {
+        refuseDangling(); // the transaction is still open, so the reason can be looked for
+        throw;
+    }
+}
+
+template <class Repository, class Row>
+void EditWriter::carryOut(Repository repository, const RowChange<Row> &change)
+{
+    const auto before = idsOf(change.before);
+    const auto after = idsOf(change.after);
+
+    for (const Row &row : change.before)
+        if (repository.find(row.id) != row)
+            throw StorageError(tr(
+                "%1 was changed or removed in the meantime. Nothing was changed; look at it once "
+                "more and try again.")
+                                   .arg(repository.describe(row)));
+    for (const Row &row : change.before) {
+        if constexpr (UpdatesInPlace<Repository, Row>) {
+            if (after.contains(row.id)) {
+                repository.release(row.id);
+                continue;
+            }
+        }
+        repository.remove(row.id);
+    }
+    for (const Row &row : change.after) {
+        QStringList wrong = problems(row);
+        if (!row.id.isValid())
+            wrong << tr("It has no id.");
+        if (!wrong.isEmpty())
+            throw StorageError(
+                tr("%1 cannot be saved. %2").arg(repository.describe(row), wrong.join(u' ')));
+        if constexpr (UpdatesInPlace<Repository, Row>) {
+            if (before.contains(row.id)) {
+                repository.update(row);
+                continue;
+            }
+        }
+        try {
+            repository.insert(row);
+        } catch (const StorageError &e) {
+            if (e.detail().isEmpty()) // says by itself what is wrong
+                throw;
+            throw StorageError(
+                tr("%1 cannot be saved. %2").arg(repository.describe(row), e.words()), e.detail());
+        }
+    }
+}
+
+void EditWriter::refuseDangling()
+{
+    Rows rows = m_db.select(QStringLiteral("PRAGMA foreign_key_check"));
+    if (!rows.next())
+        return;
+    const QString child = rows.text();
+    rows.skip(1);
+    const QString parent = rows.text();
+    throw StorageError(parent == QStringLiteral("lifter")
+            ? tr("The lifter still has cards or a log. Archive the lifter instead; nothing was "
+                 "changed.")
+            : tr(
+                "The variation is still used by a card or in a log. Retire it instead; nothing was "
+                "changed."),
+        QStringLiteral("%1 refers to %2").arg(child, parent));
+}
+
+} // namespace core
