@@ -5,6 +5,7 @@
 #include "app/commands/estimate.h"
 #include "app/commands/files.h"
 #include "app/commands/import.h"
+#include "app/commands/picture.h"
 #include "app/commands/window.h"
 #include "core/storage/storage_error.h"
 
@@ -35,6 +36,7 @@ struct Options
     EstimateOptions estimate;
     ImportOptions import;
     DemoOptions demo;
+    PictureOptions picture;
     QString checked;
     QString opened;
 };
@@ -98,6 +100,29 @@ void addDemo(CLI::App &app, Options &all, Request &request)
         [&] { request.run = [options](Console &console) { return demo(options, console); }; });
 }
 
+void addPicture(CLI::App &app, Options &all, Request &request)
+{
+    PictureOptions &options = all.picture;
+    CLI::App &command = *app.add_subcommand("picture", "Save the window on a roster as a PNG");
+    addText(command, "ROSTER", options.roster, "Roster file")->required();
+    addText(command, "--out", options.out, "PNG to write, - for standard output")->required();
+    addText(command, "--lifter", options.lifter, "Name; the first of the list without it");
+    command.add_option("--page", options.page, "Page of the window, from 1")->capture_default_str();
+    const auto pixels = CLI::Range(400, 8000);
+    command.add_option("--width", options.size.rwidth(), "Pixels")
+        ->check(pixels)
+        ->capture_default_str();
+    command.add_option("--height", options.size.rheight(), "Pixels")
+        ->check(pixels)
+        ->capture_default_str();
+    command.add_flag("--dark", options.dark, "Dark colours");
+    command.footer("Example: benchwright picture club.benchwright --out window.png");
+    command.callback([&] {
+        request.needs = Request::Needs::painting;
+        request.run = [options](Console &console) { return picture(options, console); };
+    });
+}
+
 /// Prints `text` and ends.
 Request printing(std::string text, int code)
 {
@@ -124,6 +149,7 @@ Request parseCommandLine(std::vector<std::string> arguments)
     addImport(app, options, request);
     addCheck(app, options, request);
     addDemo(app, options, request);
+    addPicture(app, options, request);
     try {
         std::reverse(arguments.begin(), arguments.end()); // the order that CLI11 takes
         app.parse(std::move(arguments));

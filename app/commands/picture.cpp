@@ -1,0 +1,85 @@
+#include "app/commands/picture.h"
+
+#include "app/commands/files.h"
+#include "core/storage/storage_error.h"
+#include "ui/look/theme.h"
+#include "ui/main_window.h"
+#include "ui/window/roster_view.h"
+
+#include <QApplication>
+#include <QBuffer>
+#include <QEventLoop>
+#include <QSettings>
+#include <QTabWidget>
+#include <QTemporaryDir>
+#include <QTimer>
+
+namespace app {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Commands", text);
+}
+
+void waitFor(const ui::Estimates &estimates)
+{
+    if (!estimates.isBusy())
+        return;
+    QEventLoop loop;
+    QObject::connect(&estimates, &ui::Estimates::changed, &loop, &QEventLoop::quit);
+    loop.exec();
+}
+
+/// Lets what the last signals asked for be laid out and drawn.
+void settle()
+{
+    QEventLoop loop;
+    QTimer::singleShot(200, &loop, &QEventLoop::quit);
+    loop.exec();
+}
+
+void select(ui::RosterView &roster, const QString &name)
+{
+    for (const core::Lifter &lifter : roster.session().lifters())
+        if (name.isEmpty() ? !lifter.archived : lifter.name == name) {
+            roster.selection().setLifter(lifter.id);
+            return;
+        }
+    if (!name.isEmpty())
+        throw core::StorageError(tr("The roster has no lifter %1.").arg(name));
+}
+
+} // namespace
+
+int picture(const PictureOptions &options, Console &console)
+{
+    (void)core::RosterFile::open(options.roster); // or it throws what is wrong with the file
+    // A picture leaves the coach's own settings and recent files alone.
+    const QTemporaryDir settings;
+    QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings.path());
+    ui::Theme theme(*qApp);
+    theme.choose(options.dark ? ui::SchemeChoice::dark : ui::SchemeChoice::light);
+    ui::MainWindow window(theme);
+    window.resize(options.size);
+    window.show();
+    if (!window.openFile(options.roster))
+        return exitFailed;
+    ui::RosterView &roster = *window.roster();
+    select(roster, options.lifter);
+    if (options.page < 1 || options.page > roster.pages().count())
+        throw core::StorageError(
+            tr("The window has the pages 1 to %1.").arg(roster.pages().count()));
+    roster.pages().setCurrentIndex(options.page - 1);
+    waitFor(roster.estimates());
+    settle();
+
+    QBuffer png;
+    if (!window.grab().save(&png, "PNG"))
+        throw core::StorageError(tr("The picture could not be made."));
+    writeOutput(options.out, png.data(), console);
+    return exitFine;
+}
+
+} // namespace app
