@@ -1,8 +1,6 @@
 #include "ui/print/sheet_layout.h"
 
 #include <QCoreApplication>
-#include <QFontMetricsF>
-#include <QTextLayout>
 #include <algorithm>
 #include <array>
 #include <initializer_list>
@@ -86,7 +84,7 @@ double heightOf(const std::vector<Row> &rows)
 SheetType widestThatFits(const QString &words, std::initializer_list<SheetType> types, double width)
 {
     for (const SheetType type : types)
-        if (QFontMetricsF(sheetFont(type)).horizontalAdvance(words) <= width)
+        if (textWidth(words, type) <= width)
             return type;
     return SheetType::small;
 }
@@ -153,8 +151,7 @@ private:
     void setTitle()
     {
         // The week stands at the right of a name that leaves room for it, else below.
-        const QFontMetricsF week(sheetFont(SheetType::subtitle));
-        const double weekWidth = week.horizontalAdvance(m_sheet.week) + points(8);
+        const double weekWidth = textWidth(m_sheet.week, SheetType::subtitle) + points(8);
         const std::vector<Line> name =
             broken(m_sheet.lifter, SheetType::title, m_area.width() - weekWidth);
         if (name.size() == 1) {
@@ -412,48 +409,6 @@ private:
 };
 
 } // namespace
-
-QFont sheetFont(SheetType type)
-{
-    struct Look
-    {
-        double points;
-        bool bold;
-    };
-    constexpr Look kLooks[] = {
-        {17, true}, {11, false}, {10, true}, {9, true}, {8.5, false}, {7.5, false}, {10, true}};
-    const Look &look = kLooks[size_t(type)];
-    QFont font(QStringLiteral("DejaVu Sans"));
-    font.setPixelSize(int(points(look.points)));
-    font.setBold(look.bold);
-    font.setHintingPreference(QFont::PreferNoHinting);
-    // No ligatures: "off" stays three letters, which a PDF reader finds.
-    font.setStyleStrategy(QFont::PreferNoShaping);
-    return font;
-}
-
-double lineHeight(SheetType type)
-{
-    return QFontMetricsF(sheetFont(type)).height();
-}
-
-QStringList brokenLines(const QString &text, SheetType type, double width)
-{
-    QStringList lines;
-    for (const QString &paragraph : text.split(u'\n', Qt::SkipEmptyParts)) {
-        QTextLayout layout(paragraph, sheetFont(type));
-        QTextOption option;
-        option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-        layout.setTextOption(option);
-        layout.beginLayout();
-        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
-            line.setLineWidth(width);
-            lines << paragraph.mid(line.textStart(), line.textLength()).trimmed();
-        }
-        layout.endLayout();
-    }
-    return lines;
-}
 
 std::vector<SheetPage> layOut(const core::WeekSheet &sheet, PaperSize paper)
 {

@@ -2,8 +2,8 @@
 
 #include "core/plan/week_sheet.h"
 #include "ui/print/paper.h"
+#include "ui/print/sheet_type.h"
 
-#include <QFont>
 #include <QLineF>
 #include <QRectF>
 #include <vector>
@@ -11,10 +11,6 @@
 /// Where the words and boxes of a week stand on the paper. Pure geometry from the words and the
 /// font's measures; sheet_painter draws it.
 namespace ui {
-
-enum class SheetType { title, subtitle, heading, name, body, small, load };
-
-[[nodiscard]] QFont sheetFont(SheetType type);
 
 /// One line of text that fits its box.
 struct SheetText
@@ -40,11 +36,5 @@ inline constexpr double kSheetMargin = 30.0 * kTwipsPerPoint;
 /// The whole sheet, at least one page. A day or a card that does not fit goes on overleaf under its
 /// own heading; nothing is cut off.
 [[nodiscard]] std::vector<SheetPage> layOut(const core::WeekSheet &sheet, PaperSize paper);
-
-/// Breaks a text into lines of at most `width` twips, between words where it can.
-[[nodiscard]] QStringList brokenLines(const QString &text, SheetType type, double width);
-
-/// Height of a line, twips.
-[[nodiscard]] double lineHeight(SheetType type);
 
 } // namespace ui

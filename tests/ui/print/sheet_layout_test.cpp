@@ -1,7 +1,6 @@
 #include "tests/ui/print/sample_sheet.h"
 #include "ui/print/sheet_layout.h"
 
-#include <QFontMetricsF>
 #include <algorithm>
 #include <gmock/gmock.h>
 
@@ -20,7 +19,7 @@ bool overlap(const QRectF &a, const QRectF &b)
 /// What the ink of a text covers.
 QRectF inkOf(const SheetText &text)
 {
-    const double width = QFontMetricsF(sheetFont(text.type)).horizontalAdvance(text.text);
+    const double width = textWidth(text.text, text.type);
     QRectF ink(text.box.left(), text.box.top(), width, text.box.height());
     if (text.align & Qt::AlignRight)
         ink.moveRight(text.box.right());
@@ -148,7 +147,6 @@ TEST(BrokenLines, BreakBetweenWordsAndInsideLongOnes)
     EXPECT_EQ(brokenLines(QStringLiteral("one\ntwo"), SheetType::body, 1e6),
         (QStringList{QStringLiteral("one"), QStringLiteral("two")}));
     EXPECT_TRUE(brokenLines({}, SheetType::body, 1000).isEmpty());
-    const QFontMetricsF metrics(sheetFont(SheetType::body));
     for (const QString &line : brokenLines(QString(300, u'x'), SheetType::body, 2000))
-        EXPECT_LE(metrics.horizontalAdvance(line), 2000);
+        EXPECT_LE(textWidth(line, SheetType::body), 2000);
 }
