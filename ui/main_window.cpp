@@ -1,6 +1,7 @@
 #include "ui/main_window.h"
 
 #include "core/storage/storage_error.h"
+#include "ui/catalogue/catalogue_dialog.h"
 #include "ui/lifters/lifter_list_panel.h"
 #include "ui/look/theme.h"
 #include "ui/window/help.h"
@@ -30,6 +31,7 @@ namespace ui {
 namespace {
 
 const QString kSuffix = QStringLiteral("benchwright");
+const QString kLogSuffix = QStringLiteral("csv");
 const QString kGeometryKey = QStringLiteral("window/geometry");
 const QString kFolderKey = QStringLiteral("files/folder");
 
@@ -45,14 +47,15 @@ QString folder()
         .toString();
 }
 
-/// The roster among the files dragged in; empty where there is none.
-QString rosterIn(const QMimeData &data)
+/// The files of this suffix among those dragged in.
+QStringList filesIn(const QMimeData &data, const QString &suffix)
 {
+    QStringList paths;
     for (const QUrl &url : data.urls())
         if (const QString path = url.toLocalFile();
-            QFileInfo(path).suffix().compare(kSuffix, Qt::CaseInsensitive) == 0)
-            return path;
-    return {};
+            QFileInfo(path).suffix().compare(suffix, Qt::CaseInsensitive) == 0)
+            paths << path;
+    return paths;
 }
 
 } // namespace
@@ -106,6 +109,11 @@ void MainWindow::buildFileMenu()
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecentMenu);
     menu->addSeparator();
     addRosterAction(
+        menu, tr("&Import log…"), tr("Ctrl+I"), [](RosterView &roster) { roster.importLog(); });
+    addRosterAction(menu, tr("&Print plan…"), QKeySequence::Print,
+        [](RosterView &roster) { roster.printPlan(); });
+    menu->addSeparator();
+    addRosterAction(
         menu, tr("&Close roster"), QKeySequence::Close, [this](RosterView &) { closeFile(); });
     menu->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 }
@@ -132,6 +140,9 @@ void MainWindow::buildRosterMenu()
         [](RosterView &roster) { roster.lifters().editLifter(); });
     addRosterAction(menu, tr("Ar&chive or restore the lifter"), {},
         [](RosterView &roster) { roster.lifters().toggleArchived(); });
+    menu->addSeparator();
+    addRosterAction(menu, tr("&Variation catalogue…"), tr("Ctrl+Shift+V"),
+        [this](RosterView &roster) { CatalogueDialog(roster.session(), this).exec(); });
 }
 
 void MainWindow::buildViewMenu()
@@ -141,6 +152,9 @@ void MainWindow::buildViewMenu()
         [](RosterView &roster) { roster.lifters().stepLifter(+1); });
     addRosterAction(menu, tr("&Previous lifter"), tr("Alt+Up"),
         [](RosterView &roster) { roster.lifters().stepLifter(-1); });
+    menu->addSeparator();
+    addRosterAction(
+        menu, tr("Re&view"), tr("Ctrl+2"), [](RosterView &roster) { roster.showReview(); });
     menu->addSeparator();
     auto *schemes = new QActionGroup(this);
     for (const auto &[choice, words] :
@@ -248,6 +262,8 @@ void MainWindow::showRoster(RosterView *roster)
     m_undo->addStack(&roster->session().undoStack());
     m_undo->setActiveStack(&roster->session().undoStack());
     connect(&roster->session(), &RosterSession::failed, m_message, &MessageBar::say);
+    connect(roster, &RosterView::said, m_message,
+        [this](const QString &words) { m_message->say(words, {}); });
     const QString path = QFileInfo(roster->session().path()).absoluteFilePath();
     rememberRecent(path);
     QSettings().setValue(kFolderKey, QFileInfo(path).absolutePath());
@@ -282,16 +298,20 @@ void MainWindow::closeEvent(QCloseEvent *event)
 
 void MainWindow::dragEnterEvent(QDragEnterEvent *event)
 {
-    if (!rosterIn(*event->mimeData()).isEmpty())
+    const QMimeData &dragged = *event->mimeData();
+    if (!filesIn(dragged, kSuffix).isEmpty() || (m_roster && !filesIn(dragged, kLogSuffix).isEmpty()))
         event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent *event)
 {
-    if (const QString path = rosterIn(*event->mimeData()); !path.isEmpty()) {
-        event->acceptProposedAction();
-        openFile(path);
-    }
+    const QStringList rosters = filesIn(*event->mimeData(), kSuffix);
+    const QStringList logs = filesIn(*event->mimeData(), kLogSuffix);
+    event->acceptProposedAction();
+    if (!rosters.isEmpty())
+        openFile(rosters.front());
+    else if (m_roster && !logs.isEmpty())
+        m_roster->importLog(logs);
 }
 
 } // namespace ui

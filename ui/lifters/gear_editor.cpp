@@ -82,7 +82,7 @@ GearEditor::GearEditor(QWidget *parent)
     auto *collarsLabel = new QLabel(tr("&Collars, both"));
     collarsLabel->setBuddy(m_collars);
     form->addRow(collarsLabel, weightField(m_collars, m_collarsUnit, m_collarsProblem));
-    auto *platesLabel = new QLabel(tr("&Plates at hand"));
+    auto *platesLabel = new QLabel(tr("P&lates at hand"));
     platesLabel->setBuddy(m_plates);
     form->addRow(platesLabel);
     form->addRow(m_plates);

@@ -230,8 +230,9 @@ QString minorCaution(const core::Lifter &lifter, QDate today)
 {
     if (!core::mayBeMinor(lifter, today))
         return {};
-    return Text::tr("Under 18, or only just of age: no maximal singles or attempts without "
-                    "qualified supervision. Local rules and the federation's rule book come first.");
+    return Text::tr(
+        "Under 18, or only just of age: no maximal singles or attempts without "
+        "qualified supervision. Local rules and the federation's rule book come first.");
 }
 
 } // namespace ui

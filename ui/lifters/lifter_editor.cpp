@@ -2,6 +2,7 @@
 
 #include "ui/lifters/gear_editor.h"
 #include "ui/look/field_note.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/metrics.h"
 #include "ui/look/touch_mark.h"
 
@@ -20,35 +21,7 @@ namespace ui {
 
 namespace {
 
-QWidget *withNotes(QWidget *field, std::initializer_list<QWidget *> notes)
-{
-    auto *box = new QWidget;
-    auto *column = new QVBoxLayout(box);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::hair);
-    column->addWidget(field);
-    for (QWidget *note : notes)
-        column->addWidget(note);
-    return box;
-}
-
-QWidget *inRow(std::initializer_list<QWidget *> widgets)
-{
-    auto *box = new QWidget;
-    auto *row = new QHBoxLayout(box);
-    row->setContentsMargins(0, 0, 0, 0);
-    for (QWidget *widget : widgets)
-        row->addWidget(widget);
-    row->addStretch();
-    return box;
-}
-
-void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *field)
-{
-    auto *label = new QLabel(text);
-    label->setBuddy(buddy);
-    form->addRow(label, field);
-}
+constexpr int kPersonWidth = 440;
 
 template <class Value> Value chosen(const QComboBox *box)
 {
@@ -116,7 +89,7 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
     m_groups = new QLineEdit;
     m_groups->setObjectName(QStringLiteral("groups"));
     m_groups->setPlaceholderText(groupsInUse.isEmpty()
-            ? tr("such as: juniors, Tuesday evening")
+            ? tr("with commas, such as: juniors, Tuesday evening")
             : tr("in use: %1").arg(groupsInUse.join(QStringLiteral(", "))));
     m_hasMeet = new QCheckBox(tr("&Meet on"));
     m_hasMeet->setObjectName(QStringLiteral("hasMeet"));
@@ -140,20 +113,21 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
         tr("Soft: the bar barely touches the chest. Sinking: it settles into the chest."));
 
     auto *page = new QWidget;
+    page->setMinimumWidth(kPersonWidth);
     auto *form = new QFormLayout(page);
     form->setContentsMargins(0, 0, 0, 0);
     addRow(form, tr("&Name"), m_name, withNotes(m_name, {m_nameProblem}));
-    addRow(form, tr("S&ex"), m_sex, inRow({m_sex}));
+    addRow(form, tr("Se&x"), m_sex, inRow({m_sex}));
     addRow(form, tr("Birth &year"), m_birthYear,
         withNotes(m_birthYear, {m_birthYearProblem, m_minorCaution}));
     addRow(form, tr("Body&weight"), m_bodyweight,
         withNotes(inRow({m_bodyweight, m_bodyweightUnit}), {m_bodyweightProblem}));
     addRow(form, tr("Un&it"), m_unitChoice, inRow({m_unitChoice}));
     addRow(form, tr("T&ouch style"), m_touchStyle, withNotes(inRow({m_touchStyle}), {touchHelp}));
-    addRow(form, tr("&Grip"), m_gripNote, m_gripNote);
-    addRow(form, tr("Groups (wit&h commas)"), m_groups, m_groups);
+    addRow(form, tr("Gri&p"), m_gripNote, m_gripNote);
+    addRow(form, tr("&Groups"), m_groups, m_groups);
     form->addRow(QString(), inRow({m_hasMeet, m_meetDate}));
-    addRow(form, tr("Notes (&q)"), m_notes, m_notes);
+    addRow(form, tr("Not&es"), m_notes, m_notes);
 
     connect(m_name, &QLineEdit::textEdited, this, &LifterEditor::check);
     connect(m_birthYear, &QLineEdit::textEdited, this, &LifterEditor::check);
@@ -188,7 +162,9 @@ void LifterEditor::fill(const LifterDraft &draft)
     m_unitChoice->setCurrentIndex(m_unitChoice->findData(int(draft.unit)));
     m_touchStyle->setCurrentIndex(m_touchStyle->findData(int(draft.touchStyle)));
     m_gripNote->setText(draft.gripNote);
+    m_gripNote->setCursorPosition(0);
     m_groups->setText(draft.groups);
+    m_groups->setCursorPosition(0);
     m_hasMeet->setChecked(draft.meetDate.has_value());
     m_meetDate->setDate(draft.meetDate.value_or(QDate::currentDate().addMonths(3)));
     m_meetDate->setEnabled(draft.meetDate.has_value());

@@ -71,7 +71,8 @@ void LifterListPanel::buildControls()
     m_styles->addItem(tr("any touch style"));
     for (const core::TouchStyle style :
         {core::TouchStyle::soft, core::TouchStyle::sinking, core::TouchStyle::undecided})
-        m_styles->addItem(touchMarkIcon(style, palette()), core::words(style), int(style));
+        m_styles->addItem(core::words(style), int(style));
+    showMarks();
     auto *filters = new QHBoxLayout;
     filters->addWidget(m_groups, 1);
     filters->addWidget(m_styles, 1);
@@ -207,6 +208,8 @@ void LifterListPanel::refreshFooter()
     m_archive->setEnabled(chosen);
     m_archive->setText(chosen && chosen->archived ? tr("&Restore") : tr("Ar&chive"));
 
+    m_search->setEnabled(!lifters.empty());
+    m_styles->setVisible(!lifters.empty());
     const bool nothing = m_filter->rowCount() == 0;
     m_stack->setCurrentWidget(nothing ? m_nothing : static_cast<QWidget *>(m_list));
     m_clear->setVisible(m_filter->isNarrowed());
@@ -325,6 +328,21 @@ void LifterListPanel::contextMenu(const QPoint &at)
         menu.addAction(m_archive->text(), this, &LifterListPanel::toggleArchived);
     }
     menu.exec(m_list->viewport()->mapToGlobal(at));
+}
+
+void LifterListPanel::showMarks()
+{
+    for (int i = 0; i < m_styles->count(); ++i)
+        if (const QVariant style = m_styles->itemData(i); style.isValid())
+            m_styles->setItemIcon(
+                i, touchMarkIcon(static_cast<core::TouchStyle>(style.toInt()), palette()));
+}
+
+void LifterListPanel::changeEvent(QEvent *event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange && m_styles)
+        showMarks();
 }
 
 bool LifterListPanel::eventFilter(QObject *watched, QEvent *event)

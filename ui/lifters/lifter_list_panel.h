@@ -40,10 +40,12 @@ public:
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
+    void changeEvent(QEvent *event) override;
 
 private:
     void buildControls();
     void connectControls();
+    void showMarks();
     void refreshRows();
     void refreshGroups();
     void refreshFooter();

@@ -12,7 +12,7 @@ namespace ui {
 namespace {
 
 constexpr int kRowPadding = 6;
-constexpr int kFieldHeight = 30;
+constexpr int kTextInset = 4; ///< between a field's edge and its text, besides Fusion's own
 constexpr double kFocusWidth = 2.0;
 
 /// Draws a rounded box with its edge inside `rect`.
@@ -118,12 +118,12 @@ QSize LookStyle::sizeFromContents(
     switch (type) {
     case CT_PushButton:
         result.rwidth() += space::gap;
-        result.setHeight(std::max(result.height(), kFieldHeight));
+        result.setHeight(std::max(result.height(), space::field));
         break;
     case CT_LineEdit:
     case CT_ComboBox:
     case CT_SpinBox:
-        result.setHeight(std::max(result.height(), kFieldHeight));
+        result.setHeight(std::max(result.height(), space::field));
         break;
     case CT_ItemViewItem:
         result.rheight() += kRowPadding;
@@ -135,6 +135,16 @@ QSize LookStyle::sizeFromContents(
         break;
     }
     return result;
+}
+
+QRect LookStyle::subElementRect(
+    SubElement element, const QStyleOption *option, const QWidget *widget) const
+{
+    const QRect rect = QProxyStyle::subElementRect(element, option, widget);
+    const auto *frame = qstyleoption_cast<const QStyleOptionFrame *>(option);
+    if (element == SE_LineEditContents && frame && frame->lineWidth > 0)
+        return rect.adjusted(kTextInset, 0, -kTextInset, 0);
+    return rect;
 }
 
 void LookStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *option,

@@ -14,6 +14,7 @@ inline constexpr int group = 16; ///< between groups
 inline constexpr int page = 24;  ///< around a page or a start panel
 inline constexpr int radius = 4; ///< of a card's or a field's corner
 inline constexpr int mark = 12;  ///< side of a touch mark beside body text
+inline constexpr int field = 30; ///< least height of a field or a button
 } // namespace space
 
 enum class Type {

@@ -1,10 +1,15 @@
 #include "ui/window/roster_view.h"
 
+#include "core/plan/week_sheet.h"
+#include "ui/importing/import_dialog.h"
 #include "ui/lifters/lifter_header.h"
 #include "ui/lifters/lifter_list_panel.h"
 #include "ui/look/metrics.h"
+#include "ui/print/plan_preview.h"
+#include "ui/review/review_page.h"
 
 #include <QLabel>
+#include <QLocale>
 #include <QPushButton>
 #include <QSettings>
 #include <QSplitter>
@@ -26,11 +31,13 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     , m_estimates(m_session)
     , m_lifters(new LifterListPanel(m_session, m_estimates, m_selection))
     , m_pages(new QTabWidget)
+    , m_review(new ReviewPage(m_session, m_estimates, m_selection))
     , m_splitter(new QSplitter)
     , m_right(new QStackedWidget)
     , m_invitation(invitation())
 {
     m_pages->setDocumentMode(true);
+    m_pages->addTab(m_review, tr("Re&view"));
 
     auto *lifter = new QWidget;
     auto *column = new QVBoxLayout(lifter);
@@ -64,21 +71,57 @@ RosterView::~RosterView()
     delete m_splitter;
 }
 
+void RosterView::showReview()
+{
+    m_pages->setCurrentWidget(m_review);
+    m_review->setFocus();
+}
+
+void RosterView::importLog(const QStringList &paths)
+{
+    ImportDialog dialog(m_session, this);
+    if (!paths.isEmpty())
+        dialog.offer(paths);
+    dialog.exec();
+}
+
+void RosterView::printPlan()
+{
+    const core::Lifter *lifter = m_session.lifter(m_selection.lifter());
+    if (!lifter)
+        return;
+    const QDate monday = m_selection.monday();
+    const core::WeekSheet sheet = core::weekSheet(*lifter, monday,
+        m_session.cards(lifter->id, monday, monday.addDays(6)), m_session.variations(),
+        [this, id = lifter->id](core::Lift lift) { return m_estimates.of(id, lift); });
+    if (sheet.days.empty()) {
+        Q_EMIT said(tr("Nothing is planned for %1 in the week from %2. Put cards on the week board "
+                       "first, then print.")
+                        .arg(lifter->name, QLocale().toString(monday, QLocale::ShortFormat)));
+        return;
+    }
+    PlanPreview(sheet, this).exec();
+}
+
 QWidget *RosterView::invitation()
 {
     auto *title = new QLabel(tr("Whom do you coach?"));
     title->setFont(ui::font(Type::title, font()));
     auto *words = new QLabel(
         tr("This roster shows no lifter yet. Add one with name and touch style; bar, plates and "
-           "meet can follow later."));
+           "meet can follow later. Or import a training log, and its lifters come with it."));
     words->setWordWrap(true);
     auto *add = new QPushButton(tr("&Add a lifter…"));
     add->setObjectName(QStringLiteral("inviteAdd"));
     add->setDefault(true);
+    auto *import = new QPushButton(tr("&Import a log…"));
+    import->setObjectName(QStringLiteral("inviteImport"));
+    connect(import, &QPushButton::clicked, this, [this] { importLog(); });
     connect(add, &QPushButton::clicked, m_lifters, &LifterListPanel::addLifter);
 
     auto *buttons = new QHBoxLayout;
     buttons->addWidget(add);
+    buttons->addWidget(import);
     buttons->addStretch();
     auto *middle = new QWidget;
     middle->setFixedWidth(kTextWidth);

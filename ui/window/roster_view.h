@@ -14,6 +14,7 @@ class QTabWidget;
 namespace ui {
 
 class LifterListPanel;
+class ReviewPage;
 
 /// One open roster: the lifter list beside the pages of the lifter chosen.
 class RosterView final : public QWidget
@@ -29,6 +30,15 @@ public:
     [[nodiscard]] Selection &selection() { return m_selection; }
     [[nodiscard]] LifterListPanel &lifters() { return *m_lifters; }
     [[nodiscard]] QTabWidget &pages() { return *m_pages; }
+    void showReview();
+    /// @param paths  files to begin with, dropped or named
+    void importLog(const QStringList &paths = {});
+    /// Opens the preview of the week that is shown.
+    void printPlan();
+
+Q_SIGNALS:
+    /// Why something that was asked for was not done.
+    void said(const QString &words);
 
 private:
     [[nodiscard]] QWidget *invitation();
@@ -39,6 +49,7 @@ private:
     Selection m_selection;
     LifterListPanel *m_lifters = nullptr;
     QTabWidget *m_pages = nullptr;
+    ReviewPage *m_review = nullptr;
     QSplitter *m_splitter = nullptr;
     QStackedWidget *m_right = nullptr;
     QWidget *m_invitation = nullptr;

@@ -1,0 +1,113 @@
+#include "ui/catalogue/catalogue_edits.h"
+
+#include "ui/lifters/search_text.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(Catalogue)
+};
+
+/// A variation that breaks no rule, to try one field of another in.
+core::Variation soundVariation()
+{
+    core::Variation v;
+    v.code = QStringLiteral("a");
+    v.name = QStringLiteral("a");
+    return v;
+}
+
+bool codeIsSound(const QString &code)
+{
+    core::Variation probe = soundVariation();
+    probe.code = code;
+    return core::problems(probe).isEmpty();
+}
+
+} // namespace
+
+VariationProblems variationProblems(
+    const core::Variation &variation, const std::vector<core::Variation> &all)
+{
+    VariationProblems problems;
+    const auto takenByAnother = [&](auto &&same) {
+        return std::any_of(all.begin(), all.end(),
+            [&](const core::Variation &other) { return other.id != variation.id && same(other); });
+    };
+
+    core::Variation probe = soundVariation();
+    probe.name = variation.name;
+    if (const QStringList wrong = core::problems(probe); !wrong.isEmpty())
+        problems[VariationField::name] = wrong.front();
+    else if (takenByAnother([&](const core::Variation &other) {
+                 return other.lift == variation.lift
+                     && other.name.compare(variation.name.trimmed(), Qt::CaseInsensitive) == 0;
+             }))
+        problems[VariationField::name] =
+            Text::tr("Another variation of this lift has that name. Say what is different.");
+
+    probe = soundVariation();
+    probe.code = variation.code;
+    if (const QStringList wrong = core::problems(probe); !wrong.isEmpty())
+        problems[VariationField::code] = wrong.front();
+    else if (takenByAnother(
+                 [&](const core::Variation &other) { return other.code == variation.code; }))
+        problems[VariationField::code] =
+            Text::tr("Another variation has that code. Choose one of its own.");
+
+    probe = soundVariation();
+    probe.repsLow = variation.repsLow;
+    probe.repsHigh = variation.repsHigh;
+    if (const QStringList wrong = core::problems(probe); !wrong.isEmpty())
+        problems[VariationField::reps] = wrong.front();
+
+    // The form keeps every other field in bounds; a rule that it does not know still holds.
+    probe = variation;
+    probe.code = QStringLiteral("a");
+    probe.name = QStringLiteral("a");
+    probe.repsLow = probe.repsHigh = 1;
+    if (const QStringList wrong = core::problems(probe); !wrong.isEmpty())
+        problems[VariationField::other] = wrong.front();
+    return problems;
+}
+
+QString codeFromName(const QString &name, const QStringList &taken)
+{
+    static const QRegularExpression kOther(QStringLiteral("[^a-z0-9]+"));
+    QString stem = folded(name).replace(kOther, QStringLiteral("_"));
+    while (stem.startsWith(u'_'))
+        stem.remove(0, 1);
+    while (stem.endsWith(u'_'))
+        stem.chop(1);
+    if (!codeIsSound(stem))
+        stem = QStringLiteral("variation");
+    QString code = stem;
+    for (int number = 2; taken.contains(code); ++number)
+        code = stem + u'_' + QString::number(number);
+    return code;
+}
+
+core::Edit changeCatalogue(
+    const std::vector<core::Variation> &before, const std::vector<core::Variation> &after)
+{
+    core::Edit edit;
+    for (const core::Variation &v : after) {
+        const auto old = std::find_if(before.begin(), before.end(),
+            [&v](const core::Variation &other) { return other.id == v.id; });
+        if (old != before.end() && *old == v)
+            continue;
+        if (old != before.end())
+            edit.variations.before.push_back(*old);
+        edit.variations.after.push_back(v);
+    }
+    return edit;
+}
+
+} // namespace ui

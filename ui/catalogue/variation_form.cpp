@@ -1,0 +1,293 @@
+#include "ui/catalogue/variation_form.h"
+
+#include "ui/look/field_note.h"
+#include "ui/look/form_parts.h"
+#include "ui/look/touch_mark.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QSpinBox>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+FieldNote *explain(const QString &words)
+{
+    auto *note = new FieldNote(FieldNote::Kind::explanation);
+    note->say(words);
+    return note;
+}
+
+FieldNote *problemNote(const char *name)
+{
+    auto *note = new FieldNote(FieldNote::Kind::problem);
+    note->setObjectName(QLatin1String(name));
+    return note;
+}
+
+QSpinBox *counts(const QString &accessibleName)
+{
+    auto *box = new QSpinBox;
+    box->setRange(0, 20);
+    box->setAccessibleName(accessibleName);
+    return box;
+}
+
+QDoubleSpinBox *decimals(double low, double high, double step, int places)
+{
+    auto *box = new QDoubleSpinBox;
+    box->setDecimals(places);
+    box->setRange(low, high);
+    box->setSingleStep(step);
+    return box;
+}
+
+QPlainTextEdit *fewLines()
+{
+    auto *edit = new QPlainTextEdit;
+    edit->setTabChangesFocus(true);
+    edit->setFixedHeight(64);
+    return edit;
+}
+
+} // namespace
+
+VariationForm::VariationForm(QWidget *parent)
+    : QScrollArea(parent)
+{
+    auto *page = new QWidget;
+    auto *form = new QFormLayout(page);
+    buildIdentity(form);
+    buildSets(form);
+    buildLoad(form);
+    buildUse(form);
+    setWidget(page);
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFocusPolicy(Qt::NoFocus);
+
+    for (QLineEdit *edit : {m_name, m_code, m_stance, m_purpose, m_source})
+        connect(edit, &QLineEdit::textEdited, this, &VariationForm::read);
+    for (QComboBox *box : {m_lift, m_serves, m_fatigue})
+        connect(box, &QComboBox::currentIndexChanged, this, &VariationForm::read);
+    for (QSpinBox *box : {m_lowering, m_pause, m_lifting, m_repsLow, m_repsHigh})
+        connect(box, &QSpinBox::valueChanged, this, &VariationForm::read);
+    for (QDoubleSpinBox *box : {m_ratio, m_spread, m_repCost})
+        connect(box, &QDoubleSpinBox::valueChanged, this, &VariationForm::read);
+    for (QCheckBox *box : m_spares)
+        connect(box, &QCheckBox::toggled, this, &VariationForm::read);
+    for (QPlainTextEdit *edit : {m_whenToUse, m_cautions})
+        connect(edit, &QPlainTextEdit::textChanged, this, &VariationForm::read);
+}
+
+void VariationForm::buildIdentity(QFormLayout *form)
+{
+    m_name = new QLineEdit;
+    m_name->setObjectName(QStringLiteral("name"));
+    m_code = new QLineEdit;
+    m_code->setObjectName(QStringLiteral("code"));
+    m_lift = new QComboBox;
+    m_lift->setObjectName(QStringLiteral("lift"));
+    for (const core::Lift lift : {core::Lift::bench, core::Lift::squat, core::Lift::deadlift})
+        m_lift->addItem(core::words(lift), int(lift));
+    m_serves = new QComboBox;
+    for (const core::Serves serves :
+        {core::Serves::both, core::Serves::soft, core::Serves::sinking})
+        m_serves->addItem(touchMarkIcon(serves, palette()), core::words(serves), int(serves));
+    m_stance = new QLineEdit;
+    m_stance->setPlaceholderText(tr("such as: conventional, sumo, wide"));
+    m_purpose = new QLineEdit;
+    m_competition = explain(tr("The competition lift: the ratios of all others refer to it, so its "
+                               "own is 1, and it stays on the shelf."));
+    m_nameProblem = problemNote("nameProblem");
+    m_codeProblem = problemNote("codeProblem");
+
+    addRow(form, tr("&Name"), m_name, withNotes(m_name, {m_nameProblem, m_competition}));
+    addRow(form, tr("Cod&e"), m_code,
+        withNotes(m_code,
+            {m_codeProblem,
+                explain(tr("Stands for the variation in log files; it stays once it is saved."))}));
+    addRow(form, tr("&Lift"), m_lift, inRow({m_lift}));
+    addRow(form, tr("&Touch it trains"), m_serves, inRow({m_serves}));
+    addRow(form, tr("Stan&ce"), m_stance,
+        withNotes(m_stance, {explain(tr("Squat and deadlift only."))}));
+    addRow(form, tr("&Purpose, in a line"), m_purpose, m_purpose);
+}
+
+void VariationForm::buildSets(QFormLayout *form)
+{
+    m_lowering = counts(tr("Counts down"));
+    m_pause = counts(tr("Counts of pause"));
+    m_lifting = counts(tr("Counts up"));
+    addRow(form, tr("Te&mpo in counts"), m_lowering,
+        withNotes(inRow({new QLabel(tr("down")), m_lowering, new QLabel(tr("pause")), m_pause,
+                      new QLabel(tr("up")), m_lifting}),
+            {explain(tr("A count is about a second. 0 down: not prescribed; 0 up: as fast as "
+                        "possible."))}));
+    m_repsLow = counts(tr("Fewest reps a set"));
+    m_repsHigh = counts(tr("Most reps a set"));
+    m_repsLow->setObjectName(QStringLiteral("repsLow"));
+    m_repsHigh->setObjectName(QStringLiteral("repsHigh"));
+    for (QSpinBox *box : {m_repsLow, m_repsHigh})
+        box->setRange(1, 50);
+    m_repsProblem = problemNote("repsProblem");
+    addRow(form, tr("&Reps a set"), m_repsLow,
+        withNotes(inRow({m_repsLow, new QLabel(tr("to")), m_repsHigh}), {m_repsProblem}));
+}
+
+void VariationForm::buildLoad(QFormLayout *form)
+{
+    m_ratio = decimals(0.2, 2.0, 0.01, 3);
+    m_ratio->setObjectName(QStringLiteral("ratio"));
+    m_spread = decimals(0.0, 0.5, 0.005, 3);
+    m_source = new QLineEdit;
+    m_repCost = decimals(0.25, 4.0, 0.05, 2);
+    m_fatigue = new QComboBox;
+    for (const core::Fatigue fatigue :
+        {core::Fatigue::low, core::Fatigue::moderate, core::Fatigue::high})
+        m_fatigue->addItem(core::words(fatigue), int(fatigue));
+    addRow(form, tr("Rat&io to competition"), m_ratio,
+        withNotes(inRow({m_ratio, new QLabel(tr("give or take")), m_spread}),
+            {explain(tr("Its max over the competition max: the mean of lifters, and one standard "
+                        "deviation between them. Each lifter's own sets take over from it."))}));
+    addRow(form, tr("S&ource of the ratio"), m_source,
+        withNotes(m_source,
+            {explain(tr("Where the ratio was published, or: common practice, no source."))}));
+    addRow(form, tr("Cost of a rep (&k)"), m_repCost,
+        withNotes(inRow({m_repCost}),
+            {explain(tr("Against a rep of the competition lift: 1.2 means that a set at the same "
+                        "share of its max ends sooner."))}));
+    addRow(form, tr("&Fatigue"), m_fatigue, inRow({m_fatigue}));
+    m_otherProblem = problemNote("otherProblem");
+    form->addRow(m_otherProblem);
+}
+
+void VariationForm::buildUse(QFormLayout *form)
+{
+    auto *areas = new QWidget;
+    auto *row = new QHBoxLayout(areas);
+    row->setContentsMargins(0, 0, 0, 0);
+    for (const core::BodyArea area : core::kBodyAreas) {
+        m_spares.push_back(new QCheckBox(core::words(area)));
+        row->addWidget(m_spares.back());
+    }
+    row->addStretch();
+    addRow(form, tr("Spares (&1)"), m_spares.front(),
+        withNotes(areas,
+            {explain(
+                tr("What it works less than its lift does: offered on days when that is sore."))}));
+    m_whenToUse = fewLines();
+    m_cautions = fewLines();
+    addRow(form, tr("&When to use"), m_whenToUse, m_whenToUse);
+    addRow(form, tr("Ca&utions"), m_cautions,
+        withNotes(m_cautions, {explain(tr("Printed on the plan where it matters."))}));
+}
+
+void VariationForm::setVariation(const core::Variation &variation, bool isNew)
+{
+    m_filling = true;
+    m_variation = variation;
+    m_isNew = isNew;
+    const auto choose = [](QComboBox *box, int value) {
+        box->setCurrentIndex(box->findData(value));
+    };
+    const auto setLine = [](QLineEdit *edit, const QString &text) {
+        if (edit->text() != text) { // keeps the cursor where the coach types
+            edit->setText(text);
+            edit->setCursorPosition(0);
+        }
+    };
+    setLine(m_name, variation.name);
+    setLine(m_code, variation.code);
+    choose(m_lift, int(variation.lift));
+    choose(m_serves, int(variation.serves));
+    setLine(m_stance, variation.stance);
+    setLine(m_purpose, variation.purpose);
+    m_lowering->setValue(variation.tempo.lowering);
+    m_pause->setValue(variation.tempo.pause);
+    m_lifting->setValue(variation.tempo.lifting);
+    m_repsLow->setValue(variation.repsLow);
+    m_repsHigh->setValue(variation.repsHigh);
+    m_ratio->setValue(variation.ratio);
+    m_spread->setValue(variation.ratioSpread);
+    setLine(m_source, variation.ratioSource);
+    m_repCost->setValue(variation.repCost);
+    choose(m_fatigue, int(variation.fatigue));
+    for (size_t i = 0; i < m_spares.size(); ++i)
+        m_spares[i]->setChecked(
+            std::count(variation.spares.begin(), variation.spares.end(), core::kBodyAreas[i]) > 0);
+    if (m_whenToUse->toPlainText() != variation.whenToUse)
+        m_whenToUse->setPlainText(variation.whenToUse);
+    if (m_cautions->toPlainText() != variation.cautions)
+        m_cautions->setPlainText(variation.cautions);
+    m_filling = false;
+    showOpenFields();
+}
+
+void VariationForm::showOpenFields()
+{
+    m_competition->setVisible(m_variation.competition);
+    m_code->setReadOnly(!m_isNew);
+    m_lift->setEnabled(m_isNew);
+    m_stance->setEnabled(m_variation.lift != core::Lift::bench);
+    m_ratio->setEnabled(!m_variation.competition);
+    m_spread->setEnabled(!m_variation.competition);
+}
+
+void VariationForm::setProblems(const VariationProblems &problems)
+{
+    m_nameProblem->say(problems.value(VariationField::name));
+    m_codeProblem->say(problems.value(VariationField::code));
+    m_repsProblem->say(problems.value(VariationField::reps));
+    m_otherProblem->say(problems.value(VariationField::other));
+}
+
+void VariationForm::focusName()
+{
+    ensureWidgetVisible(m_name);
+    m_name->setFocus();
+    m_name->selectAll();
+}
+
+void VariationForm::read()
+{
+    if (m_filling)
+        return;
+    core::Variation &v = m_variation;
+    v.name = m_name->text();
+    v.code = m_code->text();
+    v.lift = static_cast<core::Lift>(m_lift->currentData().toInt());
+    v.serves = static_cast<core::Serves>(m_serves->currentData().toInt());
+    v.stance = v.lift == core::Lift::bench ? QString() : m_stance->text();
+    v.purpose = m_purpose->text();
+    v.tempo = {m_lowering->value(), m_pause->value(), m_lifting->value()};
+    v.repsLow = m_repsLow->value();
+    v.repsHigh = m_repsHigh->value();
+    // A box rounds what it shows; what it was given and still shows stays exact.
+    const auto take = [](double &kept, const QDoubleSpinBox *box) {
+        if (box->textFromValue(kept) != box->textFromValue(box->value()))
+            kept = box->value();
+    };
+    take(v.ratio, m_ratio);
+    take(v.ratioSpread, m_spread);
+    v.ratioSource = m_source->text();
+    take(v.repCost, m_repCost);
+    v.fatigue = static_cast<core::Fatigue>(m_fatigue->currentData().toInt());
+    v.spares.clear();
+    for (size_t i = 0; i < m_spares.size(); ++i)
+        if (m_spares[i]->isChecked())
+            v.spares.push_back(core::kBodyAreas[i]);
+    v.whenToUse = m_whenToUse->toPlainText();
+    v.cautions = m_cautions->toPlainText();
+    showOpenFields();
+    Q_EMIT edited(v);
+}
+
+} // namespace ui

@@ -1,0 +1,43 @@
+#include "ui/look/form_parts.h"
+
+#include "ui/look/metrics.h"
+
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+
+namespace ui {
+
+QWidget *withNotes(QWidget *field, std::initializer_list<QWidget *> notes)
+{
+    auto *box = new QWidget;
+    auto *column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space::hair);
+    column->addWidget(field);
+    for (QWidget *note : notes)
+        column->addWidget(note);
+    return box;
+}
+
+QWidget *inRow(std::initializer_list<QWidget *> widgets)
+{
+    auto *box = new QWidget;
+    auto *row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    for (QWidget *widget : widgets)
+        row->addWidget(widget);
+    row->addStretch();
+    return box;
+}
+
+void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *field)
+{
+    auto *label = new QLabel(text);
+    label->setBuddy(buddy);
+    label->setMinimumHeight(space::field);
+    label->setContentsMargins(0, 0, space::tight, 0);
+    form->addRow(label, field);
+}
+
+} // namespace ui
