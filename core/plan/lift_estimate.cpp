@@ -29,6 +29,7 @@ strength::TrainingSet engineSet(const SetEntry &entry, int row)
     set.variation = row;
     set.loadKg = entry.loadKg;
     set.reps = entry.repsDone;
+    set.repsPlanned = entry.repsPlanned;
     set.rpe = entry.rpe;
     set.missed = entry.failed;
     set.velocity = entry.velocityMs;

@@ -58,16 +58,17 @@ void forecastSession(const LifterEstimate &estimate, std::span<const VariationPr
     for (size_t i = 0; i < session.sets.size(); ++i) {
         const TrainingSet &set = session.sets[i];
         const int tried = set.reps + (set.missed ? 1 : 0);
-        if (tried < 1 || set.leadReps > 0)
+        const int asked = std::max(set.repsPlanned.value_or(tried), tried);
+        if (asked < 1 || set.leadReps > 0)
             continue;
-        const PlannedSet planned{set.variation, tried, 0.0, int(i)};
+        const PlannedSet planned{set.variation, asked, 0.0, int(i)};
         const auto reserve = reserveAt(estimate, session.day, variations, planned, set.loadKg);
         const auto limit = loadFor(estimate, session.day, variations, planned);
         if (!reserve || !limit)
             continue;
-        forecast.rir = std::clamp(reserve->value + estimate.rating.bias.value, 0.0, 9.0);
+        forecast.rir = std::clamp(reserve->value + asked - set.reps + estimate.rating.bias.value, 0.0, 9.0);
         forecast.missChance = missChance(*limit, set.loadKg);
-        forecast.missed = set.missed;
+        forecast.missed = set.missed || set.reps < asked;
         forecast.saidRir = set.rpe ? std::optional(10.0 - *set.rpe) : std::nullopt;
         forecasts.push_back(forecast);
     }

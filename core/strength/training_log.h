@@ -19,6 +19,7 @@ struct TrainingSet
     std::optional<double> velocity; ///< mean velocity of the fastest rep, m/s
     int leadVariation = -1;         ///< row of the variation table, -1 = none
     int leadReps = 0;
+    std::optional<int> repsPlanned; ///< >= 1, lead reps included; says whether a set fell short
 };
 
 struct TrainingSession

@@ -59,6 +59,7 @@ private:
         set.variation = work.variation;
         set.leadVariation = work.leadVariation;
         set.leadReps = work.leadReps;
+        set.repsPlanned = work.reps;
         set.loadKg = roundToPlates(m_makeup.coach->load(work));
         const double cap =
             logMaxToday - m_fatigue.level() + m_random.normal(0.0, m_makeup.setNoise);
