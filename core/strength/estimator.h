@@ -40,7 +40,7 @@ enum class Standing {
     noData,      ///< no set of this lift: there is no estimate
     priorOnly,   ///< a guess from people like this one
     thin,        ///< a wide interval: too little to prescribe from
-    stale,       ///< good once, but the last set is long ago
+    stale,       ///< good once, but the last set is four weeks older than the roster's last
     conflicting, ///< the sets contradict each other more than noise explains
     enough
 };
@@ -60,9 +60,12 @@ struct RepCurve
 
 struct VariationEstimate
 {
-    Interval ratio; ///< to the competition max
-    Band max;       ///< at the last week
-    int sets = 0;   ///< sets behind it; 0 = the prior alone
+    Interval ratio;       ///< to the competition max
+    Band max;             ///< at the end of the last week, or of `idle`
+    int sets = 0;         ///< sets behind it; 0 = the prior alone
+    double repCost = 1.0; ///< what a rep costs this lifter against a competition rep
+    double withMax = 0.0; ///< covariance of ln ratio with ln competition max: where sets tell only
+                          ///< their product, the one is high where the other is low
 };
 
 /// A session against the trend, as a factor: 1.02 = 2 % above.
@@ -89,10 +92,19 @@ struct SetPull
     double pullKg = 0.0;   ///< change of the last estimate were the set left out, sign turned
 };
 
+/// Weeks without a set after a lifter's last one, while the roster's logs run on: what a layoff
+/// has left.
+struct Idle
+{
+    int until = 0; ///< the last Sunday that the roster's logs reach
+    Band max;      ///< competition max by then
+};
+
 struct LifterEstimate
 {
     Standing standing = Standing::noData;
     std::vector<WeekEstimate> weeks; ///< without gaps from the first to the last trained week
+    std::optional<Idle> idle;
     std::vector<VariationEstimate> variations; ///< one a row of the variation table
     std::vector<DayForm> form;                 ///< one a session, by day
     RepCurve curve;
@@ -102,8 +114,9 @@ struct LifterEstimate
     double driftPerWeek = 0.0;  ///< SD of the level's step in a week, ln units
     std::vector<SetPull> pulls; ///< the strongest first, at most 5
 
-    /// The competition max expected on `day`, carried forward from the last trained week.
-    /// Empty without data. The interval widens with the distance.
+    /// The competition max expected on `day`, carried forward from the last trained week, or from
+    /// the end of `idle`, as if training went on; for a day gone by, what was known on the Sunday
+    /// before. Empty without data. The interval widens with the distance.
     [[nodiscard]] std::optional<Band> maxOn(int day) const;
 };
 

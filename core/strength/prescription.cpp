@@ -2,6 +2,7 @@
 
 #include "core/strength/interval.h"
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -25,11 +26,13 @@ std::optional<Cap> capOf(const LifterEstimate &estimate, int day,
     const std::optional<Band> max = estimate.maxOn(day);
     if (!max || size_t(set.variation) >= estimate.variations.size())
         return std::nullopt;
-    const Interval &ratio = estimate.variations[size_t(set.variation)].ratio;
+    const VariationEstimate &variation = estimate.variations[size_t(set.variation)];
     const double maxSd = sdOfLn(max->low90, max->high90);
-    const double ratioSd = sdOfLn(ratio.low90, ratio.high90);
-    return Cap{std::log(max->kg) + std::log(ratio.value) - estimate.setFatigue * set.hardSetsBefore,
-        std::sqrt(maxSd * maxSd + ratioSd * ratioSd + estimate.formSd * estimate.formSd)};
+    const double ratioSd = sdOfLn(variation.ratio.low90, variation.ratio.high90);
+    const double variance = maxSd * maxSd + ratioSd * ratioSd + 2.0 * variation.withMax;
+    return Cap{std::log(max->kg) + std::log(variation.ratio.value)
+            - estimate.setFatigue * set.hardSetsBefore,
+        std::sqrt(std::max(variance, 0.0) + estimate.formSd * estimate.formSd)};
 }
 
 } // namespace
@@ -40,7 +43,7 @@ std::optional<Band> loadFor(const LifterEstimate &estimate, int day,
     const std::optional<Cap> cap = capOf(estimate, day, variations, set);
     if (!cap)
         return std::nullopt;
-    const double repCost = variations[size_t(set.variation)].repCost;
+    const double repCost = estimate.variations[size_t(set.variation)].repCost;
     const double share = estimate.curve.share(set.reps + set.rir, repCost);
     const auto at = [&](double sds) { return share * std::exp(cap->mean + sds * cap->sd); };
     return Band{at(0.0), at(-kZ90), at(kZ90)};
@@ -54,7 +57,7 @@ std::optional<Interval> reserveAt(const LifterEstimate &estimate, int day,
     const std::optional<Cap> cap = capOf(estimate, day, variations, set);
     if (!cap)
         return std::nullopt;
-    const double repCost = variations[size_t(set.variation)].repCost;
+    const double repCost = estimate.variations[size_t(set.variation)].repCost;
     const auto at = [&](double sds) {
         const double share = loadKg / std::exp(cap->mean + sds * cap->sd);
         return estimate.curve.reps(share, repCost) - set.reps;

@@ -1,40 +1,14 @@
 #include "core/strength/estimator.h"
 #include "core/strength/week.h"
+#include "tests/core/strength/training_samples.h"
 
 #include <gmock/gmock.h>
 
 #include <cmath>
 #include <limits>
 
+using namespace samples;
 using namespace strength;
-
-namespace {
-
-const std::vector<VariationPrior> kVariations{{1.0, 0.0, 1.0}, {0.95, 0.03, 1.0}};
-
-TrainingSet rated(double loadKg, int reps, double rpe, int variation = 0)
-{
-    TrainingSet set;
-    set.variation = variation;
-    set.loadKg = loadKg;
-    set.reps = reps;
-    set.rpe = rpe;
-    return set;
-}
-
-/// `weeks` weeks of two sessions from Monday, 1970-01-05: three sets that a lifter with a max of
-/// 100 kg rates as the handbook chart has them.
-LifterLog steadyLog(int weeks)
-{
-    LifterLog log;
-    for (int week = 0; week < weeks; ++week)
-        for (const int day : {4, 7})
-            log.sessions.push_back({7 * week + day,
-                {rated(92.5, 1, 8), rated(87, 3, 8), rated(80, 5, 7), rated(75, 5, 6, 1)}});
-    return log;
-}
-
-} // namespace
 
 TEST(Week, EndsOnSunday)
 {
@@ -91,6 +65,98 @@ TEST(Estimator, MaxAheadKeepsTheMedianAndWidens)
     EXPECT_GT(later->high90 / later->low90, soon->high90 / soon->low90);
 }
 
+TEST(Estimator, ALayoffThatTheRosterShowsSinksTheMax)
+{
+    // The second lifter's log runs on for eight weeks after the first one's last set.
+    const std::vector<LifterLog> logs{steadyLog(20), steadyLog(28, 80.0)};
+    const auto estimates = estimateRoster(logs, kVariations);
+    const LifterEstimate &idle = estimates[0];
+    ASSERT_TRUE(idle.idle);
+    EXPECT_EQ(idle.idle->until, estimates[1].weeks.back().sunday - 7); // its last whole week
+    EXPECT_EQ(idle.standing, Standing::stale);
+    EXPECT_FALSE(estimates[1].idle);
+    const Band before = idle.weeks.back().filtered;
+    EXPECT_LT(idle.idle->max.kg, 0.97 * before.kg);
+    EXPECT_GT(idle.idle->max.high90 / idle.idle->max.low90, before.high90 / before.low90);
+    EXPECT_NEAR(idle.maxOn(idle.idle->until + 7)->kg, idle.idle->max.kg, 1e-9);
+}
+
+TEST(Estimator, ABadDayIsFormAndNotLevel)
+{
+    LifterLog log = steadyLog(20);
+    const LifterEstimate sound = estimateLifter(log, kVariations);
+    for (TrainingSet &set : log.sessions[38].sets)
+        set.loadKg *= 0.93; // the same reps and ratings with 7 % less
+    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    EXPECT_LT(estimate.form[38].factor.value, 0.96);
+    EXPECT_NEAR(estimate.weeks.back().smoothed.kg / sound.weeks.back().smoothed.kg, 1.0, 0.015);
+}
+
+TEST(Estimator, HeavySinglesAndMissesTellARatingHabitFromStrength)
+{
+    // Ratings two reps too easy: the same sets, rated two lower, and singles that are missed just
+    // above the max.
+    LifterLog log;
+    for (int week = 0; week < 30; ++week)
+        log.sessions.push_back(
+            {7 * week, {missed(101.5, 0), rated(99, 1, 8), rated(87, 3, 6), rated(83, 5, 6)}});
+    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    EXPECT_NEAR(estimate.weeks.back().filtered.kg, 100.0, 2.5);
+    EXPECT_GT(estimate.rating.bias.value, 0.7);
+}
+
+TEST(Estimator, AVariationsOwnRatioIsLearned)
+{
+    LifterLog log;
+    for (int week = 0; week < 30; ++week)
+        log.sessions.push_back({7 * week, {rated(87, 3, 8), rated(87 * 0.88, 3, 8, 1)}});
+    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    const Interval own = estimate.variations[1].ratio;
+    const Interval prior = estimateLifter({}, kVariations).variations[1].ratio;
+    EXPECT_NEAR(prior.value, 0.95, 1e-9);
+    EXPECT_NEAR(own.value, 0.89, 0.015);
+    EXPECT_LT(own.high90 - own.low90, prior.high90 - prior.low90);
+    EXPECT_EQ(estimate.variations[1].sets, 30);
+}
+
+TEST(Estimator, PullsNameTheSetThatMovedTheEstimateMost)
+{
+    LifterLog log = steadyLog(12);
+    log.sessions.back().sets.push_back(rated(97, 1, 7));
+    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    ASSERT_EQ(estimate.pulls.size(), 5u);
+    EXPECT_EQ(estimate.pulls.front().session, int(log.sessions.size()) - 1);
+    EXPECT_EQ(estimate.pulls.front().set, 4);
+    EXPECT_GT(estimate.pulls.front().pullKg, 0.0);
+    EXPECT_GT(estimate.pulls.front().surprise, 0.0);
+    // Close to what leaving it out does.
+    log.sessions.back().sets.pop_back();
+    const double without = estimateLifter(log, kVariations).weeks.back().filtered.kg;
+    const double moved = estimate.weeks.back().filtered.kg - without;
+    EXPECT_NEAR(estimate.pulls.front().pullKg, moved, 0.35 * moved);
+}
+
+TEST(Estimator, ARosterLendsItsHabitsToANewLifter)
+{
+    // Everybody in this gym is stronger on the second row than the table says.
+    const auto gymLog = [](int weeks, double maxKg) {
+        LifterLog log;
+        for (int week = 0; week < weeks; ++week)
+            log.sessions.push_back(
+                {7 * week, {rated(0.87 * maxKg, 3, 8), rated(0.87 * maxKg, 3, 8, 1)}});
+        return log;
+    };
+    std::vector<LifterLog> logs;
+    for (int i = 0; i < 12; ++i)
+        logs.push_back(gymLog(30, 80.0 + 5.0 * i));
+    LifterLog fresh = gymLog(1, 100.0);
+    fresh.sessions.front().sets.pop_back();
+    logs.push_back(fresh);
+    const double pooled = estimateRoster(logs, kVariations).back().variations[1].ratio.value;
+    EXPECT_GT(pooled, 0.965);
+    EXPECT_LT(pooled, 1.0);
+}
+
 TEST(Estimator, EmptyLogHasNoEstimate)
 {
     const LifterEstimate estimate = estimateLifter({}, kVariations);
@@ -119,7 +185,7 @@ TEST(Estimator, UnsoundInputIsRefusedByPlace)
         testing::HasSubstr("the load"));
     EXPECT_THAT(messageOf(rated(100, 1, 11)), testing::HasSubstr("the rating"));
     EXPECT_THAT(messageOf(rated(100, 0, 8)), testing::HasSubstr("at least one rep"));
-    EXPECT_THAT(messageOf(rated(100, 1, 8, 2)), testing::HasSubstr("no row"));
+    EXPECT_THAT(messageOf(rated(100, 1, 8, 3)), testing::HasSubstr("no row"));
     EXPECT_EQ(messageOf(rated(100, 1, 8)), "");
     EXPECT_THROW((void)estimateRoster({}, {}), std::invalid_argument);
 }

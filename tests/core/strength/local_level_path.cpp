@@ -1,7 +1,7 @@
 // Prints predicted, filtered and smoothed mean and variance of each step, for
 // local_level_statsmodels.py: START_MEAN START_VARIANCE READING_VARIANCE STEP_VARIANCE, and the
 // series on standard input, "nan" for a step without data.
-#include "core/strength/local_level.h"
+#include "tests/core/strength/local_level.h"
 
 #include <cstdio>
 #include <cstdlib>
@@ -12,12 +12,12 @@ int main(int argc, char **argv)
 {
     if (argc != 5)
         return 2;
-    std::vector<strength::LevelReading> readings;
+    std::vector<double> series;
     for (std::string word; std::cin >> word;)
-        readings.push_back({std::strtod(word.c_str(), nullptr), std::atof(argv[3])});
-    const strength::LevelPath path = strength::followLevel(
-        readings, {std::atof(argv[1]), std::atof(argv[2])}, std::atof(argv[4]));
-    for (size_t t = 0; t < readings.size(); ++t)
+        series.push_back(std::strtod(word.c_str(), nullptr));
+    const local_level::Path path = local_level::follow(
+        series, {std::atof(argv[1]), std::atof(argv[2])}, std::atof(argv[3]), std::atof(argv[4]));
+    for (size_t t = 0; t < series.size(); ++t)
         std::printf("%.17g %.17g %.17g %.17g %.17g %.17g\n", path.predicted[t].mean,
             path.predicted[t].variance, path.filtered[t].mean, path.filtered[t].variance,
             path.smoothed[t].mean, path.smoothed[t].variance);

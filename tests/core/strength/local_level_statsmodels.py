@@ -1,5 +1,6 @@
-"""Compares core/strength/local_level.h with statsmodels on the Nile and on a simulated series with
-gaps. The one argument is the program local_level_path. Exit 77 where statsmodels is missing."""
+"""Compares the engine's filter and smoother, run as a local level, with statsmodels on the Nile and
+on a simulated series with gaps. The one argument is the program local_level_path. Exit 77 where
+statsmodels is missing."""
 import subprocess
 import sys
 

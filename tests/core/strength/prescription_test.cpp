@@ -17,7 +17,7 @@ LifterEstimate estimateOf100()
     estimate.standing = Standing::enough;
     estimate.weeks.push_back({10, {100.0, 98.0, 102.04}, {100.0, 98.0, 102.04}, 4});
     estimate.variations.push_back({{1.0, 1.0, 1.0}, {100.0, 98.0, 102.04}, 4});
-    estimate.variations.push_back({{0.9, 0.86, 0.942}, {90.0, 85.0, 95.3}, 4});
+    estimate.variations.push_back({{0.9, 0.86, 0.942}, {90.0, 85.0, 95.3}, 4, 1.2});
     estimate.curve = {0.04, 0.9};
     estimate.setFatigue = 0.005;
     estimate.formSd = 0.02;

@@ -1,0 +1,123 @@
+#include "core/strength/estimate_report.h"
+
+#include "core/strength/interval.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace strength {
+
+namespace {
+
+constexpr int kStaleDays = 28;
+/// SD of the ln max above which an estimate is little more than its prior, and above which it is
+/// too wide to prescribe from.
+constexpr double kPriorOnlySd = 0.08, kThinSd = 0.035;
+/// No lifter has the model's curve exactly; SD of what that moves the max, ln units. From trials on
+/// simulated lifters with other curves (tests/simulators).
+constexpr double kCurveMisfitSd = 0.007;
+constexpr double kConflict = 0.25; ///< share of gross sets of late
+
+/// SD of a belief with variance `variance` once the curve's misfit is allowed for.
+double honestSd(double variance)
+{
+    return std::sqrt(std::max(variance, 0.0) + kCurveMisfitSd * kCurveMisfitSd);
+}
+
+Standing standingOf(const LifterFit &fit, int today)
+{
+    const double sd = honestSd(lnMaxVariance(fit.filter.belief().covariance()));
+    if (sd > kPriorOnlySd)
+        return Standing::priorOnly;
+    if (fit.filter.conflict() > kConflict)
+        return Standing::conflicting;
+    if (sd > kThinSd)
+        return Standing::thin;
+    return today - fit.lastDay > kStaleDays ? Standing::stale : Standing::enough;
+}
+
+std::vector<VariationEstimate> variationsOf(
+    const LifterFit &fit, std::span<const VariationPrior> variations)
+{
+    std::vector<VariationEstimate> estimates(variations.size());
+    const auto &mean = fit.filter.belief().mean();
+    const auto &covariance = fit.filter.belief().covariance();
+    const RosterPriors &priors = fit.filter.priors();
+    const bool known = !fit.weeks.empty();
+    for (size_t v = 0; v < variations.size(); ++v) {
+        VariationEstimate &estimate = estimates[v];
+        const int slot = fit.filter.slots().lnRatio[v];
+        double lnRatio = priors.lnRatio[v].mean;
+        double ratioVariance = v == 0 ? 0.0 : priors.lnRatio[v].sd * priors.lnRatio[v].sd;
+        double lnCost = priors.lnRepCost[v].mean;
+        if (slot >= 0) {
+            lnRatio = mean[slot];
+            ratioVariance = covariance(slot, slot);
+            lnCost = mean[fit.filter.slots().lnRepCost[v]];
+            estimate.withMax = covariance(level, slot) + covariance(layoff, slot);
+        }
+        estimate.ratio = factorOf(lnRatio, std::sqrt(ratioVariance));
+        estimate.repCost = std::exp(lnCost);
+        if (known)
+            estimate.max = bandOf(lnMax(mean) + lnRatio,
+                honestSd(lnMaxVariance(covariance) + ratioVariance + 2.0 * estimate.withMax));
+    }
+    return estimates;
+}
+
+std::vector<SetPull> pullsOf(const LifterFit &fit)
+{
+    constexpr size_t kMost = 5;
+    const double kg = std::exp(lnMax(fit.filter.belief().mean()));
+    std::vector<SetPull> pulls;
+    for (const PullTrail::Pull &pull : fit.trail.pulls(fit.filter.belief().size()))
+        pulls.push_back({pull.session, pull.set, pull.surprise, kg * pull.lnPull});
+    const size_t kept = std::min(kMost, pulls.size());
+    std::partial_sort(pulls.begin(), pulls.begin() + std::ptrdiff_t(kept), pulls.end(),
+        [](const SetPull &a, const SetPull &b) { return std::abs(a.pullKg) > std::abs(b.pullKg); });
+    pulls.resize(kept);
+    return pulls;
+}
+
+} // namespace
+
+Band maxBand(const StateBelief &belief)
+{
+    return bandOf(lnMax(belief.mean()), honestSd(lnMaxVariance(belief.covariance())));
+}
+
+LifterEstimate report(const LifterFit &fit, std::span<const VariationPrior> variations, int today)
+{
+    const auto &mean = fit.filter.belief().mean();
+    const auto &covariance = fit.filter.belief().covariance();
+    LifterEstimate estimate;
+    estimate.variations = variationsOf(fit, variations);
+    estimate.curve = {std::exp(mean[lnKappa]), mean[power]};
+    estimate.setFatigue = mean[fatigue];
+    estimate.formSd = std::sqrt(fit.filter.formVariance());
+    estimate.driftPerWeek = fit.filter.priors().driftPerWeek;
+    estimate.rating.noise = ratingNoise(0.0) * std::sqrt(fit.filter.ratingWays().scale);
+    if (fit.weeks.empty()) {
+        const Prior &bias = fit.filter.priors().ratingBias;
+        estimate.rating.bias = intervalOf(bias.mean, bias.sd);
+        return estimate;
+    }
+    estimate.rating.bias =
+        intervalOf(mean[ratingBias], std::sqrt(covariance(ratingBias, ratingBias)));
+    for (size_t t = 0; t < fit.weeks.size(); ++t) {
+        const LifterFit::Week &week = fit.weeks[t];
+        const SmoothedWeek &smoothed = fit.smoothed[t];
+        estimate.weeks.push_back({week.sunday, bandOf(week.lnMax, honestSd(week.variance)),
+            bandOf(lnMax(smoothed.chain), honestSd(lnMaxVariance(smoothed.covariance))),
+            week.sets});
+    }
+    for (const LifterFit::Form &form : fit.forms)
+        estimate.form.push_back({form.day, factorOf(form.mean, std::sqrt(form.variance))});
+    if (fit.filter.sunday() > fit.weeks.back().sunday)
+        estimate.idle = {fit.filter.sunday(), maxBand(fit.filter.belief())};
+    estimate.pulls = pullsOf(fit);
+    estimate.standing = standingOf(fit, today);
+    return estimate;
+}
+
+} // namespace strength

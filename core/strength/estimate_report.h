@@ -1,0 +1,16 @@
+#pragma once
+
+#include "core/strength/estimator.h"
+#include "core/strength/lifter_fit.h"
+
+namespace strength {
+
+/// A fit in the words of the public interface.
+/// @param today  the last day that the roster's logs know of; a log that ends long before is stale
+[[nodiscard]] LifterEstimate report(
+    const LifterFit &fit, std::span<const VariationPrior> variations, int today);
+
+/// The competition max of a belief, with an allowance for what no curve of the model fits.
+[[nodiscard]] Band maxBand(const StateBelief &belief);
+
+} // namespace strength

@@ -1,0 +1,52 @@
+#include "core/strength/load_metrics.h"
+
+#include "tests/core/strength/training_samples.h"
+
+#include <gmock/gmock.h>
+
+using namespace strength;
+
+namespace {
+const std::vector<TrainingSet> kSets{
+    samples::unrated(100.0, 5), samples::unrated(80.0, 10), samples::missed(120.0, 0)};
+/// A week of session loads (rating x minutes), days off as 0.
+constexpr double kWeek[] = {480, 0, 600, 0, 420, 700, 0};
+} // namespace
+
+TEST(LoadMetrics, TonnageCountsCompletedReps)
+{
+    EXPECT_DOUBLE_EQ(tonnage(kSets), 1300.0);
+    EXPECT_EQ(numberOfLifts(kSets), 15);
+    EXPECT_DOUBLE_EQ(*averageIntensity(kSets, 130.0), 1300.0 / (15 * 130.0));
+    EXPECT_FALSE(averageIntensity({}, 130.0));
+    EXPECT_THROW((void)averageIntensity(kSets, 0.0), std::invalid_argument);
+}
+
+TEST(LoadMetrics, MonotonyAndStrainOfAWeek)
+{
+    // Foster (1998): mean daily load / SD, and weekly load x monotony. Mean 314.286, SD (n - 1)
+    // 306.967.
+    EXPECT_NEAR(*monotony(kWeek), 1.0238, 1e-4);
+    EXPECT_NEAR(*strain(kWeek), 2252.45, 0.01);
+    const std::vector<double> alike{300, 300, 300};
+    EXPECT_FALSE(monotony(alike));
+    EXPECT_FALSE(strain(std::span(alike).first(1)));
+}
+
+TEST(LoadMetrics, MovingAverageIsSeededWithTheFirstDay)
+{
+    // Williams et al. (2017), N = 7.
+    constexpr double kAverages[] = {480, 360, 420, 315, 341.25, 430.938, 323.203};
+    const std::vector<double> averages = movingAverage(kWeek, 7);
+    ASSERT_EQ(averages.size(), 7u);
+    for (size_t i = 0; i < 7; ++i)
+        EXPECT_NEAR(averages[i], kAverages[i], 1e-3);
+    EXPECT_TRUE(movingAverage({}, 7).empty());
+    EXPECT_THROW((void)movingAverage(kWeek, 0), std::invalid_argument);
+}
+
+TEST(LoadMetrics, SessionLoadIsRatingTimesMinutes)
+{
+    EXPECT_DOUBLE_EQ(sessionLoad(8, 60), 480.0);
+    EXPECT_THROW((void)sessionLoad(11, 60), std::invalid_argument);
+}
