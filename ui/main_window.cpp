@@ -154,6 +154,8 @@ void MainWindow::buildViewMenu()
         [](RosterView &roster) { roster.lifters().stepLifter(-1); });
     menu->addSeparator();
     addRosterAction(
+        menu, tr("&Week board"), tr("Ctrl+1"), [](RosterView &roster) { roster.showWeekBoard(); });
+    addRosterAction(
         menu, tr("Re&view"), tr("Ctrl+2"), [](RosterView &roster) { roster.showReview(); });
     menu->addSeparator();
     auto *schemes = new QActionGroup(this);
@@ -299,7 +301,8 @@ void MainWindow::closeEvent(QCloseEvent *event)
 void MainWindow::dragEnterEvent(QDragEnterEvent *event)
 {
     const QMimeData &dragged = *event->mimeData();
-    if (!filesIn(dragged, kSuffix).isEmpty() || (m_roster && !filesIn(dragged, kLogSuffix).isEmpty()))
+    if (!filesIn(dragged, kSuffix).isEmpty()
+        || (m_roster && !filesIn(dragged, kLogSuffix).isEmpty()))
         event->acceptProposedAction();
 }
 

@@ -110,7 +110,7 @@ void VariationForm::buildIdentity(QFormLayout *form)
     m_codeProblem = problemNote("codeProblem");
 
     addRow(form, tr("&Name"), m_name, withNotes(m_name, {m_nameProblem, m_competition}));
-    addRow(form, tr("Cod&e"), m_code,
+    addRow(form, tr("Co&de"), m_code,
         withNotes(m_code,
             {m_codeProblem,
                 explain(tr("Stands for the variation in log files; it stays once it is saved."))}));
@@ -138,7 +138,7 @@ void VariationForm::buildSets(QFormLayout *form)
     for (QSpinBox *box : {m_repsLow, m_repsHigh})
         box->setRange(1, 50);
     m_repsProblem = problemNote("repsProblem");
-    addRow(form, tr("&Reps a set"), m_repsLow,
+    addRow(form, tr("R&eps a set"), m_repsLow,
         withNotes(inRow({m_repsLow, new QLabel(tr("to")), m_repsHigh}), {m_repsProblem}));
 }
 
@@ -160,7 +160,7 @@ void VariationForm::buildLoad(QFormLayout *form)
     addRow(form, tr("S&ource of the ratio"), m_source,
         withNotes(m_source,
             {explain(tr("Where the ratio was published, or: common practice, no source."))}));
-    addRow(form, tr("Cost of a rep (&k)"), m_repCost,
+    addRow(form, tr("Cost of a rep"), m_repCost,
         withNotes(inRow({m_repCost}),
             {explain(tr("Against a rep of the competition lift: 1.2 means that a set at the same "
                         "share of its max ends sooner."))}));
@@ -179,7 +179,7 @@ void VariationForm::buildUse(QFormLayout *form)
         row->addWidget(m_spares.back());
     }
     row->addStretch();
-    addRow(form, tr("Spares (&1)"), m_spares.front(),
+    addRow(form, tr("Spares"), m_spares.front(),
         withNotes(areas,
             {explain(
                 tr("What it works less than its lift does: offered on days when that is sore."))}));

@@ -36,7 +36,8 @@ void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *fie
     auto *label = new QLabel(text);
     label->setBuddy(buddy);
     label->setMinimumHeight(space::field);
-    label->setContentsMargins(0, 0, space::tight, 0);
+    // An underlined mnemonic breaks the kerning that the size hint counts on.
+    label->setMinimumWidth(label->sizeHint().width() + space::tight);
     form->addRow(label, field);
 }
 

@@ -4,6 +4,8 @@
 #include "ui/look/metrics.h"
 
 #include <QPainter>
+#include <QPainterPath>
+#include <QPlainTextEdit>
 #include <QStyleOption>
 #include <algorithm>
 
@@ -68,6 +70,66 @@ void buttonBox(QPainter *painter, const QStyleOption *option)
         box(painter, option->rect, Qt::transparent, c.accent, kFocusWidth);
 }
 
+/// Edge and fill of a check box or radio button.
+struct Indicator
+{
+    QColor edge;
+    QColor fill;
+    QColor sign;
+    bool set = false; ///< on, or partly
+};
+
+Indicator indicator(const QStyleOption *option)
+{
+    const Colours &c = colours(option->palette);
+    const bool set = option->state & (QStyle::State_On | QStyle::State_NoChange);
+    if (!(option->state & QStyle::State_Enabled))
+        return {c.line, c.sunken, c.mutedText, set};
+    return {set ? c.accent : c.controlBorder, set ? c.accent : c.surface, c.onAccent, set};
+}
+
+void checkBox(QPainter *painter, const QStyleOption *option)
+{
+    const Indicator look = indicator(option);
+    box(painter, option->rect, look.fill, look.edge, 1.0);
+    if (!look.set)
+        return;
+    const QRectF r(option->rect);
+    const auto at = [&r](double x, double y) {
+        return QPointF(r.left() + x * r.width(), r.top() + y * r.height());
+    };
+    QPainterPath sign;
+    if (option->state & QStyle::State_NoChange) {
+        sign.moveTo(at(0.25, 0.5));
+        sign.lineTo(at(0.75, 0.5));
+    } else {
+        sign.moveTo(at(0.22, 0.52));
+        sign.lineTo(at(0.42, 0.72));
+        sign.lineTo(at(0.78, 0.3));
+    }
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->strokePath(sign, QPen(look.sign, 1.8, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter->restore();
+}
+
+void radioButton(QPainter *painter, const QStyleOption *option)
+{
+    const Indicator look = indicator(option);
+    const QRectF r = QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5);
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(look.edge);
+    painter->setBrush(look.fill);
+    painter->drawEllipse(r);
+    if (look.set) {
+        painter->setPen(Qt::NoPen);
+        painter->setBrush(look.sign);
+        painter->drawEllipse(r.center(), r.width() * 0.22, r.height() * 0.22);
+    }
+    painter->restore();
+}
+
 } // namespace
 
 LookStyle::LookStyle()
@@ -101,7 +163,7 @@ int LookStyle::styleHint(
 {
     switch (hint) {
     case SH_FormLayoutLabelAlignment:
-        return Qt::AlignLeft | Qt::AlignVCenter;
+        return Qt::AlignLeft | Qt::AlignTop;
     case SH_UnderlineShortcut:
         return 1;
     case SH_EtchDisabledText:
@@ -165,10 +227,17 @@ void LookStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *opti
             painter->fillRect(option->rect, option->palette.brush(QPalette::Base));
         return;
     }
+    case PE_IndicatorCheckBox:
+        checkBox(painter, option);
+        return;
+    case PE_IndicatorRadioButton:
+        radioButton(painter, option);
+        return;
     case PE_Frame: {
         painter->save();
         const bool focused = option->state & State_HasFocus;
-        painter->setPen(focused ? c.accent : c.line);
+        const bool typedInto = qobject_cast<const QPlainTextEdit *>(widget);
+        painter->setPen(focused ? c.accent : typedInto ? c.controlBorder : c.line);
         painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
         painter->restore();
         return;
@@ -223,6 +292,19 @@ void LookStyle::drawControl(ControlElement element, const QStyleOption *option, 
     if (element == CE_Splitter)
         return; // the gap itself is the handle; the cursor tells
     QProxyStyle::drawControl(element, option, painter, widget);
+}
+
+void LookStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex *option,
+    QPainter *painter, const QWidget *widget) const
+{
+    QProxyStyle::drawComplexControl(control, option, painter, widget);
+    if (control != CC_SpinBox || !(option->state & State_Enabled))
+        return;
+    // Fusion's own edge is too faint for a control.
+    const Colours &c = colours(option->palette);
+    const bool focused = option->state & State_HasFocus;
+    box(painter, option->rect, Qt::transparent, focused ? c.accent : c.controlBorder,
+        focused ? kFocusWidth : 1.0);
 }
 
 } // namespace ui

@@ -1,6 +1,7 @@
 #include "ui/window/roster_view.h"
 
 #include "core/plan/week_sheet.h"
+#include "ui/board/week_board_page.h"
 #include "ui/importing/import_dialog.h"
 #include "ui/lifters/lifter_header.h"
 #include "ui/lifters/lifter_list_panel.h"
@@ -31,12 +32,14 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     , m_estimates(m_session)
     , m_lifters(new LifterListPanel(m_session, m_estimates, m_selection))
     , m_pages(new QTabWidget)
+    , m_board(new WeekBoardPage(m_session, m_estimates, m_selection))
     , m_review(new ReviewPage(m_session, m_estimates, m_selection))
     , m_splitter(new QSplitter)
     , m_right(new QStackedWidget)
     , m_invitation(invitation())
 {
     m_pages->setDocumentMode(true);
+    m_pages->addTab(m_board, tr("&Week board"));
     m_pages->addTab(m_review, tr("Re&view"));
 
     auto *lifter = new QWidget;
@@ -69,6 +72,12 @@ RosterView::~RosterView()
     QSettings().setValue(kSplitterKey, m_splitter->saveState());
     // The pages refer to the session, which as a member would go before them.
     delete m_splitter;
+}
+
+void RosterView::showWeekBoard()
+{
+    m_pages->setCurrentWidget(m_board);
+    m_board->setFocus();
 }
 
 void RosterView::showReview()

@@ -15,6 +15,7 @@ namespace ui {
 
 class LifterListPanel;
 class ReviewPage;
+class WeekBoardPage;
 
 /// One open roster: the lifter list beside the pages of the lifter chosen.
 class RosterView final : public QWidget
@@ -30,6 +31,7 @@ public:
     [[nodiscard]] Selection &selection() { return m_selection; }
     [[nodiscard]] LifterListPanel &lifters() { return *m_lifters; }
     [[nodiscard]] QTabWidget &pages() { return *m_pages; }
+    void showWeekBoard();
     void showReview();
     /// @param paths  files to begin with, dropped or named
     void importLog(const QStringList &paths = {});
@@ -49,6 +51,7 @@ private:
     Selection m_selection;
     LifterListPanel *m_lifters = nullptr;
     QTabWidget *m_pages = nullptr;
+    WeekBoardPage *m_board = nullptr;
     ReviewPage *m_review = nullptr;
     QSplitter *m_splitter = nullptr;
     QStackedWidget *m_right = nullptr;

@@ -1,6 +1,7 @@
 #include "ui/main_window.h"
 
 #include "tests/support/roster_fixture.h"
+#include "ui/importing/import_dialog.h"
 #include "ui/look/theme.h"
 #include "ui/window/help.h"
 #include "ui/window/roster_view.h"
@@ -14,7 +15,9 @@
 #include <QMenuBar>
 #include <QMimeData>
 #include <QPushButton>
+#include <QTabWidget>
 #include <QTest>
+#include <QTimer>
 #include <QUrl>
 #include <gmock/gmock.h>
 
@@ -158,6 +161,49 @@ TEST_F(Window, OpensARosterThatIsDroppedOnIt)
     QDropEvent drop({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
     QApplication::sendEvent(&window, &drop);
     ASSERT_NE(window.roster(), nullptr);
+}
+
+TEST_F(Window, TakesALogThatIsDroppedOnARosterToTheImport)
+{
+    const QString log = folder.path(u"log.csv"_s);
+    write(log, "lifter,date,variation,load_kg,reps_planned,reps_done,rpe,failed\r\n");
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(log)});
+    QDragEnterEvent onStart({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    onStart.ignore();
+    QApplication::sendEvent(&window, &onStart);
+    EXPECT_FALSE(onStart.isAccepted()) << "without a roster there is nothing to import into";
+
+    ASSERT_TRUE(window.createFile(path));
+    ui::ImportFiles offered;
+    QTimer::singleShot(0, [&offered] {
+        auto *dialog = qobject_cast<ui::ImportDialog *>(QApplication::activeModalWidget());
+        ASSERT_NE(dialog, nullptr);
+        offered = dialog->files();
+        dialog->reject();
+    });
+    QDropEvent drop({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&window, &drop);
+    EXPECT_EQ(offered.log, log);
+}
+
+TEST_F(Window, SaysWhatIsMissingWhenThereIsNothingToPrint)
+{
+    makeRoster(path, u"Ada Quill"_s);
+    ASSERT_TRUE(window.openFile(path));
+    action(u"Print plan"_s)->trigger();
+    EXPECT_TRUE(message().contains(u"Ada Quill"_s));
+    EXPECT_TRUE(message().contains(u"week board"_s));
+}
+
+TEST_F(Window, TurnsToThePagesByTheirActions)
+{
+    makeRoster(path, u"Ada Quill"_s);
+    ASSERT_TRUE(window.openFile(path));
+    action(u"Review"_s)->trigger();
+    EXPECT_EQ(window.roster()->pages().currentIndex(), 1);
+    action(u"Week board"_s)->trigger();
+    EXPECT_EQ(window.roster()->pages().currentIndex(), 0);
 }
 
 TEST_F(Window, KeepsTheColoursChosen)
