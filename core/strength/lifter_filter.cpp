@@ -26,8 +26,6 @@ constexpr double kLayoffSd = 1e-3; ///< a week; keeps the chain regular where th
 /// Day forms have heavy tails: Student's t with this many degrees, as a normal whose variance is
 /// chosen once the session has been read.
 constexpr double kFormDegrees = 3.0;
-/// Soreness and other lifts lower a usual training day (common practice, no source); ln units.
-constexpr double kUsualForm = -0.0035;
 /// What a lifter's own scatter has to outweigh.
 constexpr double kRatingsAtFirst = 30.0, kSessionsAtFirst = 12.0;
 /// Ratings of one lifter err together in part, so that they tell less than their scatter says.
@@ -183,11 +181,11 @@ void LifterFilter::addSession(int day, std::span<const TrainingSet> sets, PullTr
     const StateBelief before = m_belief;
     const double usual = formVariance();
     const auto read = [&](double variance) {
-        m_belief.startSession(kUsualForm, variance);
+        m_belief.startSession(variance);
         return readSets(sets, trail);
     };
     const auto formSquare = [&] {
-        const double form = m_belief.mean()[dayForm] - kUsualForm;
+        const double form = m_belief.mean()[dayForm];
         return (form * form + m_belief.covariance()(dayForm, dayForm)) / usual;
     };
     Tally tally = read(usual);

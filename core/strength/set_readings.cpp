@@ -19,6 +19,8 @@ constexpr double kUnratedNoise = 8.0;
 /// rating anywhere within 20 reps, an interval hit or not, a speed within 1 m/s.
 constexpr Gross kGrossRating{0.02, 1.0 / 20.0};
 constexpr Gross kGrossCount{0.02, 0.5};
+/// A set that was racked early may have been so for another reason.
+constexpr Gross kCutShort{0.2, 0.5};
 constexpr Gross kGrossSpeed{0.03, 1.0};
 /// Whatever a lifter's curve: further off than this a rating is not of this load.
 constexpr double kFarthestReps = 12.0;
@@ -93,6 +95,14 @@ SetReadings readingsOf(const SetModel &model, const TrainingSet &set, double har
         constexpr double kSurelyFinished = 3.0;
         if (vague || readings.reserve < kSurelyFinished)
             add(countReading(Reading::Kind::finished, possible, set.reps, kInfinity));
+        if (set.repsPlanned.value_or(0) > set.reps) {
+            // Racked before the plan was done: most likely since no rep was left.
+            Reading &finished = readings.list[0];
+            if (readings.size == 0)
+                add(countReading(Reading::Kind::finished, possible, set.reps, kInfinity));
+            finished.high = set.reps + 1.0;
+            finished.gross = kCutShort;
+        }
         Expectation left = possible;
         left.value -= set.reps;
         if (set.rpe) {

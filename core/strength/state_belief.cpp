@@ -55,9 +55,9 @@ void StateBelief::update(const Eigen::VectorXd &cross, const Moments &moments)
         m_covariance.col(column) -= (moments.shrink * cross[column]) * cross;
 }
 
-void StateBelief::startSession(double formMean, double formVariance)
+void StateBelief::startSession(double formVariance)
 {
-    m_mean[dayForm] = formMean;
+    m_mean[dayForm] = 0.0;
     m_covariance.row(dayForm).setZero();
     m_covariance.col(dayForm).setZero();
     m_covariance(dayForm, dayForm) = formVariance;
@@ -77,7 +77,7 @@ void StateBelief::restartLevel(double mean, double sd)
 
 void StateBelief::advance(const ChainStep &step)
 {
-    startSession(0.0, 0.0);
+    startSession(0.0);
     const int rest = size() - chainSlots;
     m_mean.head<chainSlots>() = step.transition * m_mean.head<chainSlots>() + step.drift;
     const ChainMatrix chain = step.transition * m_covariance.topLeftCorner<chainSlots, chainSlots>()

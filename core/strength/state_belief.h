@@ -76,7 +76,7 @@ public:
     void update(const Eigen::VectorXd &cross, const Moments &moments);
 
     /// Forgets the form of the last session and starts that of the next.
-    void startSession(double formMean, double formVariance);
+    void startSession(double formVariance);
     void advance(const ChainStep &step);
     /// Forgets the level and starts it anew, where the log has shown the belief to be wrong.
     void restartLevel(double mean, double sd);

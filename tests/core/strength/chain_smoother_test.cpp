@@ -100,7 +100,7 @@ TEST(ChainSmoother, AgreesWithConditioningOneLargeNormalVector)
     Eigen::VectorXd mean(n * weeks);
     Eigen::MatrixXd covariance = Eigen::MatrixXd::Zero(n * weeks, n * weeks);
     StateBelief ahead = small.start;
-    ahead.startSession(0.0, 0.0);
+    ahead.startSession(0.0);
     Eigen::MatrixXd move = Eigen::MatrixXd::Identity(n, n);
     move.topLeftCorner(int(chainSlots), int(chainSlots)) = small.step.transition;
     for (int week = 0; week < weeks; ++week) {
@@ -130,7 +130,7 @@ TEST(ChainSmoother, AgreesWithConditioningOneLargeNormalVector)
     const Eigen::MatrixXd spread = covariance - gain * crossAll.transpose();
 
     StateBelief belief = small.start;
-    belief.startSession(0.0, 0.0);
+    belief.startSession(0.0);
     std::vector<WeekNode> nodes;
     Eigen::VectorXd cross;
     for (int week = 0; week < weeks; ++week) {
