@@ -12,7 +12,7 @@ namespace {
 constexpr int kStaleDays = 28;
 /// SD of the ln max above which an estimate is little more than its prior, and above which it is
 /// too wide to prescribe from.
-constexpr double kPriorOnlySd = 0.08, kThinSd = 0.035;
+constexpr double kPriorOnlySd = 0.08, kThinSd = 0.03;
 /// No lifter has the model's curve exactly; SD of what that moves the max, ln units. From trials on
 /// simulated lifters with other curves (tests/simulators).
 constexpr double kCurveMisfitSd = 0.007;

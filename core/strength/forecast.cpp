@@ -66,7 +66,8 @@ void forecastSession(const LifterEstimate &estimate, std::span<const VariationPr
         const auto limit = loadFor(estimate, session.day, variations, planned);
         if (!reserve || !limit)
             continue;
-        forecast.rir = std::clamp(reserve->value + asked - set.reps + estimate.rating.bias.value, 0.0, 9.0);
+        forecast.rir =
+            std::clamp(reserve->value + asked - set.reps + estimate.rating.bias.value, 0.0, 9.0);
         forecast.missChance = missChance(*limit, set.loadKg);
         forecast.missed = set.missed || set.reps < asked;
         forecast.saidRir = set.rpe ? std::optional(10.0 - *set.rpe) : std::nullopt;

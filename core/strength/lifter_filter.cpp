@@ -189,7 +189,7 @@ void LifterFilter::addSession(int day, std::span<const TrainingSet> sets, PullTr
         return (form * form + m_belief.covariance()(dayForm, dayForm)) / usual;
     };
     Tally tally = read(usual);
-    constexpr double kUnusual = 1.0;
+    constexpr double kUnusual = 2.0;
     if (const double square = formSquare(); square > kUnusual) {
         m_belief = before;
         if (trail)
@@ -265,9 +265,13 @@ double LifterFilter::readSet(
             expected += gradient.value[at] * (m_belief.mean()[slot] - point[slot]);
         }
         const Moments moments = reading.moments(expected, variance);
-        m_belief.update(m_cross, moments);
-        if (trail)
-            trail->addUpdate(index, gradient, m_cross, moments);
+        // What was as good as certain moves nothing; most sets are finished that should be.
+        constexpr double kTold = 1e-3;
+        if (std::abs(moments.shrink) * variance > kTold) {
+            m_belief.update(m_cross, moments);
+            if (trail)
+                trail->addUpdate(index, gradient, m_cross, moments);
+        }
         soundness = std::min(soundness, moments.inlier);
         if (reading.kind == Reading::Kind::rated && reading.low == reading.high) {
             tally.ratings.sum +=

@@ -70,10 +70,15 @@ LifterFit fitLifter(const LifterLog &log, const RosterPriors &priors, int today)
         LifterFit::Week week;
         week.sunday = first + 7 * int(fit.weeks.size());
         const ChainStep step = fit.filter.startWeek(std::min(session(next).day, week.sunday));
-        fit.trail.addStep(step.transition);
+        // What lies further back has been outweighed long ago.
+        constexpr size_t kTrailWeeks = 8;
+        PullTrail *trail = weeks - fit.weeks.size() <= kTrailWeeks ? &fit.trail : nullptr;
+        if (trail)
+            trail->addStep(step.transition);
         for (; next < order.size() && session(next).day <= week.sunday; ++next) {
-            fit.trail.startSession(order[next]);
-            fit.filter.addSession(session(next).day, session(next).sets, &fit.trail);
+            if (trail)
+                trail->startSession(order[next]);
+            fit.filter.addSession(session(next).day, session(next).sets, trail);
             fit.forms.push_back({order[next], session(next).day, fit.weeks.size(), 0.0, 0.0});
             week.sets += int(session(next).sets.size());
         }

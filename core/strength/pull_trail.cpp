@@ -7,6 +7,7 @@ namespace strength {
 
 PullTrail::Mark &PullTrail::next()
 {
+    m_ring.reserve(kMost);
     const size_t place = m_count++ % kMost;
     if (place >= m_ring.size())
         m_ring.emplace_back();

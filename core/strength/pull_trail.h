@@ -41,7 +41,7 @@ private:
         ChainMatrix transition;
     };
     /// What lies further back than this has been outweighed long ago.
-    static constexpr size_t kMost = 256;
+    static constexpr size_t kMost = 96;
 
     Mark &next();
 

@@ -17,7 +17,7 @@ struct SetForecast
     double usualRir = 0.0;         ///< mean of what the lifter had said before: the yardstick
     double missChance = 0.0;       ///< 0..1
     std::optional<double> saidRir; ///< 10 - rating; empty = not rated
-    bool missed = false; ///< or fell short of its plan
+    bool missed = false;           ///< or fell short of its plan
 };
 
 /// Forecasts of a like chance of a miss beside how often a miss came.

@@ -63,8 +63,7 @@ Expectation SetModel::possibleReps(const TrainingSet &set, double hardBefore) co
     Expectation sum{set.leadReps + main.value * (1.0 - spent), main.gradient,
         main.byCap * (1.0 - spent) + lead.byCap * byLead};
     sum.gradient.scale(1.0 - spent);
-    for (int i = 0; i < lead.gradient.size; ++i)
-        sum.gradient.add(lead.gradient.slot[size_t(i)], byLead * lead.gradient.value[size_t(i)]);
+    sum.gradient.addScaled(lead.gradient, byLead);
     return sum;
 }
 

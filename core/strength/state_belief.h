@@ -4,7 +4,9 @@
 #include "core/strength/roster_priors.h"
 
 #include <Eigen/Core>
+#include <algorithm>
 #include <array>
+#include <cstdint>
 
 namespace strength {
 
@@ -36,23 +38,37 @@ struct ChainStep
     ChainMatrix noise = ChainMatrix::Zero();
 };
 
-/// A sparse gradient by the slots; a slot may occur twice.
+/// A sparse gradient by the slots.
 struct Gradient
 {
-    static constexpr int kMost = 20;
+    static constexpr int kMost = 12; ///< a lead-rep set's rating feels that many
     int size = 0;
-    std::array<int, kMost> slot{};
+    std::array<std::int16_t, kMost> slot{}; ///< no slot twice
     std::array<double, kMost> value{};
 
+    /// @param atSlot  one that the gradient does not hold yet
     void add(int atSlot, double amount)
     {
-        slot[size_t(size)] = atSlot;
+        slot[size_t(size)] = std::int16_t(atSlot);
         value[size_t(size++)] = amount;
     }
     void scale(double factor)
     {
         for (int i = 0; i < size; ++i)
             value[size_t(i)] *= factor;
+    }
+    /// Adds `factor` times another gradient.
+    void addScaled(const Gradient &other, double factor)
+    {
+        for (int i = 0; i < other.size; ++i) {
+            const size_t at = size_t(i);
+            const auto end = slot.begin() + size;
+            const auto held = std::find(slot.begin(), end, other.slot[at]);
+            if (held == end)
+                add(other.slot[at], factor * other.value[at]);
+            else
+                value[size_t(held - slot.begin())] += factor * other.value[at];
+        }
     }
 };
 
