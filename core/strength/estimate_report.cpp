@@ -26,7 +26,7 @@ double honestSd(double variance)
 
 Standing standingOf(const LifterFit &fit, int today)
 {
-    const double sd = honestSd(lnMaxVariance(fit.filter.belief().covariance()));
+    const double sd = honestSd(fit.weeks.back().variance); // a layoff since then is stale, not thin
     if (sd > kPriorOnlySd)
         return Standing::priorOnly;
     if (fit.filter.conflict() > kConflict)

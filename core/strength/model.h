@@ -32,7 +32,7 @@
 ///                 up to one rep and compressed beyond; SD 0.55 + 0.13 x reserve, by the reserve
 ///                 that the model expects and not by the one that was said; a 10 and a rating at or
 ///                 below the lifter's lowest, or "light", are intervals
-///     unrated     N - reps about the lifter's usual, SD 8: nearly nothing, since what goes unrated
+///     unrated     N - reps about the lifter's usual, SD 6: nearly nothing, since what goes unrated
 ///                 goes so for a reason that many sets share; nothing at all for a warm-up
 ///     velocity    the published load-velocity line, shifted and stretched
 /// Every reading may be gross (2 or 3 %): then it says nothing. Where nearly all sets of late were
@@ -47,8 +47,8 @@
 /// *Filtered* estimates use no later set of this lifter, not even for the border. *Smoothed* ones
 /// use all, with gradients as the filter took them.
 ///
-/// **Pooling** (pooling.h). Means and spreads between lifters of kappa, rating bias, fatigue, usual
-/// reserve, ratios, rep costs and velocity lines, and the roster's drift, day form and rating
+/// **Pooling** (pooling.h). Means and spreads between lifters of kappa, rating bias, fatigue,
+/// ratios, rep costs and velocity lines, and the roster's drift, day form and rating
 /// noise, by expectation maximisation; the published values (roster_priors.cpp names them) count as
 /// six lifters more. The power and the compression keep their published priors: a roster of
 /// wrong-shaped curves pulls them to where they mend the bulk of the sets and spoil the max. The

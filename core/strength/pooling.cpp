@@ -54,7 +54,7 @@ struct VarianceSums
 
 struct RosterSums
 {
-    ConstantSums lnKappa, ratingBias, fatigue, unratedReserve, speedShift, speedStretch;
+    ConstantSums lnKappa, ratingBias, fatigue, speedShift, speedStretch;
     std::vector<ConstantSums> lnRatio, lnRepCost;
     VarianceSums steps, forms, ratings;
 
@@ -74,7 +74,6 @@ struct RosterSums
         };
         addSlot(lnKappa, Slot::lnKappa);
         addSlot(fatigue, Slot::fatigue);
-        addSlot(unratedReserve, Slot::unratedReserve);
         addSlot(speedShift, fit.filter.slots().speedShift);
         addSlot(speedStretch, fit.filter.slots().speedStretch);
         for (size_t v = 0; v < lnRatio.size(); ++v) {
@@ -106,7 +105,6 @@ RosterPriors maximise(
     next.lnKappa = sums.lnKappa.prior(published.lnKappa);
     next.ratingBias = sums.ratingBias.prior(published.ratingBias);
     next.fatigue = sums.fatigue.prior(published.fatigue);
-    next.unratedReserve = sums.unratedReserve.prior(published.unratedReserve);
     next.speedShift = sums.speedShift.prior(published.speedShift);
     next.speedStretch = sums.speedStretch.prior(published.speedStretch);
     for (size_t v = 1; v < published.lnRatio.size(); ++v) {

@@ -20,7 +20,7 @@ RosterPriors publishedPriors(std::span<const VariationPrior> variations)
     // Common practice, no source: half a per cent a hard set with full rests.
     priors.fatigue = {0.005, 0.003};
     // Common practice, no source: what goes unrated was seldom hard.
-    priors.unratedReserve = {3.0, 1.0};
+    priors.unratedReserve = {4.0, 3.0};
     // Spread between lifters around the line of Gonzalez-Badillo & Sanchez-Medina (2010), Int J
     // Sports Med 31:347-352, who give an SD of 0.04 m/s at the max.
     priors.speedShift = {0.0, 0.04};

@@ -14,7 +14,7 @@ constexpr double kSetNoise = 0.008;
 constexpr double kEdgeNoise = 0.25;
 /// Reps. Far wider than the scatter: what sets go unrated for is shared by many of them, so that
 /// a hundred know little more than one.
-constexpr double kUnratedNoise = 8.0;
+constexpr double kUnratedNoise = 6.0;
 /// Chance that an entry is gross (mistyped, wrong variation), and what is then as good as any: a
 /// rating anywhere within 20 reps, an interval hit or not, a speed within 1 m/s.
 constexpr Gross kGrossRating{0.02, 1.0 / 20.0};
