@@ -1,6 +1,7 @@
 #include "core/storage/roster_file.h"
 
 #include "core/exchange/catalogue_csv.h"
+#include "core/storage/backup.h"
 #include "core/storage/database.h"
 #include "core/storage/edit_writer.h"
 #include "core/storage/migrations.h"
@@ -90,6 +91,7 @@ struct RosterFile::Impl
     QString path;
     std::unique_ptr<QLockFile> lock;
     Database db;
+    QString backupTrouble;
     qint64 lastLifter = 0;
     qint64 lastVariation = 0;
     qint64 lastCard = 0;
@@ -124,26 +126,47 @@ RosterFile RosterFile::create(const QString &path)
             throw;
         }
     }
-    return open(path);
+    return RosterFile(openWithoutBackup(path)); // there is nothing to lose yet
 }
 
 RosterFile RosterFile::open(const QString &path)
 {
+    auto impl = openWithoutBackup(path);
+    try {
+        backUpDaily(impl->db, impl->path, QDate::currentDate());
+    } catch (const StorageError &e) {
+        impl->backupTrouble = e.words();
+    }
+    return RosterFile(std::move(impl));
+}
+
+std::unique_ptr<RosterFile::Impl> RosterFile::openWithoutBackup(const QString &path)
+{
     probeHeader(path);
     const QString real =
         QFileInfo(path).canonicalFilePath(); // one lock, whatever leads to the file
+    if (isBackup(real))
+        throw StorageError(tr("%1 is a backup. Copy it out of its folder, under another name, and "
+                              "open the copy.")
+                               .arg(shown(real)));
     auto held = lock(real);
     probeContents(real);
     auto impl = std::make_unique<Impl>(real, std::move(held));
     setUp(impl->db);
-    migrate(impl->db, migrations(), [] {});
+    migrate(impl->db, migrations(),
+        [&impl] { backUpBeforeMigration(impl->db, impl->path, impl->db.userVersion()); });
     impl->readLastIds();
-    return RosterFile(std::move(impl));
+    return impl;
 }
 
 QString RosterFile::path() const
 {
     return m_impl->path;
+}
+
+QString RosterFile::backupTrouble() const
+{
+    return m_impl->backupTrouble;
 }
 
 std::vector<Lifter> RosterFile::lifters() const

@@ -18,9 +18,10 @@ public:
     /// an existing one.
     [[nodiscard]] static RosterFile create(const QString &path);
 
-    /// Opens an existing file, after a backup and migration where its schema is older. A file that
-    /// is not ours, damaged, held by another window or made by a newer version is left unchanged,
-    /// and the error says which of these it is.
+    /// Opens an existing file: brings an older schema up to date after a backup, and makes the
+    /// backup of the day, see core/storage/backup.h. A file that is not ours, damaged, a backup,
+    /// held by another window or made by a newer version is left unchanged, and the error says
+    /// which of these it is.
     [[nodiscard]] static RosterFile open(const QString &path);
 
     RosterFile(RosterFile &&) noexcept;
@@ -28,6 +29,10 @@ public:
     ~RosterFile();
 
     [[nodiscard]] QString path() const;
+
+    /// Why the day's backup could not be made at opening, for the coach; empty when all is well.
+    /// The roster can be worked in all the same.
+    [[nodiscard]] QString backupTrouble() const;
 
     /// By name, archived ones too.
     [[nodiscard]] std::vector<Lifter> lifters() const;
@@ -50,6 +55,7 @@ public:
 
 private:
     struct Impl;
+    [[nodiscard]] static std::unique_ptr<Impl> openWithoutBackup(const QString &path);
     explicit RosterFile(std::unique_ptr<Impl> impl);
     std::unique_ptr<Impl> m_impl;
 };

@@ -1,0 +1,184 @@
+#include "tests/core/storage/roster_fixture.h"
+
+#include <algorithm>
+#include <rapidcheck.h>
+
+using namespace core;
+
+namespace {
+
+const QDate kMonday(2026, 11, 23);
+
+/// Draws one edit after another that fits the roster as it is.
+class EditMaker
+{
+public:
+    explicit EditMaker(RosterFile &file)
+        : m_file(file)
+    {
+    }
+
+    Edit next()
+    {
+        const Contents now = contentsOf(m_file);
+        switch (now.lifters.empty() ? 0 : *rc::gen::inRange(0, 8)) {
+        case 0:
+            return addLifter();
+        case 1:
+            return changeLifter(now);
+        case 2:
+            return removeLifter(now);
+        case 3:
+            return addCard(now);
+        case 4:
+            return reverseDay(now);
+        case 5:
+            return logSession(now);
+        case 6:
+            return changeSession(now);
+        default:
+            return changeVariation(now);
+        }
+    }
+
+private:
+    template <class Row> static const Row &oneOf(const std::vector<Row> &rows)
+    {
+        return rows[*rc::gen::inRange<size_t>(0, rows.size())];
+    }
+    static QString text() { return QString::fromStdString(*rc::gen::string<std::string>()); }
+
+    Edit addLifter()
+    {
+        Edit edit;
+        edit.lifters.after = {lifterNamed(m_file, QStringLiteral("Lifter %1").arg(++m_names))};
+        return edit;
+    }
+    Edit changeLifter(const Contents &now)
+    {
+        const Lifter before = oneOf(now.lifters);
+        Lifter after = before;
+        after.name = QStringLiteral("Lifter %1").arg(++m_names);
+        after.notes = text();
+        after.bodyweightKg = *rc::gen::inRange(20, 400);
+        after.archived = !before.archived;
+        after.groups = *rc::gen::arbitrary<bool>()
+            ? QStringList{QStringLiteral("a"), QStringLiteral("b")}
+            : QStringList();
+        Edit edit;
+        edit.lifters = {{before}, {after}};
+        return edit;
+    }
+    static Edit removeLifter(const Contents &now)
+    {
+        Edit edit;
+        edit.lifters.before = {oneOf(now.lifters)};
+        const LifterId gone = edit.lifters.before.front().id;
+        for (const Card &card : now.cards)
+            if (card.lifter == gone)
+                edit.cards.before.push_back(card);
+        for (const LoggedSession &session : now.sessions)
+            if (session.lifter == gone)
+                edit.sessions.before.push_back(session);
+        return edit;
+    }
+    Edit addCard(const Contents &now)
+    {
+        const LifterId lifter = oneOf(now.lifters).id;
+        const QDate day = kMonday.addDays(*rc::gen::inRange(0, 3));
+        const int below = int(std::count_if(now.cards.begin(), now.cards.end(),
+            [&](const Card &card) { return card.lifter == lifter && card.day == day; }));
+        Edit edit;
+        edit.cards.after = {cardOn(m_file, lifter, day, below)};
+        edit.cards.after.front().variation = oneOf(now.variations).id;
+        edit.cards.after.front().note = text();
+        return edit;
+    }
+    static Edit reverseDay(const Contents &now)
+    {
+        Edit edit;
+        if (now.cards.empty())
+            return edit;
+        const Card one = oneOf(now.cards);
+        for (const Card &card : now.cards)
+            if (card.lifter == one.lifter && card.day == one.day)
+                edit.cards.before.push_back(card);
+        edit.cards.after = edit.cards.before;
+        for (Card &card : edit.cards.after)
+            card.position = int(edit.cards.before.size()) - 1 - card.position;
+        return edit;
+    }
+    Edit logSession(const Contents &now)
+    {
+        Edit edit;
+        edit.sessions.after = {
+            sessionOn(m_file, oneOf(now.lifters).id, kMonday.addDays(++m_sessionDays))};
+        drawSets(edit.sessions.after.front(), now);
+        return edit;
+    }
+    static Edit changeSession(const Contents &now)
+    {
+        Edit edit;
+        if (now.sessions.empty())
+            return edit;
+        edit.sessions.before = {oneOf(now.sessions)};
+        edit.sessions.after = edit.sessions.before;
+        drawSets(edit.sessions.after.front(), now);
+        return edit;
+    }
+    static void drawSets(LoggedSession &session, const Contents &now)
+    {
+        session.sets.resize(*rc::gen::inRange<size_t>(0, 6));
+        for (SetEntry &set : session.sets) {
+            set = {};
+            set.variation = oneOf(now.variations).id;
+            set.loadKg = *rc::gen::inRange(1, 70000) / 100.0;
+            set.repsDone = *rc::gen::inRange(0, 100);
+            set.failed = set.repsDone == 0 || *rc::gen::arbitrary<bool>();
+            if (*rc::gen::arbitrary<bool>())
+                set.rpe = *rc::gen::inRange(2, 21) / 2.0;
+            if (*rc::gen::arbitrary<bool>())
+                set.touch = *rc::gen::inRange(1, 6);
+            set.note = text();
+        }
+    }
+    static Edit changeVariation(const Contents &now)
+    {
+        const Variation before = oneOf(now.variations);
+        Variation after = before;
+        after.purpose = text();
+        after.retired = !before.retired;
+        Edit edit;
+        edit.variations = {{before}, {after}};
+        return edit;
+    }
+
+    RosterFile &m_file;
+    int m_names = 0;
+    int m_sessionDays = 0;
+};
+
+} // namespace
+
+TEST_F(RosterFixture, EditsAndThenTheirInversesLeaveTheRosterAsItWas)
+{
+    RosterFile file = RosterFile::create(path);
+    EditMaker maker(file);
+    // One roster for all sequences, since each has to leave it as it was.
+    EXPECT_TRUE(rc::check([&] {
+        std::vector<Edit> done;
+        std::vector<Contents> pictures{contentsOf(file)};
+        for (int steps = *rc::gen::inRange(1, 15); steps > 0; --steps) {
+            done.push_back(maker.next());
+            file.apply(done.back());
+            pictures.push_back(contentsOf(file));
+        }
+        while (!done.empty()) {
+            RC_ASSERT(contentsOf(file) == pictures.back());
+            file.apply(inverse(done.back()));
+            done.pop_back();
+            pictures.pop_back();
+        }
+        RC_ASSERT(contentsOf(file) == pictures.front());
+    }));
+}

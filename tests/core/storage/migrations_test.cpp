@@ -1,0 +1,149 @@
+#include "core/storage/migrations.h"
+#include "tests/core/storage/roster_fixture.h"
+
+#include "core/storage/backup.h"
+#include "core/storage/database.h"
+
+#include <QDir>
+
+using namespace core;
+using testing::ElementsAre;
+using testing::SizeIs;
+
+namespace {
+
+/// A schema of three versions, told by what each leaves of one row.
+const std::vector<Migration> kSteps = {
+    {{QStringLiteral("CREATE TABLE note (words TEXT NOT NULL)")}},
+    {{QStringLiteral("ALTER TABLE note ADD COLUMN length INTEGER NOT NULL DEFAULT 0"),
+        QStringLiteral("UPDATE note SET length = length(words)")}},
+    {{QStringLiteral("CREATE TABLE entry (words TEXT NOT NULL, length INTEGER NOT NULL)"),
+        QStringLiteral("INSERT INTO entry SELECT words, length FROM note"),
+        QStringLiteral("DROP TABLE note")}},
+};
+
+class MigrationTest : public RosterFixture
+{
+protected:
+    Database db{path, Database::Access::readWrite};
+    int backups = 0;
+
+    void migrateTo(size_t version)
+    {
+        migrate(db, {kSteps.begin(), kSteps.begin() + qsizetype(version)}, [this] { ++backups; });
+    }
+    [[nodiscard]] QStringList schema()
+    {
+        QStringList sql;
+        Rows rows = db.select(QStringLiteral("SELECT sql FROM sqlite_schema ORDER BY name"));
+        while (rows.next())
+            sql << rows.text();
+        return sql;
+    }
+};
+
+} // namespace
+
+TEST(Statements, EndWhereSqlEndsThemNotAtEverySemicolon)
+{
+    const QStringList statements = statementsOf("-- a; comment\n"
+                                                "CREATE TABLE a (b TEXT DEFAULT 'x;y');\n"
+                                                "CREATE TRIGGER t AFTER INSERT ON a BEGIN\n"
+                                                "  UPDATE a SET b = 1; DELETE FROM a;\n"
+                                                "END;\n\n");
+    ASSERT_THAT(statements, SizeIs(2));
+    EXPECT_TRUE(statements[0].endsWith(QStringLiteral("'x;y');")));
+    EXPECT_TRUE(statements[1].endsWith(QStringLiteral("END;")));
+}
+
+TEST(Statements, OfTheProgramsOwnScriptsAreWhole)
+{
+    for (const Migration &step : migrations())
+        for (const QString &statement : step.statements)
+            EXPECT_TRUE(statement.endsWith(u';')) << statement.toStdString();
+}
+
+TEST_F(MigrationTest, AFreshFileGetsEveryStepAndNoBackup)
+{
+    migrateTo(3);
+    EXPECT_EQ(db.userVersion(), 3);
+    EXPECT_THAT(schema(), SizeIs(1));
+    EXPECT_EQ(backups, 0);
+}
+
+TEST_F(MigrationTest, EveryOldVersionKeepsItsRows)
+{
+    for (const size_t from : {1u, 2u}) {
+        Database old(
+            folder.filePath(QStringLiteral("old%1").arg(from)), Database::Access::readWrite);
+        migrate(old, {kSteps.begin(), kSteps.begin() + qsizetype(from)}, [] {});
+        old.run(QStringLiteral("INSERT INTO note (words) VALUES ('heavy')"));
+        if (from == 2)
+            old.run(QStringLiteral("UPDATE note SET length = 5"));
+        int made = 0;
+        migrate(old, kSteps, [&made] { ++made; });
+        EXPECT_EQ(made, 1);
+        EXPECT_EQ(old.userVersion(), 3);
+        EXPECT_EQ(old.value(QStringLiteral("SELECT words FROM entry")).toString(),
+            QStringLiteral("heavy"));
+        EXPECT_EQ(old.value(QStringLiteral("SELECT length FROM entry")).toInt(), 5);
+    }
+}
+
+TEST_F(MigrationTest, TheNewestIsLeftAlone)
+{
+    migrateTo(3);
+    migrateTo(3);
+    EXPECT_EQ(backups, 0);
+}
+
+TEST_F(MigrationTest, AStepThatFailsHalfWayLeavesTheFileAsItWas)
+{
+    migrateTo(1);
+    db.run(QStringLiteral("INSERT INTO note (words) VALUES ('heavy')"));
+    const QStringList before = schema();
+    std::vector<Migration> faulty = kSteps;
+    faulty[2].statements[2] = QStringLiteral("DROP TABLE never_was");
+    EXPECT_THAT(
+        wordsOf([&] { migrate(db, faulty, [] {}); }), Says("could not be brought to this version"));
+    EXPECT_EQ(db.userVersion(), 1) << "the second step, which worked, is taken back too";
+    EXPECT_EQ(schema(), before);
+    EXPECT_EQ(
+        db.value(QStringLiteral("SELECT words FROM note")).toString(), QStringLiteral("heavy"));
+}
+
+TEST_F(MigrationTest, NoStepIsTakenWithoutItsBackup)
+{
+    migrateTo(1);
+    EXPECT_THAT(wordsOf([this] {
+        migrate(db, kSteps, [] { throw StorageError(QStringLiteral("no room")); });
+    }),
+        Says("no room"));
+    EXPECT_EQ(db.userVersion(), 1);
+}
+
+TEST_F(MigrationTest, ANewerFileIsRefused)
+{
+    migrateTo(3);
+    const QStringList before = schema();
+    EXPECT_THAT(wordsOf([this] { migrateTo(2); }), Says("newer version"));
+    EXPECT_EQ(schema(), before);
+    EXPECT_EQ(db.userVersion(), 3);
+}
+
+TEST_F(MigrationTest, TheBackupBeforeAStepIsAWholeFileOfTheOldVersion)
+{
+    migrateTo(1);
+    db.run(QStringLiteral("INSERT INTO note (words) VALUES ('heavy')"));
+    migrate(db, kSteps, [this] { backUpBeforeMigration(db, path, db.userVersion()); });
+    const QDir backupFolder(folder.filePath(QStringLiteral("team backups")));
+    const QStringList names = backupFolder.entryList(QDir::Files);
+    ASSERT_THAT(names, SizeIs(1));
+    EXPECT_TRUE(names[0].startsWith(QStringLiteral("before version 2")));
+    Database backup(backupFolder.filePath(names[0]), Database::Access::frozen);
+    EXPECT_EQ(backup.userVersion(), 1);
+    EXPECT_EQ(
+        backup.value(QStringLiteral("SELECT words FROM note")).toString(), QStringLiteral("heavy"));
+    EXPECT_THAT(backupsOf(path), SizeIs(0))
+        << "it is none of the daily ones, which are thinned out";
+}
