@@ -13,20 +13,23 @@ constexpr int kStaleDays = 28;
 /// SD of the ln max above which an estimate is little more than its prior, and above which it is
 /// too wide to prescribe from.
 constexpr double kPriorOnlySd = 0.08, kThinSd = 0.03;
-/// No lifter has the model's curve exactly; SD of what that moves the max, ln units. From trials on
-/// simulated lifters with other curves (tests/simulators).
-constexpr double kCurveMisfitSd = 0.007;
+/// No lifter has the model's curve exactly: SD of what that moves the max, ln units a rep that the
+/// curve has to reach down to it. From trials on simulated lifters with other curves
+/// (tests/simulators).
+constexpr double kMisfitPerRep = 0.0014;
 constexpr double kConflict = 0.25; ///< share of gross sets of late
 
 /// SD of a belief with variance `variance` once the curve's misfit is allowed for.
-double honestSd(double variance)
+double honestSd(double variance, double reach)
 {
-    return std::sqrt(std::max(variance, 0.0) + kCurveMisfitSd * kCurveMisfitSd);
+    const double misfit = kMisfitPerRep * (reach - 1.0);
+    return std::sqrt(std::max(variance, 0.0) + misfit * misfit);
 }
 
 Standing standingOf(const LifterFit &fit, int today)
 {
-    const double sd = honestSd(fit.weeks.back().variance); // a layoff since then is stale, not thin
+    const double sd = honestSd(fit.weeks.back().variance,
+        fit.weeks.back().reach); // a layoff since then is stale, not thin
     if (sd > kPriorOnlySd)
         return Standing::priorOnly;
     if (fit.filter.conflict() > kConflict)
@@ -60,7 +63,8 @@ std::vector<VariationEstimate> variationsOf(
         estimate.repCost = std::exp(lnCost);
         if (known)
             estimate.max = bandOf(lnMax(mean) + lnRatio,
-                honestSd(lnMaxVariance(covariance) + ratioVariance + 2.0 * estimate.withMax));
+                honestSd(lnMaxVariance(covariance) + ratioVariance + 2.0 * estimate.withMax,
+                    fit.filter.reach()));
     }
     return estimates;
 }
@@ -81,9 +85,10 @@ std::vector<SetPull> pullsOf(const LifterFit &fit)
 
 } // namespace
 
-Band maxBand(const StateBelief &belief)
+Band maxBand(const LifterFilter &filter)
 {
-    return bandOf(lnMax(belief.mean()), honestSd(lnMaxVariance(belief.covariance())));
+    return bandOf(lnMax(filter.belief().mean()),
+        honestSd(lnMaxVariance(filter.belief().covariance()), filter.reach()));
 }
 
 LifterEstimate report(const LifterFit &fit, std::span<const VariationPrior> variations, int today)
@@ -107,14 +112,15 @@ LifterEstimate report(const LifterFit &fit, std::span<const VariationPrior> vari
     for (size_t t = 0; t < fit.weeks.size(); ++t) {
         const LifterFit::Week &week = fit.weeks[t];
         const SmoothedWeek &smoothed = fit.smoothed[t];
-        estimate.weeks.push_back({week.sunday, bandOf(week.lnMax, honestSd(week.variance)),
-            bandOf(lnMax(smoothed.chain), honestSd(lnMaxVariance(smoothed.covariance))),
+        estimate.weeks.push_back({week.sunday,
+            bandOf(week.lnMax, honestSd(week.variance, week.reach)),
+            bandOf(lnMax(smoothed.chain), honestSd(lnMaxVariance(smoothed.covariance), week.reach)),
             week.sets});
     }
     for (const LifterFit::Form &form : fit.forms)
         estimate.form.push_back({form.day, factorOf(form.mean, std::sqrt(form.variance))});
     if (fit.filter.sunday() > fit.weeks.back().sunday)
-        estimate.idle = {fit.filter.sunday(), maxBand(fit.filter.belief())};
+        estimate.idle = {fit.filter.sunday(), maxBand(fit.filter)};
     estimate.pulls = pullsOf(fit);
     estimate.standing = standingOf(fit, today);
     return estimate;

@@ -10,7 +10,8 @@ namespace strength {
 [[nodiscard]] LifterEstimate report(
     const LifterFit &fit, std::span<const VariationPrior> variations, int today);
 
-/// The competition max of a belief, with an allowance for what no curve of the model fits.
-[[nodiscard]] Band maxBand(const StateBelief &belief);
+/// The competition max as the filter has it now, with an allowance for what no curve of the model
+/// fits.
+[[nodiscard]] Band maxBand(const LifterFilter &filter);
 
 } // namespace strength

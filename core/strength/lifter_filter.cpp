@@ -63,6 +63,7 @@ struct LifterFilter::Tally
     RatingWays ways;
     int wholeRatings = 0;
     double conflict = 0.0;
+    double reach = 0.0;
 };
 
 LifterFilter::LifterFilter(const RosterPriors &priors, const Prior &before)
@@ -205,6 +206,7 @@ void LifterFilter::addSession(int day, std::span<const TrainingSet> sets, PullTr
     m_ways = tally.ways;
     m_wholeRatings = tally.wholeRatings;
     m_conflict = tally.conflict;
+    m_reach = tally.reach;
     m_lastDay = day;
 }
 
@@ -214,6 +216,7 @@ LifterFilter::Tally LifterFilter::readSets(std::span<const TrainingSet> sets, Pu
     tally.ways = ratingWays();
     tally.wholeRatings = m_wholeRatings;
     tally.conflict = m_conflict;
+    tally.reach = m_reach;
     double hardBefore = 0.0;
     for (size_t i = 0; i < sets.size(); ++i) {
         const double reserve = readSet(sets[i], int(i), hardBefore, tally, trail);
@@ -281,6 +284,11 @@ double LifterFilter::readSet(
     }
     constexpr double kMemory = 1.0 / 12.0; // sets
     tally.conflict += kMemory * (1.0 - soundness - tally.conflict);
+    if (set.rpe || set.missed) {
+        constexpr double kReachMemory = 1.0 / 40.0; // sets
+        const double reps = std::clamp(set.reps + readings.reserve, 1.0, 15.0);
+        tally.reach += kReachMemory * (reps - tally.reach);
+    }
     return set.missed ? 0.0 : readings.reserve;
 }
 

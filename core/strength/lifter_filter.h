@@ -38,6 +38,10 @@ public:
     /// Share of the sets of late that the model takes for gross, 0..1.
     [[nodiscard]] double conflict() const { return m_conflict; }
 
+    /// Reps that could be done in the rated and missed sets of late, on average: how far the curve
+    /// has to reach from them to the max.
+    [[nodiscard]] double reach() const { return m_reach; }
+
     /// Sum of the squared standardised surprises of the ratings, taken up by what they share, and
     /// how many.
     struct Surprises
@@ -49,6 +53,7 @@ public:
 
 private:
     struct Tally;
+    static constexpr double kReachAtFirst = 6.0;
 
     /// Median over the sets of what each speaks for by the priors alone, ln kg.
     [[nodiscard]] double crudeMax(std::span<const TrainingSet> sets) const;
@@ -68,6 +73,7 @@ private:
     RatingWays m_ways;      ///< but for the scale
     int m_wholeRatings = 0; ///< in a row, without a half
     double m_conflict = 0.0;
+    double m_reach = kReachAtFirst;
     int m_sunday = 0;
     int m_lastDay = 0;
     bool m_started = false;

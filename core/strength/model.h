@@ -55,8 +55,9 @@
 /// pooled values are learned from the whole roster over all time, so a filtered path owes them a
 /// little of the future (0.2-0.5 % RMS in the trials); an estimate made today owes nothing.
 ///
-/// **Interval.** 90 %, of the belief and an allowance of 0.7 % for what no curve of this family
-/// fits. **Standing**: estimate_report.cpp.
+/// **Interval.** 90 %, of the belief and an allowance for what no curve of this family fits: 0.14 % for
+/// every rep that the curve has to reach down, from the rated and missed sets of late to a single.
+/// **Standing**: estimate_report.cpp.
 ///
 /// **What it cannot know.**
 ///   - A lifter who always rates too low or too high looks weaker or stronger by about 3 % a rep.

@@ -47,7 +47,7 @@ std::optional<Band> RunningEstimate::max() const
 {
     if (m_session.sets.empty())
         return std::nullopt;
-    return maxBand(m_now.belief());
+    return maxBand(m_now);
 }
 
 } // namespace strength
