@@ -35,7 +35,8 @@ struct Truth
 /// Seeds that an author of the engine may look at and tune on.
 inline constexpr std::array<std::uint64_t, 3> kTrainSeeds{11, 12, 13};
 /// Seeds that are only for the table that gets reported. Whoever changes the engine after a look at
-/// errors on these draws new ones and says so here.
-inline constexpr std::array<std::uint64_t, 3> kHeldOutSeeds{7001, 7002, 7003};
+/// errors on these draws new ones and says so here. Drawn anew once, after the
+/// allowance for the curve's misfit was changed with a table of 7001-7003 at hand.
+inline constexpr std::array<std::uint64_t, 3> kHeldOutSeeds{7101, 7102, 7103};
 
 } // namespace simulators
