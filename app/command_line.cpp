@@ -6,6 +6,8 @@
 #include "app/commands/files.h"
 #include "app/commands/import.h"
 #include "app/commands/picture.h"
+#include "app/commands/print.h"
+#include "app/commands/score.h"
 #include "app/commands/window.h"
 #include "core/storage/storage_error.h"
 
@@ -37,6 +39,8 @@ struct Options
     ImportOptions import;
     DemoOptions demo;
     PictureOptions picture;
+    PrintOptions print;
+    ScoreOptions score;
     QString checked;
     QString opened;
 };
@@ -100,6 +104,55 @@ void addDemo(CLI::App &app, Options &all, Request &request)
         [&] { request.run = [options](Console &console) { return demo(options, console); }; });
 }
 
+void addScore(CLI::App &app, Options &all, Request &request)
+{
+    ScoreOptions &options = all.score;
+    CLI::App &command =
+        *app.add_subcommand("score", "Measure how well each week could be foretold");
+    addText(command, "--log", options.log, "Training log CSV, - for standard input")->required();
+    addText(command, "--people", options.people, "People CSV: sex and bodyweight of the lifters");
+    command.footer("Every bench-press set is forecast from the weeks before its own: the reps in\n"
+                   "reserve that are said, and the misses.\n\n"
+                   "Example: benchwright score --log log.csv");
+    command.callback(
+        [&] { request.run = [options](Console &console) { return score(options, console); }; });
+}
+
+void addPrint(CLI::App &app, Options &all, Request &request)
+{
+    PrintOptions &options = all.print;
+    options.day = QDate::currentDate();
+    options.paper = ui::usualPaper();
+    CLI::App &command =
+        *app.add_subcommand("print", "Write the plan of a week as one PDF a lifter");
+    addText(command, "ROSTER", options.roster, "Roster file")->required();
+    addText(command, "--lifter", options.lifter, "One lifter by name; else all with a plan");
+    command.add_option_function<std::string>(
+        "--week",
+        [&options](const std::string &text) {
+            options.day = QDate::fromString(QString::fromStdString(text), Qt::ISODate);
+            if (!options.day.isValid())
+                throw CLI::ValidationError("--week", text + " is not a day such as 2026-03-31");
+        },
+        "Any day of the week, such as 2026-03-31; else this week");
+    command
+        .add_option_function<std::string>(
+            "--paper",
+            [&options](const std::string &text) {
+                options.paper = text == "A4" ? ui::PaperSize::a4 : ui::PaperSize::letter;
+            },
+            "Size of the paper; else what is usual in this country")
+        ->check(CLI::IsMember({"A4", "Letter"}));
+    addText(command, "--out", options.folder, "Folder for the PDFs, made where it is not there")
+        ->required();
+    command.footer("Example: benchwright print club.benchwright --week 2026-03-31 --paper A4 "
+                   "--out plans");
+    command.callback([&] {
+        request.needs = Request::Needs::painting;
+        request.run = [options](Console &console) { return print(options, console); };
+    });
+}
+
 void addPicture(CLI::App &app, Options &all, Request &request)
 {
     PictureOptions &options = all.picture;
@@ -147,7 +200,9 @@ Request parseCommandLine(std::vector<std::string> arguments)
     addText(app, "FILE", options.opened, "Roster to open in the window");
     addEstimate(app, options, request);
     addImport(app, options, request);
+    addPrint(app, options, request);
     addCheck(app, options, request);
+    addScore(app, options, request);
     addDemo(app, options, request);
     addPicture(app, options, request);
     try {

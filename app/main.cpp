@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QLoggingCategory>
 #include <cstdio>
 #include <memory>
 
@@ -19,8 +20,10 @@ std::unique_ptr<QCoreApplication> makeApplication(Needs needs, int &argc, char *
 {
     if (needs == Needs::core)
         return std::make_unique<QCoreApplication>(argc, argv);
-    if (needs == Needs::painting) // on no screen
+    if (needs == Needs::painting) { // on no screen, and silent about what that lacks
         qputenv("QT_QPA_PLATFORM", "offscreen");
+        QLoggingCategory::setFilterRules(QStringLiteral("default.warning=false"));
+    }
     return std::make_unique<QApplication>(argc, argv);
 }
 

@@ -82,20 +82,19 @@ core::ProblemList rosterProblems(const QString &path, const core::RosterFile &ro
 
 int checkRoster(const QString &path, Console &console)
 {
-    std::optional<RosterCopy> copy;
+    const RosterCopy copy(path);
     try {
-        copy.emplace(path);
+        const core::RosterFile roster = copy.open();
+        return judge(path,
+            tr("A roster of %1 lifters and %2 sessions.")
+                .arg(roster.lifters().size())
+                .arg(roster.sessions().size()),
+            rosterProblems(path, roster), console);
     } catch (const core::StorageError &error) {
         core::ProblemList found;
         found.add({path, 0, {}, error.words(), {}});
         return judge(path, tr("A roster that cannot be opened."), found, console);
     }
-    const core::RosterFile &roster = copy->roster();
-    return judge(path,
-        tr("A roster of %1 lifters and %2 sessions.")
-            .arg(roster.lifters().size())
-            .arg(roster.sessions().size()),
-        rosterProblems(path, roster), console);
 }
 
 int refuse(const QString &path, const QString &words, Console &console)

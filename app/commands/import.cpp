@@ -48,12 +48,12 @@ public:
         if (options.create)
             startNew();
         else if (options.dryRun)
-            m_copy.emplace(m_path);
+            m_roster.emplace(m_copy.emplace(m_path).open());
         else
             m_roster.emplace(core::RosterFile::open(m_path));
     }
 
-    [[nodiscard]] core::RosterFile &roster() { return m_copy ? m_copy->roster() : *m_roster; }
+    [[nodiscard]] core::RosterFile &roster() { return *m_roster; }
 
     void settle()
     {
@@ -82,7 +82,7 @@ private:
     }
 
     QString m_path;
-    std::optional<QTemporaryDir> m_nest; ///< outlives the roster in it
+    std::optional<QTemporaryDir> m_nest; // this and the copy outlive the roster in them
     std::optional<RosterCopy> m_copy;
     std::optional<core::RosterFile> m_roster;
 };

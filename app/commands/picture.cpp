@@ -1,6 +1,7 @@
 #include "app/commands/picture.h"
 
 #include "app/commands/files.h"
+#include "app/commands/roster_copy.h"
 #include "core/storage/storage_error.h"
 #include "ui/look/theme.h"
 #include "ui/main_window.h"
@@ -55,7 +56,8 @@ void select(ui::RosterView &roster, const QString &name)
 
 int picture(const PictureOptions &options, Console &console)
 {
-    (void)core::RosterFile::open(options.roster); // or it throws what is wrong with the file
+    const RosterCopy copy(options.roster);
+    (void)copy.open(); // or it throws what is wrong with the file
     // A picture leaves the coach's own settings and recent files alone.
     const QTemporaryDir settings;
     QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings.path());
@@ -64,7 +66,7 @@ int picture(const PictureOptions &options, Console &console)
     ui::MainWindow window(theme);
     window.resize(options.size);
     window.show();
-    if (!window.openFile(options.roster))
+    if (!window.openFile(copy.path()))
         return exitFailed;
     ui::RosterView &roster = *window.roster();
     select(roster, options.lifter);

@@ -3,7 +3,7 @@
 #include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
-#include <QFile>
+#include <QFileInfo>
 
 namespace app {
 
@@ -21,16 +21,22 @@ void copyFile(const QString &from, const QString &to)
 } // namespace
 
 RosterCopy::RosterCopy(const QString &path)
+    : m_original(path)
+    , m_copy(m_folder.filePath(QFileInfo(path).fileName()))
 {
-    const QString copy = m_folder.filePath(QStringLiteral("copy.benchwright"));
-    copyFile(path, copy);
+    copyFile(path, m_copy);
     const QString log = QStringLiteral("-wal"); // what is written and not yet folded in
     if (QFile::exists(path + log))
-        copyFile(path + log, copy + log);
+        copyFile(path + log, m_copy + log);
+}
+
+core::RosterFile RosterCopy::open() const
+{
     try {
-        m_roster.emplace(core::RosterFile::open(copy));
+        return core::RosterFile::open(m_copy);
     } catch (const core::StorageError &error) { // the user knows the file, not our copy of it
-        throw core::StorageError(QString(error.words()).replace(copy, path), error.detail());
+        throw core::StorageError(
+            QString(error.words()).replace(m_copy, m_original), error.detail());
     }
 }
 

@@ -3,23 +3,25 @@
 #include "core/storage/roster_file.h"
 
 #include <QTemporaryDir>
-#include <optional>
 
 namespace app {
 
 /// A private copy of a roster for commands that only read: the file stays as it is, older schema
-/// included, and may be open in a window meanwhile.
+/// included, and may be open in a window meanwhile. Outlives what is opened from it.
 class RosterCopy
 {
 public:
-    /// Throws StorageError when the file is no sound roster.
+    /// Throws StorageError when the file cannot be copied.
     explicit RosterCopy(const QString &path);
 
-    [[nodiscard]] core::RosterFile &roster() { return *m_roster; }
+    [[nodiscard]] QString path() const { return m_copy; }
+    /// Throws StorageError, in words about the file itself, when it is no sound roster.
+    [[nodiscard]] core::RosterFile open() const;
 
 private:
     QTemporaryDir m_folder;
-    std::optional<core::RosterFile> m_roster;
+    QString m_original;
+    QString m_copy;
 };
 
 } // namespace app

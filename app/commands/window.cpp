@@ -11,7 +11,7 @@ int window(const QString &path, Console &)
 {
     ui::Theme theme(*qApp);
     ui::MainWindow window(theme);
-    window.setVisible(true);
+    window.show();
     if (!path.isEmpty())
         window.openFile(path); // on failure the window says why
     return QApplication::exec();

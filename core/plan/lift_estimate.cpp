@@ -64,54 +64,59 @@ QDate fromEngineDay(int day)
     return kEpoch.addDays(day);
 }
 
+LiftLogs liftLogs(const std::vector<Lifter> &lifters, const std::vector<Variation> &variations,
+    const std::vector<LoggedSession> &sessions, Lift lift)
+{
+    LiftLogs result;
+    std::map<VariationId, int> rowOf;
+    for (const Variation &v : engineRows(variations, lift)) {
+        rowOf.emplace(v.id, int(result.rows.size()));
+        result.rows.push_back(v.id);
+        result.priors.push_back({v.ratio, v.competition ? 0.0 : v.ratioSpread, v.repCost});
+    }
+    if (result.rows.empty())
+        return result;
+
+    std::map<LifterId, size_t> logOf;
+    for (const Lifter &lifter : lifters) {
+        logOf.emplace(lifter.id, result.logs.size());
+        result.logs.push_back(emptyLog(lifter));
+    }
+    result.readings.resize(lifters.size());
+    for (const LoggedSession &session : sessions) {
+        const auto log = logOf.find(session.lifter);
+        if (log == logOf.end())
+            continue;
+        strength::TrainingSession training{engineDay(session.day), {}};
+        LoggedSession reading = session;
+        reading.sets.clear();
+        for (const SetEntry &entry : session.sets) {
+            const auto row = rowOf.find(entry.variation);
+            if (row == rowOf.end())
+                continue;
+            training.sets.push_back(engineSet(entry, row->second));
+            reading.sets.push_back(entry);
+        }
+        if (training.sets.empty())
+            continue;
+        result.logs[log->second].sessions.push_back(std::move(training));
+        result.readings[log->second].push_back(std::move(reading));
+    }
+    return result;
+}
+
 std::map<std::pair<LifterId, Lift>, LiftEstimate> estimateAll(const std::vector<Lifter> &lifters,
     const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions)
 {
     std::map<std::pair<LifterId, Lift>, LiftEstimate> result;
     for (const Lift lift : {Lift::bench, Lift::squat, Lift::deadlift}) {
-        const std::vector<Variation> rows = engineRows(variations, lift);
-        if (rows.empty())
+        LiftLogs all = liftLogs(lifters, variations, sessions, lift);
+        if (all.rows.empty())
             continue;
-        LiftEstimate frame;
-        std::map<VariationId, int> rowOf;
-        for (const Variation &v : rows) {
-            rowOf.emplace(v.id, int(frame.rows.size()));
-            frame.rows.push_back(v.id);
-            frame.priors.push_back({v.ratio, v.competition ? 0.0 : v.ratioSpread, v.repCost});
-        }
-
-        std::vector<strength::LifterLog> logs;
-        std::map<LifterId, size_t> logOf;
-        std::vector<LiftEstimate> estimates(lifters.size(), frame);
-        for (const Lifter &lifter : lifters) {
-            logOf.emplace(lifter.id, logs.size());
-            logs.push_back(emptyLog(lifter));
-        }
-        for (const LoggedSession &session : sessions) {
-            const auto log = logOf.find(session.lifter);
-            if (log == logOf.end())
-                continue;
-            strength::TrainingSession training{engineDay(session.day), {}};
-            LoggedSession reading = session;
-            reading.sets.clear();
-            for (const SetEntry &entry : session.sets) {
-                const auto row = rowOf.find(entry.variation);
-                if (row == rowOf.end())
-                    continue;
-                training.sets.push_back(engineSet(entry, row->second));
-                reading.sets.push_back(entry);
-            }
-            if (training.sets.empty())
-                continue;
-            logs[log->second].sessions.push_back(std::move(training));
-            estimates[log->second].readings.push_back(std::move(reading));
-        }
-
-        std::vector<strength::LifterEstimate> fits = strength::estimateRoster(logs, frame.priors);
-        for (size_t i = 0; i < lifters.size(); ++i) {
-            estimates[i].estimate = std::move(fits[i]);
-            result.emplace(std::pair(lifters[i].id, lift), std::move(estimates[i]));
-        }
+        std::vector<strength::LifterEstimate> fits = strength::estimateRoster(all.logs, all.priors);
+        for (size_t i = 0; i < lifters.size(); ++i)
+            result.emplace(std::pair(lifters[i].id, lift),
+                LiftEstimate{std::move(fits[i]), all.rows, all.priors, std::move(all.readings[i])});
     }
     return result;
 }

@@ -27,6 +27,20 @@ struct LiftEstimate
 [[nodiscard]] int engineDay(QDate day);
 [[nodiscard]] QDate fromEngineDay(int day);
 
+/// One lift of a roster in the engine's values.
+struct LiftLogs
+{
+    std::vector<VariationId> rows;                    ///< row of the engine -> variation
+    std::vector<strength::VariationPrior> priors;     ///< one a row
+    std::vector<strength::LifterLog> logs;            ///< one a lifter, in order
+    std::vector<std::vector<LoggedSession>> readings; ///< one a lifter, this lift's sets only
+};
+
+/// Without rows and logs where the catalogue has no competition variation of the lift.
+[[nodiscard]] LiftLogs liftLogs(const std::vector<Lifter> &lifters,
+    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions,
+    Lift lift);
+
 /// Estimates for every lifter and every lift that has a competition variation in the catalogue.
 /// A lifter without sets gets an estimate with Standing::noData. Pure; may run on any thread.
 [[nodiscard]] std::map<std::pair<LifterId, Lift>, LiftEstimate> estimateAll(

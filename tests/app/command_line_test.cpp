@@ -10,7 +10,8 @@ TEST_F(CommandLine, VersionAndHelpGoToTheOutput)
     EXPECT_EQ(version.code, 0);
     EXPECT_TRUE(version.out.startsWith(QStringLiteral("benchwright 0.")));
 
-    for (const char *command : {"estimate", "import", "check", "demo"}) {
+    for (const char *command :
+        {"estimate", "import", "print", "check", "score", "demo", "picture"}) {
         const Run help = run({command, "--help"});
         EXPECT_EQ(help.code, 0);
         EXPECT_TRUE(help.err.isEmpty());

@@ -8,7 +8,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSettings>
-#include <QToolButton>
 
 namespace ui {
 
@@ -20,28 +19,26 @@ FileField::FileField(const QString &what, const QString &placeholder, QWidget *p
     : QWidget(parent)
     , m_what(what)
     , m_path(new QLineEdit(this))
-    , m_clear(new QToolButton(this))
+    , m_choose(new QPushButton(tr("Choose…"), this))
+    , m_clear(new QPushButton(tr("Clear"), this))
 {
     m_path->setReadOnly(true);
     m_path->setPlaceholderText(placeholder);
     m_path->setAccessibleName(what);
-    auto *button = new QPushButton(tr("Choose…"), this);
-    button->setAccessibleName(what);
-    button->setAutoDefault(false);
-    m_clear->setText(tr("Clear"));
+    m_choose->setAccessibleName(what);
+    m_choose->setAutoDefault(false);
+    m_clear->setAutoDefault(false);
     m_clear->setEnabled(false);
-    m_clear->setFocusPolicy(Qt::StrongFocus);
 
     auto *row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(space::gap);
     row->addWidget(m_path, 1);
-    row->addWidget(button);
+    row->addWidget(m_choose);
     row->addWidget(m_clear);
-    setFocusProxy(button);
 
-    connect(button, &QPushButton::clicked, this, &FileField::choose);
-    connect(m_clear, &QToolButton::clicked, this, [this] { setPath({}); });
+    connect(m_choose, &QPushButton::clicked, this, &FileField::choose);
+    connect(m_clear, &QPushButton::clicked, this, [this] { setPath({}); });
 }
 
 QString FileField::path() const

@@ -3,7 +3,7 @@
 #include <QWidget>
 
 class QLineEdit;
-class QToolButton;
+class QPushButton;
 
 namespace ui {
 
@@ -18,6 +18,8 @@ public:
 
     [[nodiscard]] QString path() const;
     void setPath(const QString &path);
+    /// For labels and first focus. It is no focus proxy: Tab would pass over the other parts.
+    [[nodiscard]] QPushButton &chooseButton() { return *m_choose; }
 
 Q_SIGNALS:
     void pathChanged(const QString &path);
@@ -27,7 +29,8 @@ private:
 
     QString m_what;
     QLineEdit *m_path;
-    QToolButton *m_clear;
+    QPushButton *m_choose;
+    QPushButton *m_clear;
 };
 
 } // namespace ui

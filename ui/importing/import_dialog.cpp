@@ -2,13 +2,15 @@
 
 #include "ui/importing/file_field.h"
 #include "ui/importing/problem_model.h"
+#include "ui/importing/roomy_delegate.h"
+#include "ui/look/field_note.h"
 #include "ui/look/metrics.h"
 #include "ui/session/roster_session.h"
 
 #include <QClipboard>
 #include <QDialogButtonBox>
 #include <QDragEnterEvent>
-#include <QFormLayout>
+#include <QGridLayout>
 #include <QGuiApplication>
 #include <QHeaderView>
 #include <QLabel>
@@ -60,17 +62,25 @@ ImportDialog::ImportDialog(RosterSession &session, QWidget *parent)
     , m_log(new FileField(tr("Choose the training log"), tr("One line a set"), this))
     , m_people(new FileField(
           tr("Choose the list of lifters"), tr("One line a lifter; may be left out"), this))
+    , m_note(new FieldNote(FieldNote::Kind::problem, this))
     , m_pages(new QStackedWidget(this))
 {
     setWindowTitle(tr("Import training"));
     setAcceptDrops(true);
     resize(880, 560);
 
-    auto *files = new QFormLayout;
-    files->setSpacing(space::gap);
-    files->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    files->addRow(tr("&Training log (CSV)"), m_log);
-    files->addRow(tr("&Lifters (CSV)"), m_people);
+    auto *files = new QGridLayout;
+    files->setHorizontalSpacing(space::group);
+    files->setVerticalSpacing(space::gap);
+    const auto addRow = [this, files](const QString &words, FileField *field) {
+        auto *label = new QLabel(words, this);
+        label->setBuddy(&field->chooseButton());
+        files->addWidget(label, files->rowCount(), 0);
+        files->addWidget(field, files->rowCount() - 1, 1);
+    };
+    addRow(tr("&Training log (CSV)"), m_log);
+    addRow(tr("&Lifters (CSV)"), m_people);
+    files->addWidget(m_note, files->rowCount(), 1);
 
     m_pages->insertWidget(invitationPage, makeInvitation());
     m_pages->insertWidget(busyPage, paragraph(tr("Reading the files …"), m_pages));
@@ -99,14 +109,15 @@ ImportDialog::ImportDialog(RosterSession &session, QWidget *parent)
     });
     connect(buttons, &QDialogButtonBox::accepted, this, &ImportDialog::performImport);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    m_log->setFocus();
+    connect(&session, &RosterSession::failed, m_note, &FieldNote::say);
+    m_log->chooseButton().setFocus();
 }
 
 ImportDialog::~ImportDialog() = default;
 
 QWidget *ImportDialog::makeInvitation()
 {
-    m_invitation = paragraph(
+    return paragraph(
         tr("<p>Choose the files, or drop them here. Nothing is changed before you have seen what "
            "they would add.</p>"
            "<p>The <b>training log</b> has one line a set, under a first line that names the "
@@ -120,7 +131,6 @@ QWidget *ImportDialog::makeInvitation()
                 core::peopleColumns().first(3).join(u','),
                 core::peopleColumns().mid(3).join(u", ")),
         m_pages);
-    return m_invitation;
 }
 
 QWidget *ImportDialog::makeProblemPage()
@@ -133,6 +143,7 @@ QWidget *ImportDialog::makeProblemPage()
     m_problemTable->setAccessibleName(tr("Problems"));
     m_problemTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_problemTable->setTabKeyNavigation(false);
+    m_problemTable->setItemDelegate(new RoomyDelegate(m_problemTable));
     m_problemTable->setWordWrap(true);
     m_problemTable->setShowGrid(false);
     m_problemTable->setAlternatingRowColors(true);
@@ -187,15 +198,15 @@ void ImportDialog::offer(const QStringList &paths)
         m_people->setPath(chosen.people);
     }
     read();
-    if (!unknown.isEmpty() && chosen.isEmpty())
-        m_invitation->setText(
-            tr("<p><b>%1 is neither a training log nor a list of lifters.</b></p>")
-                .arg(unknown.join(u", ").toHtmlEscaped())
-            + m_invitation->text());
+    m_note->say(unknown.isEmpty() ? QString()
+                                  : tr("%1 is neither a training log nor a list of lifters: its "
+                                       "first line does not name their columns.")
+                                        .arg(unknown.join(QStringLiteral(", "))));
 }
 
 void ImportDialog::read()
 {
+    m_note->say({});
     m_plan = {};
     m_import->setEnabled(false);
     if (files().isEmpty()) {
@@ -231,6 +242,8 @@ void ImportDialog::present(const core::ImportPlan &plan)
             words += u' ' + tr("The first %1 are shown.").arg(ProblemModel::kShown);
         m_problemHeading->setText(words);
         m_problems->setProblems(plan.problems);
+        m_problemTable->setColumnHidden(
+            ProblemModel::fileColumn, files().log.isEmpty() || files().people.isEmpty());
         m_pages->setCurrentIndex(problemPage);
         return;
     }
@@ -240,7 +253,9 @@ void ImportDialog::present(const core::ImportPlan &plan)
             : tr("The files are sound. The import would find:"));
     QString rows;
     for (const core::CountLine &line : core::countLines(plan.counts))
-        rows += QStringLiteral("<tr><td align='right'><b>%1</b></td><td>&nbsp;&nbsp;%2</td></tr>")
+        if (line.count > 0)
+            rows +=
+                QStringLiteral("<tr><td align='right'><b>%1</b></td><td>&nbsp;&nbsp;%2</td></tr>")
                     .arg(locale.toString(line.count), line.what.toHtmlEscaped());
     m_summary->setText(QStringLiteral("<table cellpadding='3'>%1</table>").arg(rows));
     m_pages->setCurrentIndex(summaryPage);

@@ -13,6 +13,7 @@ class QTableView;
 
 namespace ui {
 
+class FieldNote;
 class FileField;
 class ProblemModel;
 class RosterSession;
@@ -60,8 +61,8 @@ private:
 
     FileField *m_log;
     FileField *m_people;
+    FieldNote *m_note; ///< files that were offered and are no use
     QStackedWidget *m_pages;
-    QLabel *m_invitation = nullptr;
     QLabel *m_problemHeading = nullptr;
     ProblemModel *m_problems = nullptr;
     QTableView *m_problemTable = nullptr;

@@ -1,6 +1,7 @@
 #include "ui/importing/import_dialog.h"
 
 #include "ui/importing/problem_model.h"
+#include "ui/look/field_note.h"
 #include "ui/session/roster_session.h"
 
 #include <QAbstractItemModelTester>
@@ -144,6 +145,31 @@ TEST_F(ImportDialogTest, DroppedFilesGoWhereTheirHeaderAsks)
     EXPECT_TRUE(dialog.files().people.endsWith(QStringLiteral("a.csv")));
     EXPECT_TRUE(dialog.files().log.endsWith(QStringLiteral("b.csv")));
     EXPECT_EQ(dialog.plan().counts.newLifters, 2);
+}
+
+TEST_F(ImportDialogTest, AFileOfAnotherKindIsNamedAndTheRestIsKept)
+{
+    offer({write("log.csv", kHeader + kRow), write("letter.csv", "Dear coach,\n")});
+    EXPECT_TRUE(importButton()->isEnabled());
+    const auto notes = dialog.findChildren<ui::FieldNote *>();
+    ASSERT_EQ(notes.size(), 1);
+    EXPECT_TRUE(notes[0]->text().contains(QStringLiteral("letter.csv is neither")));
+}
+
+TEST_F(ImportDialogTest, TheKeyboardReachesEverything)
+{
+    offer({write("log.csv", kHeader + "Ada\n")});
+    dialog.show();
+    QSet<QString> reached;
+    for (int tabs = 0; tabs < 20; ++tabs) {
+        QTest::keyClick(dialog.focusWidget() ? dialog.focusWidget() : &dialog, Qt::Key_Tab);
+        if (const auto *button = qobject_cast<QPushButton *>(dialog.focusWidget()))
+            reached << button->text();
+        else if (qobject_cast<QTableView *>(dialog.focusWidget()))
+            reached << QStringLiteral("table");
+    }
+    for (const char *name : {"Choose…", "Clear", "table", "&Copy all problems"})
+        EXPECT_TRUE(reached.contains(QString::fromUtf8(name))) << name;
 }
 
 TEST_F(ImportDialogTest, AFileThatHasGoneIsToldNotThrown)

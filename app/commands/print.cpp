@@ -1,0 +1,106 @@
+#include "app/commands/print.h"
+
+#include "app/commands/files.h"
+#include "app/commands/roster_copy.h"
+#include "core/exchange/nearest_word.h"
+#include "core/plan/week_sheet.h"
+#include "core/storage/storage_error.h"
+#include "ui/print/plan_preview.h"
+#include "ui/print/sheet_painter.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <optional>
+
+namespace app {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Commands", text);
+}
+
+/// The one lifter asked for, or all who train; empty after a complaint when there is none.
+std::optional<std::vector<core::Lifter>> wanted(
+    const PrintOptions &options, const std::vector<core::Lifter> &all, Console &console)
+{
+    std::vector<core::Lifter> found;
+    QStringList names;
+    for (const core::Lifter &lifter : all) {
+        names << lifter.name;
+        const bool isMeant = options.lifter.isEmpty()
+            ? !lifter.archived
+            : lifter.name.compare(options.lifter, Qt::CaseInsensitive) == 0;
+        if (isMeant)
+            found.push_back(lifter);
+    }
+    if (!found.empty() || options.lifter.isEmpty())
+        return found;
+    const QString nearest = core::nearestWord(options.lifter, names);
+    core::ProblemList problems;
+    problems.add({options.roster, 0, {}, tr("It has no lifter named \"%1\".").arg(options.lifter),
+        nearest.isEmpty() ? tr("Its lifters are: %1.").arg(names.join(QStringLiteral(", ")))
+                          : tr("Did you mean %1?").arg(nearest)});
+    report(problems, console);
+    return std::nullopt;
+}
+
+/// The sheet's name in the folder, with a number where two lifters' names read the same in it.
+QString freeName(const core::WeekSheet &sheet, QStringList &taken)
+{
+    const QString name = ui::suggestedPdfName(sheet);
+    QString free = name;
+    for (int number = 2; taken.contains(free, Qt::CaseInsensitive); ++number)
+        free = name.chopped(4) + QStringLiteral(" %1.pdf").arg(number);
+    taken << free;
+    return free;
+}
+
+} // namespace
+
+int print(const PrintOptions &options, Console &console)
+{
+    const RosterCopy copy(options.roster);
+    const core::RosterFile roster = copy.open();
+    const std::vector<core::Lifter> all = roster.lifters();
+    const auto lifters = wanted(options, all, console);
+    if (!lifters)
+        return exitProblems;
+
+    const QDate monday = options.day.addDays(1 - options.day.dayOfWeek());
+    const std::vector<core::Variation> variations = roster.variations();
+    const auto estimates = core::estimateAll(all, variations, roster.sessions());
+    std::vector<core::WeekSheet> sheets;
+    for (const core::Lifter &lifter : *lifters) {
+        const std::vector<core::Card> cards = roster.cards(lifter.id, monday, monday.addDays(6));
+        if (cards.empty())
+            continue;
+        const core::EstimateOf estimateOf = [&](core::Lift lift) {
+            const auto found = estimates.find({lifter.id, lift});
+            return found == estimates.end() ? nullptr : &found->second;
+        };
+        sheets.push_back(core::weekSheet(lifter, monday, cards, variations, estimateOf));
+    }
+    if (sheets.empty()) {
+        core::ProblemList problems;
+        problems.add({options.roster, 0, {},
+            tr("Nothing is planned in the week of %1.").arg(monday.toString(Qt::ISODate)),
+            tr("Plan the week first, or name another with --week.")});
+        report(problems, console);
+        return exitProblems;
+    }
+
+    const QDir folder(options.folder);
+    if (!folder.mkpath(QStringLiteral(".")))
+        throw core::StorageError(tr("The folder %1 cannot be made.").arg(options.folder));
+    QStringList names;
+    for (const core::WeekSheet &sheet : sheets) {
+        const QString path = folder.filePath(freeName(sheet, names));
+        ui::writePlanPdf(path, sheet, options.paper);
+        say(console.out, path);
+    }
+    return exitFine;
+}
+
+} // namespace app

@@ -1,0 +1,70 @@
+#include "app/commands/score.h"
+
+#include "app/commands/files.h"
+#include "core/exchange/catalogue_csv.h"
+#include "core/exchange/import_plan.h"
+#include "core/plan/lift_estimate.h"
+#include "core/strength/forecast.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+namespace app {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Commands", text);
+}
+
+/// Right-aligned, "-" where there is nothing to measure.
+QString figure(double value, int decimals, int width)
+{
+    return (std::isnan(value) ? QStringLiteral("-") : QString::number(value, 'f', decimals))
+        .rightJustified(width);
+}
+
+void tell(const strength::Score &s, QIODevice &out)
+{
+    const auto line = [&out](const QString &words, const QString &value) {
+        say(out, words.leftJustified(46) + value);
+    };
+    say(out, tr("Reps in reserve said against those expected before the week"));
+    line(tr("  rated sets"), QString::number(s.rated).rightJustified(9));
+    line(tr("  mean error, reps"), figure(s.rirError, 3, 9));
+    line(tr("  mean error of the lifter's usual, reps"), figure(s.usualError, 3, 9));
+    line(tr("  said above expected, reps"), figure(s.rirBias, 3, 9));
+    say(out, tr("Missed sets against the chance given before the week"));
+    line(tr("  sets"), QString::number(s.sets).rightJustified(9));
+    line(tr("  missed"), QString::number(s.missed).rightJustified(9));
+    line(tr("  Brier score, 0 is perfect"), figure(s.brier, 4, 9));
+    line(tr("  Brier score of the log's own miss rate"), figure(s.baseBrier, 4, 9));
+    say(out, tr("  chance of a miss      sets    given  came true"));
+    for (const strength::ReliabilityRow &row : s.reliability)
+        say(out,
+            QStringLiteral("  %1 - %2 %%3%4%%5%")
+                .arg(figure(100 * row.from, 0, 3), figure(100 * row.to, 0, 3),
+                    QString::number(row.sets).rightJustified(14),
+                    figure(100 * row.meanChance, 1, 8), figure(100 * row.observed, 1, 10)));
+}
+
+} // namespace
+
+int score(const ScoreOptions &options, Console &console)
+{
+    const core::PeopleTable people = readPeopleFile(options.people, console);
+    const core::LogTable log = readLogFile(options.log, console);
+    const core::RosterRows empty{{}, core::builtInCatalogue(), {}};
+    const core::ImportPlan plan = core::planImport(log, people, empty, core::countingIds());
+    if (!plan.isClean()) {
+        report(plan.problems, console);
+        return exitProblems;
+    }
+    const core::LiftLogs bench = core::liftLogs(
+        plan.edit.lifters.after, empty.variations, plan.edit.sessions.after, core::Lift::bench);
+    tell(strength::score(strength::forecastWeeks(bench.logs, bench.priors)), console.out);
+    return exitFine;
+}
+
+} // namespace app
