@@ -9,7 +9,7 @@ namespace ui {
 namespace {
 constexpr int kColumnGap = space::tight;
 constexpr int kCardGap = 6;
-constexpr int kInset = space::tight; ///< between a column's edge and its cards
+constexpr int kInset = space::hair; ///< between a column's edge and its cards
 constexpr int kSlotHeight = 28;
 constexpr int kMarkerHeight = 4;
 } // namespace

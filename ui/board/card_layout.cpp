@@ -1,5 +1,6 @@
 #include "ui/board/card_layout.h"
 
+#include "ui/board/wrapped_text.h"
 #include "ui/look/metrics.h"
 
 #include <QCoreApplication>
@@ -10,7 +11,7 @@ namespace ui {
 
 namespace {
 
-constexpr int kPadding = 6;
+constexpr int kPadding = 5;
 constexpr int kRowGap = 3;
 
 /// Lays texts from the top in rows.
@@ -33,12 +34,10 @@ public:
 
     void addWrapped(CardText::Role role, const QString &text, int indent = 0)
     {
-        const QFontMetrics metrics(cardFont(role, m_body));
         const int room = m_width - 2 * kPadding - indent;
-        const QRect needed = metrics.boundingRect(
-            QRect(0, 0, room, 10000), Qt::TextWordWrap | Qt::TextWrapAnywhere, text);
-        place(role, text, kPadding + indent, room, needed.height());
-        m_y += needed.height() + kRowGap;
+        const int height = wrappedTextSize(text, cardFont(role, m_body), room).height();
+        place(role, text, kPadding + indent, room, height);
+        m_y += height + kRowGap;
     }
 
     /// Parts from the left, each on the row of the one before when it fits beside it.

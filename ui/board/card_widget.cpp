@@ -1,5 +1,6 @@
 #include "ui/board/card_widget.h"
 
+#include "ui/board/wrapped_text.h"
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
 #include "ui/look/touch_mark.h"
@@ -90,7 +91,7 @@ void CardWidget::paintEvent(QPaintEvent *)
         default:
             painter.setPen(chosen ? look.onChosen : look.text);
         }
-        painter.drawText(text.rect, Qt::TextWordWrap | Qt::TextWrapAnywhere, text.text);
+        painter.drawText(QRectF(text.rect), text.text, wrappedTextOption());
     }
 }
 

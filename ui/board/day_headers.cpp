@@ -54,8 +54,11 @@ void DayHeaders::paintEvent(QPaintEvent *)
         const int nameWidth = painter.fontMetrics().horizontalAdvance(view.name + u' ');
         painter.setFont(small);
         painter.setPen(today ? look.accent : look.mutedText);
-        painter.drawText(row.adjusted(nameWidth, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
-            today ? tr("%1, today").arg(view.date) : view.date);
+        const QRect beside = row.adjusted(nameWidth, 0, 0, 0);
+        QString date = today ? tr("%1, today").arg(view.date) : view.date;
+        if (today && painter.fontMetrics().horizontalAdvance(date) > beside.width())
+            date = tr("today");
+        painter.drawText(beside, Qt::AlignLeft | Qt::AlignVCenter, date);
 
         painter.setPen(look.mutedText);
         row = QRect(row.left(), row.bottom() + 1, row.width(), height() - row.bottom());

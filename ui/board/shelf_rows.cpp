@@ -86,7 +86,7 @@ QString shelfDetails(const core::Variation &variation)
             : variation.repsLow == variation.repsHigh
             ? Text::tr("%1 reps").arg(variation.repsLow)
             : Text::tr("%1\u2013%2 reps").arg(variation.repsLow).arg(variation.repsHigh));
-    parts << Text::tr("%1 fatigue").arg(core::words(variation.fatigue));
+    parts << core::words(variation.fatigue);
     return parts.join(QStringLiteral(", "));
 }
 

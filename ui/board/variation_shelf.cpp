@@ -58,6 +58,8 @@ VariationShelf::VariationShelf(QWidget *parent)
     m_list->setResizeMode(QListView::Adjust);
     m_list->setVerticalScrollMode(QListView::ScrollPerPixel);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    // Rows are as high as their text at the list's width, which a bar that comes and goes changes.
+    m_list->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     m_list->setDragEnabled(true);
     m_list->setDragDropMode(QListView::DragOnly);
     m_list->setMouseTracking(true);
@@ -116,7 +118,7 @@ void VariationShelf::setCatalogue(
 
 void VariationShelf::search(const QString &typed, const QString &goesTo)
 {
-    showHint(tr("Goes to %1: type to find, Enter adds, Escape leaves.").arg(goesTo), false);
+    showHint(tr("Goes to %1. Enter adds, Escape leaves.").arg(goesTo), false);
     m_search->setText(typed);
     m_search->setFocus();
     if (!m_list->currentIndex().isValid())

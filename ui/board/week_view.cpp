@@ -67,6 +67,8 @@ QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
                          core::formatLoadNumber(line.target->low90, unit, 1),
                          core::formatLoad(line.target->high90, unit, 1));
     parts << Text::tr("a side: %1").arg(platesText(*line.load, unit));
+    if (const QString effort = effortText(line, Effort::words); !effort.isEmpty())
+        parts << effort;
     QString text = parts.join(u'\n');
     if (!line.caution.isEmpty())
         text += u'\n' + line.caution;
@@ -90,11 +92,11 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     QStringList toolTip{view.name};
     QStringList spoken{view.name};
     for (const core::ResolvedLine &line : card.lines) {
-        LineView shown{core::print(line.line), {}, effortText(line)};
+        LineView shown{core::print(line.line), {}, effortText(line, Effort::sign)};
         if (line.load)
             shown.load = core::formatLoad(line.load->loadKg, unit);
         toolTip << lineToolTip(line, unit);
-        for (const QString &part : {shown.sets, shown.load, shown.effort})
+        for (const QString &part : {shown.sets, shown.load, effortText(line, Effort::words)})
             if (!part.isEmpty())
                 spoken << part;
         view.lines.push_back(shown);
@@ -180,7 +182,7 @@ QString platesText(const core::BarLoad &load, core::Unit unit)
     return plates.join(QStringLiteral(" + "));
 }
 
-QString effortText(const core::ResolvedLine &line)
+QString effortText(const core::ResolvedLine &line, Effort form)
 {
     if (!line.load || !line.firstReserve || !line.lastReserve)
         return {};
@@ -191,10 +193,11 @@ QString effortText(const core::ResolvedLine &line)
     const QLocale locale;
     const auto number = [&locale](double rpe) { return locale.toString(rpe, 'g', 3); };
     if (last < kLowestTellingRpe)
-        return Text::tr("RPE below %1").arg(number(kLowestTellingRpe));
-    if (first == last)
-        return Text::tr("RPE %1").arg(number(last));
-    return Text::tr("RPE %1\u2013%2").arg(number(std::max(first, kLowestTellingRpe)), number(last));
+        return Text::tr("easy");
+    const QString range = first == last
+        ? number(last)
+        : Text::tr("%1\u2013%2").arg(number(std::max(first, kLowestTellingRpe)), number(last));
+    return form == Effort::sign ? u'@' + range : Text::tr("expected RPE %1").arg(range);
 }
 
 } // namespace ui

@@ -17,7 +17,7 @@ struct LineView
 {
     QString sets;   ///< "4x3 @8"
     QString load;   ///< "102.5 kg", empty without one
-    QString effort; ///< "RPE 7-8", empty without an estimate
+    QString effort; ///< expected, "@7-8"; empty without an estimate
 };
 
 struct CardView
@@ -68,7 +68,10 @@ struct WeekView
 /// "25 + 15" a side, in the lifter's unit; "empty bar" for none.
 [[nodiscard]] QString platesText(const core::BarLoad &load, core::Unit unit);
 
-/// "RPE 7-8" for the first and the last set, to halves; words where it leaves the scale.
-[[nodiscard]] QString effortText(const core::ResolvedLine &line);
+enum class Effort { sign, words };
+
+/// Effort expected in the first and the last set, to halves: "@7-8" as coaches write it, or
+/// "expected RPE 7-8". Empty without an estimate; words where it leaves the scale.
+[[nodiscard]] QString effortText(const core::ResolvedLine &line, Effort form);
 
 } // namespace ui

@@ -1,6 +1,7 @@
 #include "ui/board/card_layout.h"
 
-#include <QFontMetrics>
+#include "ui/board/wrapped_text.h"
+
 #include <gmock/gmock.h>
 
 using namespace ui;
@@ -30,9 +31,8 @@ TEST(CardLayout, NothingIsCutOffOrOverlapsAtAnyWidth)
         for (size_t i = 0; i < layout.texts.size(); ++i) {
             const CardText &text = layout.texts[i];
             EXPECT_TRUE(card.contains(text.rect)) << width << ' ' << text.text.toStdString();
-            const QRect needed = QFontMetrics(cardFont(text.role, body))
-                                     .boundingRect(QRect(0, 0, text.rect.width(), 10000),
-                                         Qt::TextWordWrap | Qt::TextWrapAnywhere, text.text);
+            const QSize needed =
+                wrappedTextSize(text.text, cardFont(text.role, body), text.rect.width());
             EXPECT_LE(needed.height(), text.rect.height()) << text.text.toStdString();
             EXPECT_LE(needed.width(), text.rect.width()) << text.text.toStdString();
             for (size_t j = 0; j < i; ++j)
@@ -62,4 +62,16 @@ TEST(CardLayout, ACardWithoutSetsSaysWhatToType)
     ASSERT_EQ(layout.texts.size(), 2u);
     EXPECT_EQ(layout.texts[1].role, CardText::Role::prompt);
     EXPECT_GT(layout.setsField.height(), 10);
+}
+
+TEST(WrappedText, BreaksBetweenWordsAndInsideOneOnlyWhenItMust)
+{
+    const QFont font;
+    const int word = wrappedTextSize(QStringLiteral("Competition"), font, 10000).width();
+    const int row = wrappedTextSize(QStringLiteral("Competition"), font, 10000).height();
+    const QString two = QStringLiteral("Competition Competition");
+    EXPECT_EQ(wrappedTextSize(two, font, word + 2).height(), 2 * row);
+    EXPECT_EQ(wrappedTextSize(two, font, 2 * word - 2).height(), 2 * row);
+    EXPECT_EQ(wrappedTextSize(QStringLiteral("Competition"), font, word - 2).height(), 2 * row);
+    EXPECT_EQ(wrappedTextSize(QStringLiteral("a\nb"), font, 10000).height(), 2 * row);
 }
