@@ -48,7 +48,7 @@ BoardLayout boardLayout(
     const auto columns = boardColumns(width, 1);
     for (size_t day = 0; day < kDays; ++day) {
         const int x = columns[day].x() + kInset;
-        int y = kInset;
+        int y = kMarkerHeight; // room for the mark of the first gap
         for (const int cardHeight : cardHeights[day]) {
             layout.cards[day].emplace_back(x, y, cardsWidth, cardHeight);
             y += cardHeight + kCardGap;
