@@ -41,7 +41,7 @@ VariationShelf::VariationShelf(QWidget *parent)
     , m_search(new QLineEdit(this))
     , m_chips(new QButtonGroup(this))
     , m_list(new QListView(this))
-    , m_nothing(new QLabel(tr("No variation has all these words. Fewer words find more."), this))
+    , m_nothing(new QLabel(tr("No variation fits. Type fewer words, or choose All."), this))
 {
     setAcceptDrops(true);
     setAccessibleName(tr("Variation shelf"));

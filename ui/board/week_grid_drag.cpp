@@ -16,10 +16,10 @@ constexpr int kScrollMargin = 40; ///< around the pointer, so that a long day sc
 
 void WeekGrid::drag(core::CardId card)
 {
-    const CardWidget *widget = m_cards.at(card);
+    CardWidget *widget = m_cards.at(card);
     auto *drag = new QDrag(this);
     drag->setMimeData(mimeOf(card).release());
-    drag->setPixmap(const_cast<CardWidget *>(widget)->grab());
+    drag->setPixmap(widget->grab());
     drag->setHotSpot(widget->mapFromGlobal(QCursor::pos()));
     Q_EMIT cardDragged(true);
     drag->exec(Qt::MoveAction | Qt::CopyAction, Qt::MoveAction);

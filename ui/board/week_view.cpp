@@ -35,24 +35,23 @@ QString tonnageText(double kg, core::Unit unit)
     return kg > 0.0 ? core::formatLoad(kg, unit, 0) : QString();
 }
 
-/// Short enough for a card; the tooltip says it in full.
-QString shortCaution(const core::ResolvedCard &card, const core::PlanSources &sources,
-    const core::Variation *variation)
+/// Short enough for a card: the advice on the estimate shrinks to its badge, and the tooltip says
+/// it in full.
+QString shortCaution(const core::ResolvedCard &card, const core::LiftEstimate *estimate)
 {
     if (card.parsed.error)
         return card.parsed.error->words;
+    const QString badge =
+        estimate ? core::words(estimate->estimate.standing) : Text::tr("working out the load");
     for (const core::ResolvedLine &line : card.lines) {
-        if (line.load || std::holds_alternative<std::monostate>(line.line.target))
+        if (!line.load && !std::holds_alternative<std::monostate>(line.line.target))
+            return estimate ? Text::tr("no load: %1").arg(badge) : badge;
+        if (line.caution.isEmpty())
             continue;
-        const core::LiftEstimate *estimate =
-            variation ? sources.estimateOf(variation->lift) : nullptr;
-        if (!estimate)
-            return Text::tr("working out the load");
-        return Text::tr("no load: %1").arg(core::words(estimate->estimate.standing));
+        const QString advice = estimate ? core::advice(estimate->estimate.standing) : QString();
+        return advice.isEmpty() ? line.caution : QString(line.caution).replace(advice, badge);
     }
-    const auto doubtful = std::find_if(card.lines.begin(), card.lines.end(),
-        [](const core::ResolvedLine &line) { return !line.caution.isEmpty(); });
-    return doubtful == card.lines.end() ? QString() : Text::tr("see hint");
+    return {};
 }
 
 QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
@@ -88,7 +87,7 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     view.serves = variation ? variation->serves : core::Serves::both;
     view.setLine = card.card.setLine;
     view.note = card.card.note;
-    view.caution = shortCaution(card, sources, variation);
+    view.caution = shortCaution(card, variation ? sources.estimateOf(variation->lift) : nullptr);
     QStringList toolTip{view.name};
     QStringList spoken{view.name};
     for (const core::ResolvedLine &line : card.lines) {

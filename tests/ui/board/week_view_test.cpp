@@ -108,6 +108,19 @@ TEST_F(WeekViewTest, SaysWhyThereIsNoLoad)
     EXPECT_EQ(week.days[2].cards[0].lines[0].sets, QStringLiteral("heavy"));
 }
 
+TEST_F(WeekViewTest, SaysInShortWhatSpeaksAgainstALoad)
+{
+    m_bench.estimate.standing = strength::Standing::stale;
+    const auto caution = [&](const QString &setLine) {
+        return view({card(1, 0, setLine)}).days[0].cards[0].caution;
+    };
+    EXPECT_EQ(caution(QStringLiteral("4x3 @8")), core::words(strength::Standing::stale));
+    m_bench.estimate.standing = strength::Standing::enough;
+    EXPECT_TRUE(caution(QStringLiteral("4x3 @8")).isEmpty());
+    EXPECT_EQ(caution(QStringLiteral("4x3 91kg")),
+        QStringLiteral("91 kg cannot be loaded with the plates at hand."));
+}
+
 TEST_F(WeekViewTest, CardsOfOtherWeeksAreLeftOut)
 {
     EXPECT_TRUE(view({card(1, -1, QStringLiteral("4x3")), card(2, 7, {})}).isEmpty());
