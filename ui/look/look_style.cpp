@@ -116,10 +116,11 @@ void checkBox(QPainter *painter, const QStyleOption *option)
 void radioButton(QPainter *painter, const QStyleOption *option)
 {
     const Indicator look = indicator(option);
-    const QRectF r = QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5);
+    constexpr double kPen = 1.6; // a curve of one pixel pales where it is smoothed
+    const QRectF r = QRectF(option->rect).adjusted(kPen / 2, kPen / 2, -kPen / 2, -kPen / 2);
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    painter->setPen(look.edge);
+    painter->setPen(QPen(look.edge, kPen));
     painter->setBrush(look.fill);
     painter->drawEllipse(r);
     if (look.set) {
@@ -184,8 +185,10 @@ QSize LookStyle::sizeFromContents(
         break;
     case CT_LineEdit:
     case CT_ComboBox:
-    case CT_SpinBox:
         result.setHeight(std::max(result.height(), space::field));
+        break;
+    case CT_SpinBox: // holds a line edit, which is as tall as a field already
+        result.setHeight(std::max(size.height(), space::field));
         break;
     case CT_ItemViewItem:
         result.rheight() += kRowPadding;

@@ -88,10 +88,11 @@ void RosterView::showReview()
 
 void RosterView::importLog(const QStringList &paths)
 {
-    ImportDialog dialog(m_session, this);
+    auto *dialog = new ImportDialog(m_session, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (!paths.isEmpty())
-        dialog.offer(paths);
-    dialog.exec();
+        dialog->offer(paths);
+    dialog->open(); // a drop that waited for the dialog would hold up where it came from
 }
 
 void RosterView::printPlan()

@@ -38,14 +38,18 @@ void BoardRoster::logBench(LifterId who)
             done.id = session.newId<SessionTag>();
             done.lifter = who;
             done.day = monday.addDays(day - 7 * week);
-            for (const double loadKg : {90.0, 95.0, 100.0}) {
+            const auto add = [&](double loadKg, int reps, double rpe) {
                 SetEntry set;
                 set.variation = variation("comp");
                 set.loadKg = loadKg;
-                set.repsDone = 5;
-                set.rpe = loadKg < 92.0 ? 7.0 : loadKg < 97.0 ? 8.0 : 9.0;
+                set.repsDone = reps;
+                set.rpe = rpe;
                 done.sets.push_back(set);
-            }
+            };
+            add(110.0, 1, 8.0); // without singles the estimate is too thin to prescribe from
+            add(90.0, 5, 7.0);
+            add(95.0, 5, 8.0);
+            add(100.0, 5, 9.0);
             edit.sessions.after.push_back(done);
         }
     EXPECT_TRUE(session.perform(QStringLiteral("Log sessions"), edit));

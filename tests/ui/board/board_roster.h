@@ -15,7 +15,7 @@ public:
     explicit BoardRoster(core::TouchStyle style = core::TouchStyle::soft);
 
     core::LifterId addLifter(const QString &name, core::TouchStyle style);
-    /// Twelve weeks of rated sets at and around 100 kg x 5, ending before the week shown.
+    /// Twelve weeks of singles at 110 kg and fives up to 100 kg, all rated, ending before the week shown.
     void logBench(core::LifterId lifter);
     /// Until the lifter's bench estimate has seen all sessions.
     void waitForEstimate(core::LifterId lifter);

@@ -17,7 +17,6 @@
 #include <QPushButton>
 #include <QTabWidget>
 #include <QTest>
-#include <QTimer>
 #include <QUrl>
 #include <gmock/gmock.h>
 
@@ -163,10 +162,12 @@ TEST_F(Window, OpensARosterThatIsDroppedOnIt)
     ASSERT_NE(window.roster(), nullptr);
 }
 
-TEST_F(Window, TakesALogThatIsDroppedOnARosterToTheImport)
+TEST_F(Window, OffersToImportByMenuByInvitationAndByDrop)
 {
     const QString log = folder.path(u"log.csv"_s);
-    write(log, "lifter,date,variation,load_kg,reps_planned,reps_done,rpe,failed\r\n");
+    write(log,
+        "lifter,date,variation,load_kg,reps_planned,reps_done,rpe,failed\n"
+        "Ada Quill,2026-03-30,comp,100,5,5,8,0\n");
     QMimeData data;
     data.setUrls({QUrl::fromLocalFile(log)});
     QDragEnterEvent onStart({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
@@ -175,16 +176,27 @@ TEST_F(Window, TakesALogThatIsDroppedOnARosterToTheImport)
     EXPECT_FALSE(onStart.isAccepted()) << "without a roster there is nothing to import into";
 
     ASSERT_TRUE(window.createFile(path));
-    ui::ImportFiles offered;
-    QTimer::singleShot(0, [&offered] {
-        auto *dialog = qobject_cast<ui::ImportDialog *>(QApplication::activeModalWidget());
-        ASSERT_NE(dialog, nullptr);
-        offered = dialog->files();
-        dialog->reject();
-    });
+    window.show();
+    const auto dialogs = [this] { return window.findChildren<ui::ImportDialog *>(); };
+    const auto closeDialog = [&] {
+        ASSERT_EQ(dialogs().size(), 1);
+        dialogs().front()->close();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        EXPECT_TRUE(dialogs().isEmpty());
+    };
+    action(u"Import log"_s)->trigger();
+    closeDialog();
+    window.findChild<QPushButton *>(u"inviteImport"_s)->click();
+    closeDialog();
+
+    QDragEnterEvent enter({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&window, &enter);
+    EXPECT_TRUE(enter.isAccepted());
     QDropEvent drop({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
     QApplication::sendEvent(&window, &drop);
-    EXPECT_EQ(offered.log, log);
+    ASSERT_EQ(dialogs().size(), 1);
+    EXPECT_EQ(dialogs().front()->files().log, log);
+    closeDialog();
 }
 
 TEST_F(Window, SaysWhatIsMissingWhenThereIsNothingToPrint)
