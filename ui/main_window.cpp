@@ -249,6 +249,8 @@ bool MainWindow::createFile(const QString &path)
 template <class Make> bool MainWindow::take(Make make)
 try {
     showRoster(new RosterView(make()));
+    if (const QString trouble = m_roster->session().backupTrouble(); !trouble.isEmpty())
+        m_message->say(trouble, {});
     return true;
 } catch (const core::StorageError &e) {
     m_message->say(e.words(), e.detail());

@@ -84,7 +84,7 @@ void probeHeader(const QString &path)
 
 void probeContents(const QString &path)
 {
-    for (const QString &logSuffix : {QStringLiteral("-wal"), QStringLiteral("-journal")})
+    for (const QString &logSuffix : kLogSuffixes)
         if (QFileInfo(path + logSuffix).size() > 0)
             return checkCopy(path, logSuffix);
     Database db(path, Database::Access::frozen);

@@ -7,6 +7,9 @@ namespace core {
 /// SQLite's application id of a roster: "BWrt" as big-endian bytes.
 inline constexpr int kApplicationId = 0x42577274;
 
+/// What SQLite may leave beside a database when its program dies: changes that belong to it.
+inline const QString kLogSuffixes[] = {QStringLiteral("-wal"), QStringLiteral("-journal")};
+
 /// Both look at a file without changing it, or leaving anything beside it, and throw StorageError
 /// in words for the coach.
 

@@ -110,10 +110,18 @@ RosterFile RosterFile::create(const QString &path)
 {
     if (QFileInfo::exists(path))
         throw StorageError(tr("There is a file %1 already. Choose another name.").arg(shown(path)));
+    for (const QString &logSuffix : kLogSuffixes)
+        if (QFileInfo::exists(path + logSuffix)) // SQLite would work the old log into the new file
+            throw StorageError(tr("There are remains of an earlier roster named %1. Choose another "
+                                  "name.")
+                                   .arg(shown(path)),
+                path + logSuffix);
     {
         const auto held = lock(path);
         const QString part = path + QStringLiteral(".part");
-        QFile::remove(part); // of a program that died while making one
+        for (const QString &logSuffix : kLogSuffixes)
+            QFile::remove(part + logSuffix); // of a program that died while making one
+        QFile::remove(part);
         try {
             build(part);
             QFile file(part);

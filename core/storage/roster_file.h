@@ -40,9 +40,9 @@ public:
     [[nodiscard]] std::vector<Variation> variations() const;
     /// Cards of one lifter with from <= day <= to, by day and position.
     [[nodiscard]] std::vector<Card> cards(LifterId lifter, QDate from, QDate to) const;
-    /// All sessions of one lifter with their sets, by day and number; one query.
+    /// All sessions of one lifter with their sets, by day and number; two queries.
     [[nodiscard]] std::vector<LoggedSession> sessions(LifterId lifter) const;
-    /// The same for the whole roster, by lifter, day and number; one query.
+    /// The same for the whole roster, by lifter, day and number; two queries.
     [[nodiscard]] std::vector<LoggedSession> sessions() const;
 
     /// Carries out one coach action in one transaction. Throws, and changes nothing, when a row of

@@ -4,40 +4,27 @@
 #include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
+#include <unordered_map>
 
 namespace core {
 
 namespace {
 
-const QString kSelect = QStringLiteral(
-    "SELECT s.id, s.lifter_id, s.day, s.number, s.readiness, e.variation_id, e.load_kg,"
-    " e.reps_planned, e.reps_done, e.rpe, e.failed, e.velocity_ms, e.touch, e.note"
-    " FROM session s LEFT JOIN set_entry e ON e.session_id = s.id %1"
-    " ORDER BY s.lifter_id, s.day, s.number, e.position");
-
 const QString kInsertSet = QStringLiteral(
     "INSERT INTO set_entry (session_id, position, variation_id, load_kg, reps_planned, reps_done,"
     " rpe, failed, velocity_ms, touch, note) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
 
-std::vector<LoggedSession> read(Rows rows)
+/// Adds the sets of `rows`, which come by session, to their sessions.
+void readSets(Rows rows, std::vector<LoggedSession> &sessions)
 {
-    std::vector<LoggedSession> sessions;
+    std::unordered_map<SessionId, LoggedSession *> byId;
+    for (LoggedSession &session : sessions)
+        byId.emplace(session.id, &session);
+    LoggedSession *session = nullptr;
     while (rows.next()) {
-        const SessionId id{rows.id()};
-        if (sessions.empty() || sessions.back().id != id) {
-            LoggedSession session;
-            session.id = id;
-            session.lifter = {rows.id()};
-            session.day = rows.date();
-            session.number = rows.integer();
-            session.readiness = rows.maybeInteger();
-            sessions.push_back(std::move(session));
-        } else {
-            rows.skip(4);
-        }
-        if (rows.isNull()) // a session without sets
-            continue;
-        SetEntry set;
+        if (const SessionId id{rows.id()}; !session || session->id != id)
+            session = byId.at(id);
+        SetEntry &set = session->sets.emplace_back();
         set.variation = {rows.id()};
         set.loadKg = rows.real();
         set.repsPlanned = rows.maybeInteger();
@@ -47,8 +34,41 @@ std::vector<LoggedSession> read(Rows rows)
         set.velocityMs = rows.maybeReal();
         set.touch = rows.maybeInteger();
         set.note = rows.text();
-        sessions.back().sets.push_back(std::move(set));
     }
+}
+
+std::vector<LoggedSession> readSessions(Rows rows)
+{
+    std::vector<LoggedSession> sessions;
+    while (rows.next()) {
+        LoggedSession &session = sessions.emplace_back();
+        session.id = {rows.id()};
+        session.lifter = {rows.id()};
+        session.day = rows.date();
+        session.number = rows.integer();
+        session.readiness = rows.maybeInteger();
+    }
+    return sessions;
+}
+
+/// Two queries, however many sessions: the sets are read in the order they are stored, which is
+/// nearly twice as fast as joining them to sessions that are in another order.
+std::vector<LoggedSession> read(
+    Database &db, const QString &ofSessions, const QString &ofSets, const QVariantList &values = {})
+{
+    std::vector<LoggedSession> sessions =
+        readSessions(db.select(QStringLiteral("SELECT id, lifter_id, day, number, readiness"
+                                              " FROM session %1"
+                                              " ORDER BY lifter_id, day, number")
+                                   .arg(ofSessions),
+            values));
+    readSets(
+        db.select(QStringLiteral("SELECT session_id, variation_id, load_kg, reps_planned,"
+                                 " reps_done, rpe, failed, velocity_ms, touch, nullif(note, '')"
+                                 " FROM set_entry %1 ORDER BY session_id, position")
+                      .arg(ofSets),
+            values),
+        sessions);
     return sessions;
 }
 
@@ -56,18 +76,20 @@ std::vector<LoggedSession> read(Rows rows)
 
 std::vector<LoggedSession> SessionRepository::of(LifterId lifter)
 {
-    return read(m_db.select(kSelect.arg(QStringLiteral("WHERE s.lifter_id = ?")), {lifter.value}));
+    return read(m_db, QStringLiteral("WHERE lifter_id = ?"),
+        QStringLiteral("WHERE session_id IN (SELECT id FROM session WHERE lifter_id = ?)"),
+        {lifter.value});
 }
 
 std::vector<LoggedSession> SessionRepository::all()
 {
-    return read(m_db.select(kSelect.arg(QString())));
+    return read(m_db, {}, {});
 }
 
 std::optional<LoggedSession> SessionRepository::find(SessionId id)
 {
-    const std::vector<LoggedSession> found =
-        read(m_db.select(kSelect.arg(QStringLiteral("WHERE s.id = ?")), {id.value}));
+    const std::vector<LoggedSession> found = read(
+        m_db, QStringLiteral("WHERE id = ?"), QStringLiteral("WHERE session_id = ?"), {id.value});
     return found.empty() ? std::nullopt : std::optional(found.front());
 }
 

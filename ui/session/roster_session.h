@@ -25,6 +25,8 @@ public:
 
     [[nodiscard]] QUndoStack &undoStack() { return m_undo; }
     [[nodiscard]] QString path() const { return m_file.path(); }
+    /// Why the backup of the day failed, for the coach; empty when all is well.
+    [[nodiscard]] QString backupTrouble() const { return m_file.backupTrouble(); }
 
     [[nodiscard]] const std::vector<core::Lifter> &lifters() const { return m_lifters; }
     [[nodiscard]] const std::vector<core::Variation> &variations() const { return m_variations; }

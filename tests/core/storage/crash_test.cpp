@@ -102,12 +102,29 @@ TEST_F(CrashTest, ADamagedFileWithALogIsLeftAsItIs)
     EXPECT_EQ(bytesOfFolder(), before);
 }
 
-TEST_F(CrashTest, AHalfMadeRosterIsNoRoster)
+TEST_F(CrashTest, AHalfMadeRosterIsNoRosterAndIsNotWorkedOnWith)
 {
-    QFile part(path + QStringLiteral(".part"));
-    ASSERT_TRUE(part.open(QIODevice::WriteOnly));
-    part.write("half");
-    part.close();
+    for (const char *suffix : {".part", ".part-journal"}) {
+        QFile part(path + QLatin1String(suffix));
+        ASSERT_TRUE(part.open(QIODevice::WriteOnly));
+        part.write("half");
+    }
     EXPECT_NO_THROW((void)RosterFile::create(path));
-    EXPECT_FALSE(part.exists());
+    EXPECT_THAT(bytesOfFolder(), SizeIs(1));
+}
+
+TEST_F(CrashTest, TheLogOfARosterThatWasRemovedIsNotWorkedIntoANewOne)
+{
+    (void)RosterFile::create(path);
+    inAProcessThatDies([this] {
+        auto *file = new RosterFile(RosterFile::open(path));
+        Edit edit;
+        edit.lifters.after = {lifterNamed(*file, QStringLiteral("Ann"))};
+        file->apply(edit);
+    });
+    ASSERT_TRUE(QFile::remove(path));
+    const auto before = bytesOfFolder();
+    EXPECT_THAT(
+        wordsOf([this] { (void)RosterFile::create(path); }), Says("remains of an earlier roster"));
+    EXPECT_EQ(bytesOfFolder(), before);
 }

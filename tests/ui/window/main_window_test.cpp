@@ -107,6 +107,15 @@ TEST_F(Window, SaysWhyAFileCannotBeOpenedAndKeepsWhatItHad)
     EXPECT_TRUE(message().contains(u"another window"_s));
 }
 
+TEST_F(Window, TellsOfABackupThatFailedAndWorksOn)
+{
+    makeRoster(path, u"Ann"_s);
+    write(folder.path(u"club backups"_s), "a file where the folder should be");
+    EXPECT_TRUE(window.openFile(path));
+    EXPECT_NE(window.roster(), nullptr);
+    EXPECT_TRUE(message().startsWith(u"No backup could be made"_s)) << message().toStdString();
+}
+
 TEST_F(Window, OpeningTheOpenRosterAgainIsNoMistake)
 {
     makeRoster(path, u"Ada Quill"_s);
