@@ -89,7 +89,7 @@ struct RosterFile::Impl
     }
 
     QString path;
-    std::unique_ptr<QLockFile> lock;
+    std::unique_ptr<QLockFile> lock; // let go after the connection is closed
     Database db;
     QString backupTrouble;
     qint64 lastLifter = 0;
