@@ -15,8 +15,7 @@ struct Text
 
 bool carriesLoads(Standing standing)
 {
-    return standing == Standing::enough || standing == Standing::stale
-        || standing == Standing::conflicting;
+    return standing != Standing::noData && standing != Standing::priorOnly;
 }
 
 QString words(Standing standing)
@@ -27,7 +26,7 @@ QString words(Standing standing)
     case Standing::priorOnly:
         return Text::tr("no data of their own");
     case Standing::thin:
-        return Text::tr("too few sets");
+        return Text::tr("wide interval");
     case Standing::stale:
         return Text::tr("out of date");
     case Standing::conflicting:
@@ -51,8 +50,8 @@ QString advice(Standing standing)
             "you go by it.");
     case Standing::thin:
         return Text::tr(
-            "Too few rated sets to prescribe from. A set of 3 to 6 reps at RPE 8 or more "
-            "tells most; until then write the load by hand.");
+            "The interval is wide: take the load as a first guess and let the first sets set it "
+            "right. A rated single or a set of three at RPE 8 or more would narrow it.");
     case Standing::stale:
         return Text::tr(
             "The last set of this lift is long ago. Start lighter and let the first sets "

@@ -39,7 +39,8 @@ struct LoadBasis
 /// An RPE target is meant for the last set of its line: fatigue within the session makes each set
 /// harder than the one before, and no set shall be harder than was asked for. A share is of the max
 /// of the variation on the day, rested. A load is rounded to the plates like any other. A line
-/// without a target has no load; neither has an RPE or share where the estimate is too thin.
+/// without a target has no load; neither has an RPE or share where no set of
+/// the lifter speaks for the estimate.
 /// @param hardSetsBefore  sets of the same lift before this card in the session
 [[nodiscard]] std::vector<ResolvedLine> resolve(const std::vector<SetLine> &lines,
     VariationId variation, const LoadBasis &basis, int hardSetsBefore);

@@ -39,7 +39,7 @@ struct WeekEstimate
 enum class Standing {
     noData,      ///< no set of this lift: there is no estimate
     priorOnly,   ///< a guess from people like this one
-    thin,        ///< a wide interval: too little to prescribe from
+    thin,        ///< a wide interval: a load from it is a first guess
     stale,       ///< good once, but the last set is four weeks older than the roster's last
     conflicting, ///< the sets contradict each other more than noise explains
     enough

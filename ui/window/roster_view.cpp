@@ -22,7 +22,7 @@ namespace ui {
 
 namespace {
 const QString kSplitterKey = QStringLiteral("window/lifterList");
-constexpr int kListWidth = 320;
+constexpr int kListWidth = 274;
 constexpr int kTextWidth = 520;
 } // namespace
 
@@ -56,7 +56,7 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     m_splitter->setStretchFactor(1, 1);
     m_splitter->setChildrenCollapsible(false);
     if (!m_splitter->restoreState(QSettings().value(kSplitterKey).toByteArray()))
-        m_splitter->setSizes({kListWidth, 4 * kListWidth});
+        m_splitter->setSizes({kListWidth, 10 * kListWidth});
 
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

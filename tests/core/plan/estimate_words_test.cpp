@@ -29,7 +29,7 @@ TEST(EstimateWords, OnlyEstimatesFromTheLiftersOwnSetsCarryLoads)
 {
     EXPECT_FALSE(carriesLoads(Standing::noData));
     EXPECT_FALSE(carriesLoads(Standing::priorOnly));
-    EXPECT_FALSE(carriesLoads(Standing::thin));
+    EXPECT_TRUE(carriesLoads(Standing::thin));
     EXPECT_TRUE(carriesLoads(Standing::stale));
     EXPECT_TRUE(carriesLoads(Standing::conflicting));
     EXPECT_TRUE(carriesLoads(Standing::enough));

@@ -102,7 +102,7 @@ TEST(Resolve, ALoadIsTakenAsWrittenOrAsNearAsThePlatesGo)
 
 TEST(Resolve, ALoadNeedsNoEstimate)
 {
-    const LiftEstimate lift = hundred(Standing::thin);
+    const LiftEstimate lift = hundred(Standing::priorOnly);
     for (const LiftEstimate *basis : {&lift, static_cast<const LiftEstimate *>(nullptr)}) {
         const ResolvedLine line = resolved(u"3x3 90kg"_qs, basis).front();
         EXPECT_DOUBLE_EQ(line.load->loadKg, 90.0);
@@ -117,7 +117,7 @@ TEST(Resolve, SaysWhyThereIsNoLoad)
     EXPECT_THAT(resolved(u"3x3"_qs, &lift).front().why.toStdString(), testing::HasSubstr("@8"));
     EXPECT_FALSE(resolved(u"3x3 @8"_qs, nullptr).front().why.isEmpty());
     EXPECT_FALSE(resolved(u"3x3 @8"_qs, &lift, 0, kSquat).front().why.isEmpty());
-    for (const Standing standing : {Standing::noData, Standing::priorOnly, Standing::thin}) {
+    for (const Standing standing : {Standing::noData, Standing::priorOnly}) {
         const LiftEstimate doubtful = hundred(standing);
         for (const QString &text : {u"3x3 @8"_qs, u"3x3 75%"_qs}) {
             const ResolvedLine line = resolved(text, &doubtful).front();
@@ -127,12 +127,14 @@ TEST(Resolve, SaysWhyThereIsNoLoad)
     }
 }
 
-TEST(Resolve, AStaleEstimateCarriesALoadWithACaution)
+TEST(Resolve, ADoubtfulEstimateCarriesALoadWithACaution)
 {
-    const LiftEstimate lift = hundred(Standing::stale);
-    const ResolvedLine line = resolved(u"3x3 @8"_qs, &lift).front();
-    EXPECT_TRUE(line.load);
-    EXPECT_EQ(line.caution, advice(Standing::stale));
+    for (const Standing standing : {Standing::thin, Standing::stale, Standing::conflicting}) {
+        const LiftEstimate lift = hundred(standing);
+        const ResolvedLine line = resolved(u"3x3 @8"_qs, &lift).front();
+        EXPECT_TRUE(line.load);
+        EXPECT_EQ(line.caution, advice(standing));
+    }
 }
 
 TEST(Resolve, CautionsWhereThePlatesEndOrTheSetIsTooHeavy)

@@ -46,7 +46,7 @@ void BoardRoster::logBench(LifterId who)
                 set.rpe = rpe;
                 done.sets.push_back(set);
             };
-            add(110.0, 1, 8.0); // without singles the estimate is too thin to prescribe from
+            add(110.0, 1, 8.0); // without singles the interval is wide, and the card says so
             add(90.0, 5, 7.0);
             add(95.0, 5, 8.0);
             add(100.0, 5, 9.0);

@@ -96,13 +96,13 @@ TEST_F(WeekViewTest, SpeaksPoundsToAPoundLifter)
 
 TEST_F(WeekViewTest, SaysWhyThereIsNoLoad)
 {
-    m_bench.estimate.standing = strength::Standing::thin;
+    m_bench.estimate.standing = strength::Standing::priorOnly;
     const WeekView week = view({card(1, 0, QStringLiteral("4x3 @8")),
         card(2, 1, QStringLiteral("4x3 @8"), 2), card(3, 2, QStringLiteral("heavy"))});
     const auto caution = [&](int day) {
         return week.days[size_t(day)].cards[0].caution.toStdString();
     };
-    EXPECT_THAT(caution(0), HasSubstr(core::words(strength::Standing::thin).toStdString()));
+    EXPECT_THAT(caution(0), HasSubstr(core::words(strength::Standing::priorOnly).toStdString()));
     EXPECT_THAT(caution(1), HasSubstr("working out"));
     EXPECT_THAT(caution(2), HasSubstr("4x3 @8")) << "the remedy of the parser";
     EXPECT_EQ(week.days[2].cards[0].lines[0].sets, QStringLiteral("heavy"));
