@@ -37,6 +37,21 @@ struct Edit
     friend bool operator==(const Edit &, const Edit &) = default;
 };
 
+/// Both edits as one action: the same for many lifters is one undo step. They may not touch the
+/// same rows.
+[[nodiscard]] inline Edit joined(Edit edit, const Edit &other)
+{
+    const auto join = [](auto &rows, const auto &more) {
+        rows.before.insert(rows.before.end(), more.before.begin(), more.before.end());
+        rows.after.insert(rows.after.end(), more.after.begin(), more.after.end());
+    };
+    join(edit.lifters, other.lifters);
+    join(edit.variations, other.variations);
+    join(edit.cards, other.cards);
+    join(edit.sessions, other.sessions);
+    return edit;
+}
+
 /// The edit that takes `edit` back.
 [[nodiscard]] inline Edit inverse(Edit edit)
 {

@@ -49,7 +49,13 @@ std::vector<Card> with(std::vector<Card> cards, Card card)
     return cards;
 }
 
-/// Only the rows that differ.
+Edit replaceCard(const Card &before, const Card &after)
+{
+    return difference({before}, {after});
+}
+
+} // namespace
+
 Edit difference(const std::vector<Card> &before, const std::vector<Card> &after)
 {
     Edit edit;
@@ -61,13 +67,6 @@ Edit difference(const std::vector<Card> &before, const std::vector<Card> &after)
             edit.cards.after.push_back(card);
     return edit;
 }
-
-Edit replaceCard(const Card &before, const Card &after)
-{
-    return difference({before}, {after});
-}
-
-} // namespace
 
 std::vector<Card> cardsOn(const std::vector<Card> &cards, QDate day)
 {

@@ -14,6 +14,9 @@ namespace core {
 /// The cards of one day, by position.
 [[nodiscard]] std::vector<Card> cardsOn(const std::vector<Card> &cards, QDate day);
 
+/// The edit that makes `after` of `before`: only the rows that differ.
+[[nodiscard]] Edit difference(const std::vector<Card> &before, const std::vector<Card> &after);
+
 /// Puts `card` (with its new id) on card.day at card.position.
 [[nodiscard]] Edit addCard(const std::vector<Card> &cards, const Card &card);
 

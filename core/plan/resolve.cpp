@@ -1,6 +1,9 @@
 #include "core/plan/resolve.h"
 
 #include "core/plan/estimate_words.h"
+#include "core/plan/manner_cost.h"
+#include "core/plan/odds.h"
+#include "core/strength/interval.h"
 #include "core/strength/prescription.h"
 
 #include <QCoreApplication>
@@ -11,6 +14,34 @@ namespace core {
 
 namespace {
 
+/// Reps of a set in one variation: a whole set has one part, a lead-rep set two.
+struct Part
+{
+    int row = -1; ///< of the estimate
+    int reps = 1;
+    double factor = 1.0; ///< on the variation's max, for tempo and pause
+};
+
+double middle(double from, const std::optional<double> &to)
+{
+    return to ? (from + *to) / 2.0 : from;
+}
+
+/// Reps in reserve that the target asks for; empty for other targets.
+std::optional<double> reserveAsked(const Target &target)
+{
+    if (const auto *rpe = std::get_if<RpeTarget>(&target))
+        return 10.0 - middle(rpe->rpe, rpe->to);
+    if (const auto *rir = std::get_if<ReserveTarget>(&target))
+        return middle(rir->rir, rir->to);
+    return std::nullopt;
+}
+
+strength::Band scaled(const strength::Band &band, double factor)
+{
+    return {band.kg * factor, band.low90 * factor, band.high90 * factor};
+}
+
 /// Resolves the lines of one card in order.
 class CardResolver
 {
@@ -18,77 +49,182 @@ class CardResolver
 public:
     CardResolver(VariationId variation, const LoadBasis &basis)
         : m_basis(basis)
-        , m_row(basis.estimate ? basis.estimate->rowOf(variation) : -1)
+        , m_variation(variation)
     {
     }
 
-    ResolvedLine resolve(const SetLine &line, int hardSetsBefore) const
+    ResolvedLine resolve(const SetLine &line, int hardSetsBefore)
     {
         ResolvedLine resolved;
         resolved.line = line;
-        const int beforeLast = hardSetsBefore + line.sets - 1;
-        if (std::holds_alternative<std::monostate>(line.target)) {
-            resolved.why = tr("No target yet: add @8 for RPE, 75% of the max, or a load.");
+        const std::vector<Part> parts = partsOf(line);
+        resolved.target = target(line, parts, hardSetsBefore + line.sets - 1, resolved.why);
+        if (!resolved.target)
             return resolved;
-        }
-        if (const auto *asked = std::get_if<LoadTarget>(&line.target)) {
-            resolved.target = strength::Band{asked->loadKg, asked->loadKg, asked->loadKg};
-        } else if (resolved.why = whyNoEstimate(); !resolved.why.isEmpty()) {
-            return resolved;
-        } else if (const auto *rpe = std::get_if<RpeTarget>(&line.target)) {
-            resolved.target = loadFor({m_row, line.reps, 10.0 - rpe->rpe, beforeLast});
-        } else {
-            resolved.target = shareOfMax(std::get<ShareTarget>(line.target).percent / 100.0);
-        }
-        if (!resolved.target) {
-            resolved.why = advice(strength::Standing::noData);
-            return resolved;
-        }
         resolved.load = m_basis.plates.round(resolved.target->kg);
-        resolved.firstReserve = reserveAt(line.reps, hardSetsBefore, resolved.load->loadKg);
-        resolved.lastReserve = reserveAt(line.reps, beforeLast, resolved.load->loadKg);
+        m_topKg = std::max(m_topKg.value_or(0.0), resolved.load->loadKg);
+        if (canCarry(parts)) {
+            const double loadKg = resolved.load->loadKg;
+            resolved.firstReserve = reserveAt(parts.back(), hardSetsBefore, loadKg);
+            resolved.lastReserve = reserveAt(parts.back(), hardSetsBefore + line.sets - 1, loadKg);
+            resolved.allMade = chance(line.sets, parts, hardSetsBefore, loadKg);
+        }
         resolved.caution = caution(resolved);
         return resolved;
     }
 
 private:
-    [[nodiscard]] bool hasEstimate() const
+    // What is lifted
+
+    [[nodiscard]] int rowOf(VariationId id) const
     {
-        return m_row >= 0 && carriesLoads(m_basis.estimate->estimate.standing);
+        return m_basis.estimate ? m_basis.estimate->rowOf(id) : -1;
     }
 
-    [[nodiscard]] QString whyNoEstimate() const
+    [[nodiscard]] Part partOf(VariationId id, int reps, const Manner &manner) const
+    {
+        const auto variation = std::find_if(m_basis.catalogue.begin(), m_basis.catalogue.end(),
+            [id](const Variation &v) { return v.id == id; });
+        const double factor =
+            variation == m_basis.catalogue.end() ? 1.0 : mannerFactor(*variation, manner);
+        return {rowOf(id), reps, factor};
+    }
+
+    /// Lead reps first. Tempo and pause of a lead-rep set are those of the lead reps.
+    [[nodiscard]] std::vector<Part> partsOf(const SetLine &line) const
+    {
+        if (line.leadReps == 0)
+            return {partOf(m_variation, expectedReps(line), line.manner)};
+        return {
+            partOf(m_variation, line.leadReps, line.manner), Part{rowOfRest(line), line.reps, 1.0}};
+    }
+
+    [[nodiscard]] int rowOfRest(const SetLine &line) const
+    {
+        if (line.restCode.isEmpty())
+            return m_basis.estimate && !m_basis.estimate->rows.empty() ? 0 : -1;
+        for (const Variation &v : m_basis.catalogue)
+            if (v.code == line.restCode)
+                return rowOf(v.id);
+        return -1;
+    }
+
+    // The load asked for
+
+    std::optional<strength::Band> target(
+        const SetLine &line, const std::vector<Part> &parts, int beforeLast, QString &why) const
+    {
+        if (std::holds_alternative<std::monostate>(line.target)) {
+            why = tr("No target yet: add @8 for RPE, 75% of the max, or a load.");
+            return std::nullopt;
+        }
+        if (const auto *asked = std::get_if<LoadTarget>(&line.target))
+            return strength::Band{asked->loadKg, asked->loadKg, asked->loadKg};
+        if (const auto *drop = std::get_if<DropTarget>(&line.target))
+            return belowTop(*drop, why);
+        if (why = whyNoEstimate(line, parts); !why.isEmpty())
+            return std::nullopt;
+        const std::optional<double> reserve = reserveAsked(line.target);
+        if (reserve && line.asManyAsPossible && line.reps == 1) {
+            why = tr("As many as possible needs a load, a share of the max or a drop: how hard the "
+                     "last rep shall be does not say how heavy the bar is.");
+            return std::nullopt;
+        }
+        std::optional<strength::Band> lightest;
+        for (const Part &part : parts) {
+            const std::optional<strength::Band> load = reserve
+                ? loadFor(part, *reserve, beforeLast)
+                : shareOfMax(part, std::get<ShareTarget>(line.target).percent / 100.0);
+            if (!load) {
+                why = advice(strength::Standing::noData);
+                return std::nullopt;
+            }
+            if (!lightest || load->kg < lightest->kg)
+                lightest = load;
+        }
+        return lightest;
+    }
+
+    std::optional<strength::Band> belowTop(const DropTarget &drop, QString &why) const
+    {
+        if (!m_topKg) {
+            why = tr("There is no line with a load above to drop from.");
+            return std::nullopt;
+        }
+        double kg = *m_topKg;
+        if (drop.in == DropTarget::In::percent)
+            kg *= 1.0 - drop.amount / 100.0;
+        else
+            kg -=
+                toKg(drop.amount, drop.in == DropTarget::In::pound ? Unit::pound : Unit::kilogram);
+        if (kg <= 0.0) {
+            why = tr("The drop is larger than the top set.");
+            return std::nullopt;
+        }
+        return strength::Band{kg, kg, kg};
+    }
+
+    [[nodiscard]] QString whyNoEstimate(const SetLine &line, const std::vector<Part> &parts) const
     {
         if (!m_basis.estimate)
             return tr("The estimate is being worked out.");
-        if (m_row < 0)
+        if (parts.front().row < 0)
             return tr("This variation has no competition lift to be measured against.");
+        if (parts.back().row < 0)
+            return tr("The catalogue has no variation %1 of this lift.").arg(line.restCode);
         const strength::Standing standing = m_basis.estimate->estimate.standing;
         return carriesLoads(standing) ? QString() : advice(standing);
     }
 
-    [[nodiscard]] std::optional<strength::Band> loadFor(const strength::PlannedSet &set) const
+    [[nodiscard]] bool canCarry(const std::vector<Part> &parts) const
     {
-        return strength::loadFor(
-            m_basis.estimate->estimate, engineDay(m_basis.day), m_basis.estimate->priors, set);
+        return m_basis.estimate && carriesLoads(m_basis.estimate->estimate.standing)
+            && std::all_of(parts.begin(), parts.end(), [](const Part &p) { return p.row >= 0; });
     }
 
-    [[nodiscard]] std::optional<strength::Band> shareOfMax(double share) const
+    // The engine
+
+    [[nodiscard]] std::optional<strength::Band> loadFor(
+        const Part &part, double reserve, int hardSetsBefore) const
     {
-        std::optional<strength::Band> load = loadFor({m_row, 1, 0.0, 0});
-        if (load)
-            *load = {load->kg * share, load->low90 * share, load->high90 * share};
-        return load;
+        std::optional<strength::Band> load =
+            strength::loadFor(m_basis.estimate->estimate, engineDay(m_basis.day),
+                m_basis.estimate->priors, {part.row, part.reps, reserve, hardSetsBefore});
+        return load ? std::optional(scaled(*load, part.factor)) : std::nullopt;
+    }
+
+    [[nodiscard]] std::optional<strength::Band> shareOfMax(const Part &part, double share) const
+    {
+        const auto max = loadFor({part.row, 1, part.factor}, 0.0, 0);
+        return max ? std::optional(scaled(*max, share)) : std::nullopt;
     }
 
     [[nodiscard]] std::optional<strength::Interval> reserveAt(
-        int reps, int hardSetsBefore, double loadKg) const
+        const Part &part, int hardSetsBefore, double loadKg) const
     {
-        if (!hasEstimate())
-            return std::nullopt;
         return strength::reserveAt(m_basis.estimate->estimate, engineDay(m_basis.day),
-            m_basis.estimate->priors, {m_row, reps, 0.0, hardSetsBefore}, loadKg);
+            m_basis.estimate->priors, {part.row, part.reps, 0.0, hardSetsBefore},
+            loadKg / part.factor);
     }
+
+    [[nodiscard]] std::optional<double> chance(
+        int sets, const std::vector<Part> &parts, int hardSetsBefore, double loadKg) const
+    {
+        std::vector<Margin> margins;
+        for (int set = 0; set < sets; ++set)
+            for (const Part &part : parts) {
+                const auto limit = loadFor(part, 0.0, hardSetsBefore + set);
+                const auto max = loadFor({part.row, 1, part.factor}, 0.0, hardSetsBefore + set);
+                if (!limit || !max)
+                    return std::nullopt;
+                const double curveSd = kCurveDoubt * std::log(max->kg / limit->kg);
+                margins.push_back({std::log(limit->kg / loadKg),
+                    std::hypot(strength::sdOfLn(limit->low90, limit->high90), curveSd)});
+            }
+        return chanceOfAll(margins);
+    }
+
+    // Words
 
     [[nodiscard]] QString caution(const ResolvedLine &line) const
     {
@@ -107,13 +243,14 @@ private:
             said << tr("%1 cannot be loaded with the plates at hand.").arg(load(line.target->kg));
         if (line.lastReserve && line.lastReserve->value < 0.0)
             said << tr("The last set is likely to be missed.");
-        if (hasEstimate() && m_basis.estimate->estimate.standing != strength::Standing::enough)
+        if (line.lastReserve && m_basis.estimate->estimate.standing != strength::Standing::enough)
             said << advice(m_basis.estimate->estimate.standing);
         return said.join(u' ');
     }
 
     const LoadBasis &m_basis;
-    int m_row;
+    VariationId m_variation;
+    std::optional<double> m_topKg; ///< the heaviest line so far
 };
 
 } // namespace
@@ -121,7 +258,7 @@ private:
 std::vector<ResolvedLine> resolve(const std::vector<SetLine> &lines, VariationId variation,
     const LoadBasis &basis, int hardSetsBefore)
 {
-    const CardResolver resolver(variation, basis);
+    CardResolver resolver(variation, basis);
     std::vector<ResolvedLine> resolved;
     for (const SetLine &line : lines) {
         resolved.push_back(resolver.resolve(line, hardSetsBefore));
@@ -142,7 +279,7 @@ int liftCount(const std::vector<SetLine> &lines)
 {
     int lifts = 0;
     for (const SetLine &line : lines)
-        lifts += line.sets * line.reps;
+        lifts += line.sets * expectedReps(line);
     return lifts;
 }
 
@@ -151,7 +288,7 @@ double tonnageKg(std::span<const ResolvedLine> lines)
     double kg = 0.0;
     for (const ResolvedLine &line : lines)
         if (line.load)
-            kg += line.load->loadKg * line.line.sets * line.line.reps;
+            kg += line.load->loadKg * line.line.sets * expectedReps(line.line);
     return kg;
 }
 

@@ -21,6 +21,9 @@ struct ResolvedLine
     /// the set would be missed.
     std::optional<strength::Interval> firstReserve;
     std::optional<strength::Interval> lastReserve;
+    /// Chance that all sets of the line are completed at the rounded load, 0..1; of a set for as
+    /// many as possible that the least asked for is done. See core/plan/odds.h.
+    std::optional<double> allMade;
     QString why;     ///< without a load: why there is none and what to do
     QString caution; ///< with a load: what speaks against going by it blindly; often empty
 };
@@ -32,15 +35,22 @@ struct LoadBasis
     const PlateTable &plates;
     Unit unit = Unit::kilogram; ///< for the words
     QDate day;
+    /// For what a tempo or a pause costs and for the codes of lead-rep sets; without it neither.
+    std::span<const Variation> catalogue = {};
 };
 
 /// Loads of one card.
 ///
-/// An RPE target is meant for the last set of its line: fatigue within the session makes each set
-/// harder than the one before, and no set shall be harder than was asked for. A share is of the max
-/// of the variation on the day, rested. A load is rounded to the plates like any other. A line
-/// without a target has no load; neither has an RPE or share where no set of
-/// the lifter speaks for the estimate.
+/// An RPE or RIR target is meant for the last set of its line: fatigue within the session makes
+/// each set harder than the one before, and no set shall be harder than was asked for. A range of
+/// effort or of reps is met at its middle. A share is of the max of the variation on the day,
+/// rested. A drop is from the heaviest line above on the card. A load is rounded to the plates like
+/// any other. A line without a target has no load; neither has an effort or share where no set
+/// of the lifter speaks for the estimate.
+///
+/// A lead-rep set takes the lighter of two loads: the one at which all its reps could be done in
+/// the following variation, and the one at which the lead reps alone could be done in the card's,
+/// each with the reserve asked for.
 /// @param hardSetsBefore  sets of the same lift before this card in the session
 [[nodiscard]] std::vector<ResolvedLine> resolve(const std::vector<SetLine> &lines,
     VariationId variation, const LoadBasis &basis, int hardSetsBefore);

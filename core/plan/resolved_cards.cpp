@@ -27,8 +27,8 @@ std::vector<ResolvedCard> resolveCards(std::vector<Card> cards, const PlanSource
         const auto variation = std::find_if(sources.variations.begin(), sources.variations.end(),
             [&card](const Variation &v) { return v.id == card.variation; });
         if (!result.parsed.error && variation != sources.variations.end()) {
-            const LoadBasis basis{
-                sources.estimateOf(variation->lift), plates, sources.lifter.unit, card.day};
+            const LoadBasis basis{sources.estimateOf(variation->lift), plates, sources.lifter.unit,
+                card.day, sources.variations};
             int &before = setsBefore[{card.day, variation->lift}];
             result.lines = resolve(result.parsed.lines, card.variation, basis, before);
             before += setCount(result.parsed.lines);

@@ -43,6 +43,7 @@ public:
         , m_monday(monday)
         , m_estimateOf(estimateOf)
         , m_plates(lifter.gear)
+        , m_catalogue(variations)
     {
         for (const Variation &variation : variations)
             m_variations.emplace(variation.id, &variation);
@@ -114,7 +115,8 @@ private:
             written.cautions << tr("The sets cannot be read: ask the coach.");
             return written;
         }
-        const LoadBasis basis{m_estimateOf(variation.lift), m_plates, m_lifter.unit, card.day};
+        const LoadBasis basis{
+            m_estimateOf(variation.lift), m_plates, m_lifter.unit, card.day, m_catalogue};
         QStringList lines;
         for (const ResolvedLine &line : resolve(parsed.lines, variation.id, basis, setsBefore)) {
             lines << print(line.line);
@@ -133,7 +135,7 @@ private:
     void appendSets(const ResolvedLine &line, std::vector<SheetSet> &sets) const
     {
         SheetSet set;
-        set.reps = QLocale().toString(line.line.reps);
+        set.reps = printReps(line.line);
         set.target = targetWords(line.line);
         if (line.load) {
             set.load = formatLoadNumber(line.load->loadKg, m_lifter.unit);
@@ -157,11 +159,26 @@ private:
 
     [[nodiscard]] QString targetWords(const SetLine &line) const
     {
+        QStringList words;
         if (const auto *rpe = std::get_if<RpeTarget>(&line.target))
-            return u'@' + QLocale().toString(rpe->rpe);
-        if (const auto *share = std::get_if<ShareTarget>(&line.target))
-            return QLocale().toString(share->percent) + u'%';
-        return {};
+            words << u'@' + range(rpe->rpe, rpe->to);
+        else if (const auto *rir = std::get_if<ReserveTarget>(&line.target))
+            words << tr("%1 in reserve").arg(range(rir->rir, rir->to));
+        else if (const auto *share = std::get_if<ShareTarget>(&line.target))
+            words << QLocale().toString(share->percent) + u'%';
+        if (const auto *tempo = std::get_if<Tempo>(&line.manner))
+            words
+                << tr("tempo %1-%2-%3").arg(tempo->lowering).arg(tempo->pause).arg(tempo->lifting);
+        else if (const auto *pause = std::get_if<Pause>(&line.manner))
+            words << tr("pause %1").arg(pause->counts);
+        return words.join(QStringLiteral(", "));
+    }
+
+    [[nodiscard]] static QString range(double from, const std::optional<double> &to)
+    {
+        const QLocale locale;
+        return to ? locale.toString(from) + QChar(0x2013) + locale.toString(*to)
+                  : locale.toString(from);
     }
 
     [[nodiscard]] QStringList scales() const
@@ -196,6 +213,7 @@ private:
     QDate m_monday;
     const EstimateOf &m_estimateOf;
     PlateTable m_plates;
+    std::span<const Variation> m_catalogue;
     std::map<VariationId, const Variation *> m_variations;
     std::set<QString> m_said; ///< cautions; words that stand on every card are read on none
 };

@@ -1,0 +1,252 @@
+#include "core/plan/template.h"
+
+#include "core/plan/plan_edits.h"
+#include "core/plan/training_history.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <map>
+#include <set>
+#include <tuple>
+
+namespace core {
+
+namespace {
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(Template)
+};
+
+const Variation *byCode(std::span<const Variation> catalogue, const QString &code)
+{
+    const auto it = std::find_if(
+        catalogue.begin(), catalogue.end(), [&code](const Variation &v) { return v.code == code; });
+    return it == catalogue.end() ? nullptr : &*it;
+}
+
+/// A template's cards as one lifter gets them, by key. The ids are not set.
+std::map<int, Card> rowsOf(const BlockTemplate &block, const TemplateUse &use, QStringList *remarks)
+{
+    std::map<int, Card> rows;
+    for (const TemplateCard &card : block.cards) {
+        const QString code = swapped(card.code, use.lifter.touchStyle, use.swaps);
+        const Variation *variation = byCode(use.catalogue, code);
+        if (!variation) {
+            if (remarks)
+                *remarks << Text::tr(
+                    "There is no variation %1 in the catalogue; its cards are left "
+                    "out.")
+                                .arg(code);
+            continue;
+        }
+        if (const Variation *written = byCode(use.catalogue, card.code);
+            remarks && written && written != variation)
+            *remarks << Text::tr("%1 in place of %2: %3.")
+                            .arg(variation->name, written->name, words(use.lifter.touchStyle));
+        else if (remarks && !suits(variation->serves, use.lifter.touchStyle))
+            *remarks << Text::tr(
+                "%1 is made for the other touch style, and no rule names what to take "
+                "in its place.")
+                            .arg(variation->name);
+        rows.emplace(card.key,
+            Card{{}, use.lifter.id, use.start.addDays(card.dayOffset), card.position, variation->id,
+                card.setLine, card.note});
+    }
+    return rows;
+}
+
+bool isSameContent(const Card &a, const Card &b)
+{
+    return a.variation == b.variation && a.setLine == b.setLine && a.note == b.note;
+}
+
+/// Which of the lifter's cards is which card of the earlier version.
+class Matching
+{
+public:
+    Matching(const std::map<int, Card> &rows, const std::vector<Card> &cards)
+    {
+        for (const auto &[key, row] : rows)
+            m_open.push_back({key, &row});
+        std::stable_sort(m_open.begin(), m_open.end(), [](const Open &a, const Open &b) {
+            return std::tie(a.row->day, a.row->position) < std::tie(b.row->day, b.row->position);
+        });
+        std::vector<Card> ordered = cards;
+        std::stable_sort(ordered.begin(), ordered.end(), [](const Card &a, const Card &b) {
+            return std::tie(a.day, a.position) < std::tie(b.day, b.position);
+        });
+        const auto sameDay = [](const Card &a, const Card &b) { return a.day == b.day; };
+        pair(ordered,
+            [&](const Card &a, const Card &b) { return sameDay(a, b) && isSameContent(a, b); });
+        pair(ordered, [&](const Card &a, const Card &b) {
+            return sameDay(a, b) && a.variation == b.variation;
+        });
+        pair(ordered, isSameContent);
+        pair(ordered,
+            [&](const Card &a, const Card &b) { return sameDay(a, b) && a.setLine == b.setLine; });
+    }
+
+    [[nodiscard]] const std::map<int, CardId> &cardOf() const { return m_cardOf; }
+
+private:
+    struct Open
+    {
+        int key;
+        const Card *row;
+    };
+
+    template <class Alike> void pair(const std::vector<Card> &cards, Alike alike)
+    {
+        std::erase_if(m_open, [&](const Open &open) {
+            for (const Card &card : cards)
+                if (!m_taken.contains(card.id) && alike(*open.row, card)) {
+                    m_taken.insert(card.id);
+                    m_cardOf.emplace(open.key, card.id);
+                    return true;
+                }
+            return false;
+        });
+    }
+
+    std::vector<Open> m_open; ///< not found yet
+    std::set<CardId> m_taken;
+    std::map<int, CardId> m_cardOf;
+};
+
+/// The plan while the template is merged into it.
+struct Merge
+{
+    std::vector<Card> cards;
+
+    Card &of(CardId id)
+    {
+        return *std::find_if(
+            cards.begin(), cards.end(), [id](const Card &c) { return c.id == id; });
+    }
+    void put(Card card)
+    {
+        const int end = int(cardsOn(cards, card.day).size());
+        card.position = std::min(card.position, end);
+        for (Card &other : cards)
+            if (other.day == card.day && other.position >= card.position)
+                ++other.position;
+        cards.push_back(card);
+    }
+    void renumber()
+    {
+        std::set<QDate> days;
+        for (const Card &card : cards)
+            days.insert(card.day);
+        for (const QDate day : days)
+            for (int position = 0; const Card &card : cardsOn(cards, day))
+                of(card.id).position = position++;
+    }
+};
+
+/// Takes over what the template changed, unless the coach changed it too.
+template <class Value> bool follow(Value &mine, const Value &before, const Value &now)
+{
+    const bool isUntouched = mine == before;
+    if (isUntouched)
+        mine = now;
+    return isUntouched || mine == now;
+}
+
+void addRemark(QStringList &remarks, int differences)
+{
+    if (differences > 0)
+        remarks << Text::tr("Differences of this lifter that were kept: %1.").arg(differences);
+}
+
+} // namespace
+
+BlockTemplate templateOf(const QString &name, std::span<const Card> cards, QDate start,
+    std::span<const Variation> catalogue)
+{
+    return nextVersion({name, {}}, cards, start, catalogue);
+}
+
+BlockTemplate nextVersion(const BlockTemplate &before, std::span<const Card> cards, QDate start,
+    std::span<const Variation> catalogue)
+{
+    std::vector<Card> ordered(cards.begin(), cards.end());
+    std::stable_sort(ordered.begin(), ordered.end(), [](const Card &a, const Card &b) {
+        return std::tie(a.day, a.position) < std::tie(b.day, b.position);
+    });
+    int lastKey = 0;
+    for (const TemplateCard &card : before.cards)
+        lastKey = std::max(lastKey, card.key);
+
+    BlockTemplate block{before.name, {}};
+    std::set<int> taken;
+    for (const Card &card : ordered) {
+        const Variation *variation = find(catalogue, card.variation);
+        if (!variation || card.day < start)
+            continue;
+        const int offset = int(start.daysTo(card.day));
+        const auto earlier =
+            std::find_if(before.cards.begin(), before.cards.end(), [&](const TemplateCard &c) {
+                return c.dayOffset == offset && c.code == variation->code && !taken.contains(c.key);
+            });
+        const int key = earlier == before.cards.end() ? ++lastKey : earlier->key;
+        taken.insert(key);
+        block.cards.push_back(
+            {key, offset, card.position, variation->code, card.setLine, card.note});
+    }
+    return block;
+}
+
+TemplateResult applyTemplate(
+    const BlockTemplate &block, const TemplateUse &use, const std::function<CardId()> &newId)
+{
+    TemplateResult result;
+    const std::map<int, Card> now = rowsOf(block, use, &result.remarks);
+    const std::map<int, Card> before =
+        use.before ? rowsOf(*use.before, use, nullptr) : std::map<int, Card>();
+    result.remarks.removeDuplicates();
+
+    const std::map<int, CardId> mine = Matching(before, use.cards).cardOf();
+    Merge merge{use.cards};
+    int differences = 0;
+    for (const auto &[key, was] : before) {
+        const auto card = mine.find(key);
+        const auto row = now.find(key);
+        if (card == mine.end()) {
+            differences += row == now.end() ? 0 : 1; // taken out by the coach, and stays out
+            continue;
+        }
+        Card &kept = merge.of(card->second);
+        if (row == now.end()) {
+            if (kept.day == was.day && isSameContent(kept, was))
+                std::erase_if(merge.cards, [&](const Card &c) { return c.id == card->second; });
+            else
+                ++differences;
+            continue;
+        }
+        const bool follows = follow(kept.variation, was.variation, row->second.variation)
+            & follow(kept.setLine, was.setLine, row->second.setLine)
+            & follow(kept.note, was.note, row->second.note)
+            & follow(kept.day, was.day, row->second.day);
+        differences += follows ? 0 : 1;
+    }
+    merge.renumber();
+    std::vector<Card> added;
+    for (const auto &[key, row] : now)
+        if (!before.contains(key))
+            added.push_back(row);
+    std::stable_sort(added.begin(), added.end(), [](const Card &a, const Card &b) {
+        return std::tie(a.day, a.position) < std::tie(b.day, b.position);
+    });
+    for (Card &row : added) {
+        row.id = newId();
+        if (!use.before) // the first time: below what is there
+            row.position = int(cardsOn(merge.cards, row.day).size());
+        merge.put(row);
+    }
+    addRemark(result.remarks, differences);
+    result.edit = difference(use.cards, merge.cards);
+    return result;
+}
+
+} // namespace core

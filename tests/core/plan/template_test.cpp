@@ -1,0 +1,238 @@
+#include "core/plan/template.h"
+
+#include "core/plan/plan_edits.h"
+#include "tests/core/plan/plan_rows.h"
+
+#include <algorithm>
+#include <gmock/gmock.h>
+
+using namespace core;
+using namespace tests;
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+namespace {
+
+const QDate kMonday(2026, 3, 2);
+const QDate kLater(2026, 4, 6);
+
+/// A lifter's plan as the roster file would keep it.
+struct Desk
+{
+    Lifter lifter;
+    std::vector<Card> cards;
+    std::vector<TouchSwap> swaps = usualTouchSwaps(builtInCatalogue());
+    std::optional<BlockTemplate> laid;
+    QStringList remarks;
+    qint64 lastId = 0;
+
+    explicit Desk(TouchStyle style)
+    {
+        lifter.id = {1};
+        lifter.touchStyle = style;
+    }
+
+    Edit lay(const BlockTemplate &block, QDate start = kLater)
+    {
+        const TemplateResult result = applyTemplate(block,
+            {lifter, start, builtInCatalogue(), swaps, cards, laid ? &*laid : nullptr},
+            [this] { return CardId{++lastId}; });
+        for (const Card &old : result.edit.cards.before)
+            EXPECT_EQ(std::erase(cards, old), 1u);
+        cards.insert(cards.end(), result.edit.cards.after.begin(), result.edit.cards.after.end());
+        laid = block;
+        remarks = result.remarks;
+        return result.edit;
+    }
+
+    std::vector<std::string> on(int day) const
+    {
+        std::vector<std::string> rows;
+        for (int position = 0; const Card &card : cardsOn(cards, kLater.addDays(day))) {
+            EXPECT_EQ(card.position, position++);
+            rows.push_back((find(builtInCatalogue(), card.variation)->code + u' ' + card.setLine)
+                               .toStdString());
+        }
+        return rows;
+    }
+
+    Card &card(int day, int position)
+    {
+        const Card found = cardsOn(cards, kLater.addDays(day)).at(size_t(position));
+        return *std::find(cards.begin(), cards.end(), found);
+    }
+
+    static const Variation *find(const std::vector<Variation> &catalogue, VariationId id)
+    {
+        return &*std::find_if(
+            catalogue.begin(), catalogue.end(), [id](const Variation &v) { return v.id == id; });
+    }
+};
+
+/// Monday off-chest pause and feet-up, Thursday competition.
+BlockTemplate block()
+{
+    return templateOf(u"Heavy"_qs,
+        std::vector<Card>{cardOf(3, kMonday.addDays(3), 0, idOf("comp"), u"4x3 @8"_qs),
+            cardOf(1, kMonday, 0, idOf("off_chest_pause"), u"3x2 @8"_qs),
+            cardOf(2, kMonday, 1, idOf("feet_up"), u"3x6 @7"_qs)},
+        kMonday, builtInCatalogue());
+}
+
+} // namespace
+
+TEST(Template, IsMadeOfAnyBlock)
+{
+    const BlockTemplate made = block();
+    ASSERT_EQ(made.cards.size(), 3u);
+    EXPECT_EQ(made.cards[0], (TemplateCard{1, 0, 0, u"off_chest_pause"_qs, u"3x2 @8"_qs, {}}));
+    EXPECT_EQ(made.cards[2], (TemplateCard{3, 3, 0, u"comp"_qs, u"4x3 @8"_qs, {}}));
+}
+
+TEST(Template, IsLaidOnALifterFromAnyDay)
+{
+    Desk desk(TouchStyle::soft);
+    desk.lay(block());
+    EXPECT_THAT(desk.on(0), ElementsAre("off_chest_pause 3x2 @8", "feet_up 3x6 @7"));
+    EXPECT_THAT(desk.on(3), ElementsAre("comp 4x3 @8"));
+    EXPECT_THAT(desk.remarks, IsEmpty());
+    for (const Card &card : desk.cards)
+        EXPECT_EQ(card.lifter, desk.lifter.id);
+}
+
+TEST(Template, SwapsByTouchStyleAndSaysSo)
+{
+    Desk desk(TouchStyle::sinking);
+    desk.lay(block());
+    EXPECT_THAT(desk.on(0), ElementsAre("long_pause 3x2 @8", "feet_up 3x6 @7"));
+    ASSERT_EQ(desk.remarks.size(), 1);
+    EXPECT_TRUE(desk.remarks.front().contains(u"in place of"));
+
+    Desk without(TouchStyle::sinking);
+    without.swaps.clear();
+    without.lay(block());
+    EXPECT_THAT(without.on(0), ElementsAre("off_chest_pause 3x2 @8", "feet_up 3x6 @7"));
+    EXPECT_EQ(without.remarks.size(), 1); // made for the other style
+
+    Desk undecided(TouchStyle::undecided);
+    undecided.lay(block());
+    EXPECT_THAT(undecided.on(0), ElementsAre("off_chest_pause 3x2 @8", "feet_up 3x6 @7"));
+}
+
+TEST(Template, TheFirstTimeItGoesBelowWhatIsThere)
+{
+    Desk desk(TouchStyle::soft);
+    desk.lastId = 50;
+    desk.cards = {cardOf(7, kLater, 0, idOf("squat"), u"3x5 @7"_qs)};
+    desk.lay(block());
+    EXPECT_THAT(
+        desk.on(0), ElementsAre("squat 3x5 @7", "off_chest_pause 3x2 @8", "feet_up 3x6 @7"));
+}
+
+TEST(Template, LaidAgainUnchangedIsNoEdit)
+{
+    Desk desk(TouchStyle::sinking);
+    desk.lay(block());
+    EXPECT_TRUE(desk.lay(block()).isEmpty());
+}
+
+TEST(Template, ANewVersionReachesWhatTheCoachLeftAlone)
+{
+    Desk desk(TouchStyle::soft);
+    desk.lay(block());
+    BlockTemplate next = block();
+    next.cards[0].setLine = u"4x2 @8"_qs;
+    next.cards[2].dayOffset = 4;
+    next.cards.push_back({4, 0, 1, u"close_grip"_qs, u"3x8 @7"_qs, {}});
+    desk.lay(next);
+    EXPECT_THAT(
+        desk.on(0), ElementsAre("off_chest_pause 4x2 @8", "close_grip 3x8 @7", "feet_up 3x6 @7"));
+    EXPECT_THAT(desk.on(3), IsEmpty());
+    EXPECT_THAT(desk.on(4), ElementsAre("comp 4x3 @8"));
+    next.cards.erase(next.cards.begin());
+    desk.lay(next);
+    EXPECT_THAT(desk.on(0), ElementsAre("close_grip 3x8 @7", "feet_up 3x6 @7"));
+}
+
+TEST(Template, DifferencesOfALifterAreKept)
+{
+    Desk desk(TouchStyle::soft);
+    desk.lay(block());
+    desk.card(0, 0).setLine = u"2x1 @7"_qs;                                              // changed
+    desk.card(0, 1).variation = idOf("close_grip");                                      // swapped
+    desk.card(3, 0).day = kLater.addDays(5);                                             // moved
+    desk.cards.push_back(cardOf(99, kLater.addDays(1), 0, idOf("squat"), u"3x5 @7"_qs)); // added
+
+    BlockTemplate next = block();
+    next.cards[0].setLine = u"5x2 @8"_qs;
+    next.cards[0].note = u"soft"_qs;
+    next.cards[1].setLine = u"4x6 @7"_qs;
+    next.cards[2].setLine = u"5x3 @8"_qs;
+    desk.lay(next);
+    EXPECT_THAT(desk.on(0), ElementsAre("off_chest_pause 2x1 @7", "close_grip 4x6 @7"));
+    EXPECT_EQ(desk.card(0, 0).note, u"soft"_qs); // the field that was not touched follows
+    EXPECT_THAT(desk.on(1), ElementsAre("squat 3x5 @7"));
+    EXPECT_THAT(desk.on(3), IsEmpty());
+    EXPECT_THAT(desk.on(5), ElementsAre("comp 5x3 @8"));
+    EXPECT_EQ(desk.remarks.size(), 1);
+}
+
+TEST(Template, WhatTheCoachTookOutStaysOut)
+{
+    Desk desk(TouchStyle::soft);
+    desk.lay(block());
+    std::erase(desk.cards, Card(desk.card(3, 0)));
+    BlockTemplate next = block();
+    next.cards[2].setLine = u"6x3 @8"_qs;
+    desk.lay(next);
+    EXPECT_THAT(desk.on(3), IsEmpty());
+}
+
+TEST(Template, WhatTheTemplateDropsGoesUnlessItWasChanged)
+{
+    Desk desk(TouchStyle::soft);
+    desk.lay(block());
+    desk.card(0, 1).note = u"slow"_qs;
+    desk.lay({u"Heavy"_qs, {}});
+    EXPECT_THAT(desk.on(0), ElementsAre("feet_up 3x6 @7"));
+    EXPECT_THAT(desk.on(3), IsEmpty());
+}
+
+TEST(Template, AVersionMadeFromTheBoardKeepsItsKeys)
+{
+    const BlockTemplate before = block();
+    std::vector<Card> cards = {cardOf(1, kMonday, 0, idOf("off_chest_pause"), u"4x2 @8"_qs),
+        cardOf(3, kMonday.addDays(3), 0, idOf("comp"), u"4x3 @8"_qs),
+        cardOf(4, kMonday.addDays(3), 1, idOf("comp"), u"2x5 @7"_qs)};
+    const BlockTemplate next = nextVersion(before, cards, kMonday, builtInCatalogue());
+    ASSERT_EQ(next.cards.size(), 3u);
+    EXPECT_EQ(next.cards[0].key, before.cards[0].key);
+    EXPECT_EQ(next.cards[1].key, before.cards[2].key);
+    EXPECT_EQ(next.cards[2].key, 4);
+}
+
+TEST(Template, VariationsThatTheRosterLacksAreNamed)
+{
+    Desk desk(TouchStyle::soft);
+    BlockTemplate other = block();
+    other.cards[0].code = u"moon_press"_qs;
+    desk.lay(other);
+    EXPECT_THAT(desk.on(0), ElementsAre("feet_up 3x6 @7"));
+    ASSERT_EQ(desk.remarks.size(), 1);
+    EXPECT_TRUE(desk.remarks.front().contains(u"moon_press"));
+}
+
+TEST(TouchSwap, TheRuleIsASentence)
+{
+    const auto swaps = usualTouchSwaps(builtInCatalogue());
+    ASSERT_FALSE(swaps.empty());
+    const QString said = words(swaps.front(), builtInCatalogue());
+    EXPECT_TRUE(said.contains(u"Off-chest pause bench"));
+    EXPECT_TRUE(said.endsWith(u'.'));
+    for (const TouchSwap &swap : swaps) {
+        EXPECT_EQ(swapped(swapped(swap.soft, TouchStyle::sinking, swaps), TouchStyle::soft, swaps),
+            swap.soft);
+        EXPECT_EQ(swapped(swap.soft, TouchStyle::soft, swaps), swap.soft);
+    }
+    EXPECT_THAT(usualTouchSwaps({}), IsEmpty());
+}

@@ -1,0 +1,170 @@
+#include "core/plan/what_if.h"
+
+#include "tests/core/plan/estimate_values.h"
+#include "tests/core/plan/plan_rows.h"
+
+#include <cmath>
+#include <gmock/gmock.h>
+
+using namespace core;
+using namespace tests;
+
+namespace {
+
+const QDate kMonday(2026, 3, 2);
+constexpr int kWeeks = 8;
+
+/// Three bench days of 4 x 5 at 80 kg a week for twelve weeks, max 100 kg.
+struct Desk
+{
+    std::vector<LoggedSession> sessions;
+    LiftEstimate estimate = plainEstimate(kMonday, 100.0, 0.02);
+
+    Desk()
+    {
+        for (int week = 1; week <= 12; ++week)
+            for (const int day : {0, 2, 4})
+                sessions.push_back(sessionOf(kMonday.addDays(day - 7 * week),
+                    std::vector<SetEntry>(4, setOf(idOf("comp"), 80, 5, 7.5))));
+    }
+
+    /// The habit times `share` for `weeks` weeks, then as usual.
+    std::vector<ResolvedCard> plan(double share, int weeks) const
+    {
+        std::vector<Card> cards;
+        for (int week = 0; week < kWeeks; ++week)
+            for (const int day : {0, 2, 4}) {
+                const double kg = 80.0 * (week < weeks ? share : 1.0);
+                if (kg > 0.0)
+                    cards.push_back(
+                        cardOf(qint64(cards.size()) + 1, kMonday.addDays(day + 7 * week), 0,
+                            idOf("comp"), QStringLiteral("4x5 %1kg").arg(kg)));
+            }
+        Lifter lifter;
+        lifter.gear = usualGear(Unit::kilogram);
+        return resolveCards(cards,
+            {lifter, builtInCatalogue(),
+                [this](Lift) -> const LiftEstimate * { return &estimate; }});
+    }
+
+    WhatIfInput input() const
+    {
+        return {builtInCatalogue(), sessions, estimate, Lift::bench, kMonday, kWeeks};
+    }
+};
+
+} // namespace
+
+TEST(WhatIf, AnImpulseTurnsAndPeaksOnThePublishedDays)
+{
+    // Morton, Fitz-Clarke & Banister (1990), from memory: with 45 and 15 days and fatigue weighted
+    // 2, a bout of training does harm for (45 x 15 / 30) ln 2 = 15.6 days and serves best after
+    // 22.5 ln 6 = 40.3 days.
+    std::vector<double> loads(120, 0.0);
+    loads[0] = 1.0;
+    const auto path = respond(loads, kFitnessDays, kFatigueDays, {0.0, 0.0});
+    const double weight = kFatigueWeight * kFatigueDays / kFitnessDays;
+    const auto effect = [&](int day) {
+        return path[size_t(day)].fitness - weight * path[size_t(day)].fatigue;
+    };
+    EXPECT_LT(effect(15), 0.0);
+    EXPECT_GT(effect(16), 0.0);
+    int best = 0;
+    for (int day = 0; day < 120; ++day)
+        best = effect(day) > effect(best) ? day : best;
+    EXPECT_NEAR(best, 40, 1);
+}
+
+TEST(WhatIf, HabitIsAFixedPoint)
+{
+    const std::vector<double> loads(60, 1.0);
+    for (const Response &day : respond(loads, kFitnessDays, kFatigueDays)) {
+        EXPECT_NEAR(day.fitness, 1.0, 1e-12);
+        EXPECT_NEAR(day.fatigue, 1.0, 1e-12);
+    }
+    EXPECT_THROW((void)respond(loads, 0.0, 15.0), std::invalid_argument);
+}
+
+TEST(WhatIf, HalfTheLoadForTwoWeeksBringsWhatTapersBring)
+{
+    // Bosquet et al. (2007), from memory: about 2 % on average.
+    const std::vector<double> loads(14, 0.5);
+    const Response end = respond(loads, kFitnessDays, kFatigueDays).back();
+    const double fatigueShare = kFitnessShare * kFatigueWeight * kFatigueDays / kFitnessDays;
+    EXPECT_NEAR(
+        kFitnessShare * (end.fitness - 1.0) - fatigueShare * (end.fatigue - 1.0), 0.02, 0.0005);
+}
+
+TEST(WhatIf, TrainingAsUsualLeavesTheEnginesExpectationAlone)
+{
+    const Desk desk;
+    const WhatIf result = whatIf(desk.input(), desk.plan(1.0, 0));
+    ASSERT_EQ(result.weeks.size(), size_t(kWeeks));
+    for (const WhatIfWeek &week : result.weeks) {
+        const auto engine = desk.estimate.estimate.maxOn(engineDay(week.sunday));
+        EXPECT_NEAR(week.max.kg, engine->kg, 1.0);
+        EXPECT_LE(week.max.low90, engine->kg);
+        EXPECT_GE(week.max.high90, engine->kg);
+        EXPECT_NEAR(week.fatigue.value, 1.0, 0.1); // the days of a week differ
+        EXPECT_NEAR(week.tonnageKg, 3 * 4 * 5 * 80, 1e-6);
+        EXPECT_EQ(week.sunday.dayOfWeek(), Qt::Sunday);
+    }
+}
+
+TEST(WhatIf, LessLoadFreshensFirstAndFadesLater)
+{
+    const Desk desk;
+    const auto taper = compare(desk.input(), desk.plan(1.0, 0), desk.plan(0.5, 2));
+    ASSERT_EQ(taper.ratio.size(), size_t(kWeeks));
+    EXPECT_GT(taper.ratio[1].value, 1.005);
+    EXPECT_LT(taper.ratio[1].low90, taper.ratio[1].value);
+    EXPECT_LT(taper.changed.weeks[1].fatigue.high90, taper.current.weeks[1].fatigue.low90);
+
+    const auto away = compare(desk.input(), desk.plan(1.0, 0), desk.plan(0.0, kWeeks));
+    EXPECT_LT(away.ratio.back().value, away.ratio[2].value);
+}
+
+TEST(WhatIf, MoreLoadTiresFirst)
+{
+    const Desk desk;
+    const auto more = compare(desk.input(), desk.plan(1.0, 0), desk.plan(1.3, 2));
+    EXPECT_LT(more.ratio[0].value, 1.0);
+    EXPECT_GT(more.ratio.back().value, more.ratio[1].value);
+    EXPECT_GT(more.changed.weeks[1].fatigue.value, more.current.weeks[1].fatigue.value);
+}
+
+TEST(WhatIf, TheSamePlanTwiceIsNoChange)
+{
+    const Desk desk;
+    const auto plan = desk.plan(1.2, 3);
+    for (const strength::Interval &ratio : compare(desk.input(), plan, plan).ratio) {
+        EXPECT_DOUBLE_EQ(ratio.low90, 1.0);
+        EXPECT_DOUBLE_EQ(ratio.high90, 1.0);
+    }
+}
+
+TEST(WhatIf, SaysWhyItCannotSay)
+{
+    Desk newcomer;
+    newcomer.sessions.resize(6); // two weeks
+    const WhatIf few = whatIf(newcomer.input(), newcomer.plan(1.0, 0));
+    EXPECT_TRUE(few.weeks.empty());
+    EXPECT_FALSE(few.why.isEmpty());
+
+    Desk unknown;
+    unknown.estimate.estimate.standing = strength::Standing::priorOnly;
+    EXPECT_FALSE(whatIf(unknown.input(), unknown.plan(1.0, 0)).why.isEmpty());
+}
+
+TEST(WhatIf, AWeekThatHasBegunCountsWhatIsDone)
+{
+    Desk desk;
+    desk.sessions.push_back(
+        sessionOf(kMonday, std::vector<SetEntry>(4, setOf(idOf("comp"), 80, 5, 7.5))));
+    WhatIfInput input = desk.input();
+    input.from = kMonday.addDays(1);
+    const WhatIf result = whatIf(input, desk.plan(1.0, 0));
+    ASSERT_EQ(result.weeks.size(), size_t(kWeeks));
+    EXPECT_EQ(result.weeks.front().sunday, kMonday.addDays(6));
+    EXPECT_NEAR(result.weeks.front().tonnageKg, 3 * 4 * 5 * 80, 1e-6);
+}
