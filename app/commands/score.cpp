@@ -30,12 +30,12 @@ void tell(const strength::Score &s, QIODevice &out)
     const auto line = [&out](const QString &words, const QString &value) {
         say(out, words.leftJustified(46) + value);
     };
-    say(out, tr("Reps in reserve said against those expected before the week"));
+    say(out, tr("Reps in reserve said against those expected before the session"));
     line(tr("  rated sets"), QString::number(s.rated).rightJustified(9));
     line(tr("  mean error, reps"), figure(s.rirError, 3, 9));
     line(tr("  mean error of the lifter's usual, reps"), figure(s.usualError, 3, 9));
     line(tr("  said above expected, reps"), figure(s.rirBias, 3, 9));
-    say(out, tr("Missed sets against the chance given before the week"));
+    say(out, tr("Missed sets against the chance given before the session"));
     line(tr("  sets"), QString::number(s.sets).rightJustified(9));
     line(tr("  missed"), QString::number(s.missed).rightJustified(9));
     line(tr("  Brier score, 0 is perfect"), figure(s.brier, 4, 9));
@@ -63,7 +63,7 @@ int score(const ScoreOptions &options, Console &console)
     }
     const core::LiftLogs bench = core::liftLogs(
         plan.edit.lifters.after, empty.variations, plan.edit.sessions.after, core::Lift::bench);
-    tell(strength::score(strength::forecastWeeks(bench.logs, bench.priors)), console.out);
+    tell(strength::score(strength::forecastSessions(bench.logs, bench.priors)), console.out);
     return exitFine;
 }
 

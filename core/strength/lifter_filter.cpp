@@ -159,6 +159,25 @@ void LifterFilter::meet(int variation)
     m_slots.lnRepCost[v] = m_belief.append(m_priors.lnRepCost[v]);
 }
 
+void LifterFilter::meet(std::span<const TrainingSet> sets)
+{
+    for (const TrainingSet &set : sets) {
+        meet(set.variation);
+        if (set.leadReps > 0)
+            meet(set.leadVariation);
+        if (set.velocity && m_slots.speedShift < 0) {
+            m_slots.speedShift = m_belief.append(m_priors.speedShift);
+            m_slots.speedStretch = m_belief.append(m_priors.speedStretch);
+        }
+    }
+}
+
+void LifterFilter::expectSession(std::span<const TrainingSet> sets)
+{
+    meet(sets);
+    m_belief.startSession(formVariance());
+}
+
 void LifterFilter::addSession(int day, std::span<const TrainingSet> sets, PullTrail *trail)
 {
     // Where nearly all sets of late were gross, it is the belief that is wrong.
@@ -169,16 +188,7 @@ void LifterFilter::addSession(int day, std::span<const TrainingSet> sets, PullTr
         m_belief.restartLevel(crudeMax(sets), kVagueSd);
         m_conflict = kConflictAfterRestart;
     }
-    for (const TrainingSet &set : sets) {
-        meet(set.variation);
-        if (set.leadReps > 0)
-            meet(set.leadVariation);
-        if (set.velocity && m_slots.speedShift < 0) {
-            m_slots.speedShift = m_belief.append(m_priors.speedShift);
-            m_slots.speedStretch = m_belief.append(m_priors.speedStretch);
-        }
-    }
-
+    meet(sets);
     const StateBelief before = m_belief;
     const double usual = formVariance();
     const auto read = [&](double variance) {

@@ -24,6 +24,9 @@ public:
     ChainStep startWeek(int day);
     /// Begins weeks until `day` lies in the one at hand.
     void startWeeksUpTo(int day);
+    /// Believes of the next session what is expected before any of its sets: a usual day form, and
+    /// the priors of what its sets bring up for the first time. Only after the start.
+    void expectSession(std::span<const TrainingSet> sets);
     /// Reads a session of the week at hand, not before the last one.
     /// @param trail  gets the updates, where they are to be told apart later; startSession() is
     /// done
@@ -59,6 +62,7 @@ private:
     [[nodiscard]] double crudeMax(std::span<const TrainingSet> sets) const;
     void start(std::span<const TrainingSet> sets);
     void meet(int variation);
+    void meet(std::span<const TrainingSet> sets);
     Tally readSets(std::span<const TrainingSet> sets, PullTrail *trail);
     double readSet(
         const TrainingSet &set, int index, double hardBefore, Tally &tally, PullTrail *trail);

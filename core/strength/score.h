@@ -13,7 +13,7 @@ struct SetForecast
 {
     int lifter = 0;
     int day = 0;
-    double rir = 0.0;              ///< reps in reserve that the lifter was expected to say, 0..9
+    double rir = 0.0;              ///< reps in reserve that the lifter was expected to say
     double usualRir = 0.0;         ///< mean of what the lifter had said before: the yardstick
     double missChance = 0.0;       ///< 0..1
     std::optional<double> saidRir; ///< 10 - rating; empty = not rated
@@ -36,8 +36,8 @@ struct Score
     int rated = 0;         ///< sets with a saying to compare with
     double rirError = 0.0; ///< mean absolute error of the RIR said, reps
     double rirBias = 0.0;  ///< mean of said - expected, reps
-    double usualError =
-        0.0; ///< mean absolute error of the lifter's usual RIR: any model must beat it
+    /// Mean absolute error of the lifter's usual RIR: any model must beat it.
+    double usualError = 0.0;
     int sets = 0;
     int missed = 0;
     double brier = 0.0;     ///< mean of (chance - missed)^2: 0 is perfect

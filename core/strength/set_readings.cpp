@@ -8,8 +8,6 @@ namespace strength {
 namespace {
 
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
-/// SD between the sets of a session, ln units (common practice, no source).
-constexpr double kSetNoise = 0.008;
 /// A rep that just failed or just went: SD of where the line lies, reps.
 constexpr double kEdgeNoise = 0.25;
 /// Reps. Far wider than the scatter: what sets go unrated for is shared by many of them, so that

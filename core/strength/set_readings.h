@@ -28,6 +28,9 @@ struct Reading
     }
 };
 
+/// SD between the sets of a session, ln units (common practice, no source).
+inline constexpr double kSetNoise = 0.008;
+
 /// What the reader of a set has to know of the lifter's ways of rating so far.
 struct RatingWays
 {

@@ -40,13 +40,14 @@ double bestFilteredBaseline(const Evaluation &evaluation)
     return best;
 }
 
-/// What the engine expected of the coming week's sets beside what came: needs no truth.
+/// What the engine expected of the next session's sets beside what came: needs no truth.
 void printForecasts(const Score &score)
 {
-    std::printf("coming week's ratings: off by %.2f RIR on average (lifter's usual RIR: %.2f), "
+    std::printf("next session's ratings: off by %.2f RIR on average (lifter's usual RIR: %.2f), "
                 "said - expected %+.2f\n",
         score.rirError, score.usualError, score.rirBias);
-    std::printf("coming week's misses: Brier %.4f (miss rate known: %.4f); chance -> came of sets:",
+    std::printf(
+        "next session's misses: Brier %.4f (miss rate known: %.4f); chance -> came of sets:",
         score.brier, score.baseBrier);
     for (const ReliabilityRow &row : score.reliability)
         std::printf(" %.2f -> %.3f of %d;", row.meanChance, row.observed, row.sets);

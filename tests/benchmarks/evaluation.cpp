@@ -108,7 +108,7 @@ public:
 
     void forecast()
     {
-        m_evaluation.forecasts = strength::forecastWeeks(m_logs, simulators::benchVariations());
+        m_evaluation.forecasts = strength::forecastSessions(m_logs, simulators::benchVariations());
     }
 
 private:
@@ -214,8 +214,7 @@ Evaluation evaluate(const simulators::Truth &truth, std::span<const std::uint64_
             judge.judgeLocalLevel();
         judge.judgeToldLevel();
         judge.judgeRefits();
-        if (firstLifter == 0)
-            judge.forecast();
+        judge.forecast();
         firstLifter += size.lifters;
     }
     return evaluation;

@@ -43,7 +43,7 @@ struct Evaluation
 {
     std::vector<Method> methods;                  ///< the engine's filtered estimates first
     std::vector<Refit> refits;                    ///< every kRefitEveryWeeks
-    std::vector<strength::SetForecast> forecasts; ///< only of the first seed, as they take longest
+    std::vector<strength::SetForecast> forecasts; ///< of each session from those before
 };
 
 /// What refits tell, in per cent.
