@@ -1,4 +1,6 @@
 #include "core/strength/estimator.h"
+#include "core/strength/forecast.h"
+#include "core/strength/running_estimate.h"
 #include "tests/benchmarks/baselines.h"
 #include "tests/benchmarks/local_level.h"
 #include "tests/benchmarks/peak_memory.h"
@@ -59,6 +61,38 @@ void oneLifterTwoYears(benchmark::State &state)
     state.counters["sets"] = double(countSets({log}));
 }
 BENCHMARK(oneLifterTwoYears)->Unit(benchmark::kMillisecond);
+
+/// Goal: 0.2 ms to add a set to two years of log and to read the filtered estimate again.
+void addingOneSet(benchmark::State &state)
+{
+    LifterLog log = lastSets(logs(1, 150).front(), 1400);
+    const strength::TrainingSession last = log.sessions.back();
+    log.sessions.pop_back();
+    const auto variations = simulators::benchVariations();
+    const strength::RunningEstimate before(log, strength::publishedPriors(variations));
+    for (auto _ : state) {
+        state.PauseTiming();
+        strength::RunningEstimate running = before;
+        for (size_t i = 0; i + 1 < last.sets.size(); ++i)
+            running.add(last.day, last.sets[i]);
+        state.ResumeTiming();
+        running.add(last.day, last.sets.back());
+        benchmark::DoNotOptimize(running.max());
+    }
+    state.counters["sets"] = double(countSets({log}));
+}
+BENCHMARK(addingOneSet)->Unit(benchmark::kMillisecond);
+
+/// Forecasting each session of two years of forty lifters from those before it.
+void forecastingFortyLifters(benchmark::State &state)
+{
+    const std::vector<LifterLog> roster = logs(40, 104);
+    const auto variations = simulators::benchVariations();
+    for (auto _ : state)
+        benchmark::DoNotOptimize(strength::forecastSessions(roster, variations));
+    state.counters["sets"] = double(countSets(roster));
+}
+BENCHMARK(forecastingFortyLifters)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 /// Goal for the whole command on 50,000 sets: 5 s and 300 MB; this is the engine's part.
 void fortyLiftersTwoYears(benchmark::State &state)
