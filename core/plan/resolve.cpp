@@ -185,7 +185,7 @@ private:
     // The engine
 
     [[nodiscard]] std::optional<strength::Band> loadFor(
-        const Part &part, double reserve, int hardSetsBefore) const
+        const Part &part, double reserve, double hardSetsBefore) const
     {
         std::optional<strength::Band> load =
             strength::loadFor(m_basis.estimate->estimate, engineDay(m_basis.day),
@@ -200,7 +200,7 @@ private:
     }
 
     [[nodiscard]] std::optional<strength::Interval> reserveAt(
-        const Part &part, int hardSetsBefore, double loadKg) const
+        const Part &part, double hardSetsBefore, double loadKg) const
     {
         return strength::reserveAt(m_basis.estimate->estimate, engineDay(m_basis.day),
             m_basis.estimate->priors, {part.row, part.reps, 0.0, hardSetsBefore},

@@ -1,5 +1,6 @@
 #include "core/strength/forecast.h"
 
+#include "core/strength/hard_sets.h"
 #include "core/strength/lifter_filter.h"
 #include "core/strength/pooling.h"
 #include "core/strength/validation.h"
@@ -105,7 +106,7 @@ void forecastSession(LifterFilter filter, const TrainingSession &session, SetFor
         if (set.rpe && !set.missed)
             forecast.saidRir = 10.0 - *set.rpe;
         forecasts.push_back(forecast);
-        hardBefore += hardness(reserve);
+        hardBefore = hardSetsAfter(hardBefore, reserve);
     }
 }
 

@@ -1,5 +1,6 @@
 #include "core/strength/lifter_filter.h"
 
+#include "core/strength/hard_sets.h"
 #include "core/strength/rep_curve.h"
 #include "core/strength/week.h"
 
@@ -34,7 +35,6 @@ constexpr double kSharedError = 1.4;
 constexpr double kVagueSd = 0.15;
 /// Enough to be told as conflicting for some sessions more.
 constexpr double kConflictAfterRestart = 0.5;
-constexpr double kMostHardSets = 12.0;
 constexpr int kRatesInWholes = 10; ///< ratings without a half that show it
 
 ChainVector chainOf(double a, double b, double c, double d)
@@ -230,7 +230,7 @@ LifterFilter::Tally LifterFilter::readSets(std::span<const TrainingSet> sets, Pu
     double hardBefore = 0.0;
     for (size_t i = 0; i < sets.size(); ++i) {
         const double reserve = readSet(sets[i], int(i), hardBefore, tally, trail);
-        hardBefore = std::min(hardBefore + hardness(reserve), kMostHardSets);
+        hardBefore = hardSetsAfter(hardBefore, reserve);
     }
     return tally;
 }

@@ -1,5 +1,6 @@
 #include "core/strength/lifter_fit.h"
 
+#include "core/strength/hard_sets.h"
 #include "core/strength/week.h"
 
 #include <algorithm>
@@ -41,7 +42,7 @@ void lookBackAtForms(LifterFit &fit, const LifterLog &log)
                 state[dayForm] += variance * by * moments.shift;
                 variance -= variance * by * moments.shrink * by * variance;
             }
-            hardBefore += hardness(set.missed ? 0.0 : readings.reserve);
+            hardBefore = hardSetsAfter(hardBefore, set.missed ? 0.0 : readings.reserve);
         }
         form.mean = state[dayForm];
         form.variance = variance;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/strength/estimator.h"
+#include "core/strength/hard_sets.h"
 
 /// From an estimate to a load.
 namespace strength {
@@ -10,8 +11,8 @@ struct PlannedSet
 {
     int variation = 0;
     int reps = 1;
-    double rir = 0.0;       ///< reps that shall be left in reserve
-    int hardSetsBefore = 0; ///< in the same session
+    double rir = 0.0;            ///< reps that shall be left in reserve
+    double hardSetsBefore = 0.0; ///< in the same session, as hardSetsAfter() counts them
 };
 
 /// Load at which the lifter is expected to finish with the reserve asked for, and its 90 % interval

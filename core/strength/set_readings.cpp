@@ -71,11 +71,6 @@ double ratingNoise(double reserve)
     return 0.55 + 0.13 * std::clamp(reserve, 0.0, 8.0);
 }
 
-double hardness(double reserve)
-{
-    return std::exp(-std::max(reserve - 2.0, 0.0) / 3.0);
-}
-
 SetReadings readingsOf(const SetModel &model, const TrainingSet &set, double hardBefore,
     const RatingWays &ways, bool vague)
 {

@@ -60,8 +60,4 @@ struct SetReadings
 /// SD of a rating with `reserve` reps left, reps, before the lifter's own scale.
 [[nodiscard]] double ratingNoise(double reserve);
 
-/// What a set with `reserve` reps left counts among the hard sets before the next: 1 up to two reps
-/// left, then ever less.
-[[nodiscard]] double hardness(double reserve);
-
 } // namespace strength

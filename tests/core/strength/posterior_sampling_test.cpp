@@ -1,3 +1,4 @@
+#include "core/strength/hard_sets.h"
 #include "core/strength/lifter_fit.h"
 #include "tests/core/strength/training_samples.h"
 
@@ -97,7 +98,7 @@ struct Target
                 const SetReadings readings = readingsOf(model, set, hardBefore, {}, false);
                 for (const Reading &reading : readings.all())
                     sum += reading.moments(reading.expectation.value, 0.0).logEvidence;
-                hardBefore += hardness(set.missed ? 0.0 : readings.reserve);
+                hardBefore = hardSetsAfter(hardBefore, set.missed ? 0.0 : readings.reserve);
             }
         }
         return std::isfinite(sum) ? sum : -1e300;

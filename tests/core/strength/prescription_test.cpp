@@ -65,6 +65,23 @@ TEST(Prescription, ReserveIsTheInverseOfTheLoad)
     EXPECT_LT(reserveAt(estimate, 24, kVariations, {0, 3, 0.0, 0}, 110.0)->value, 0.0);
 }
 
+TEST(Prescription, AnEasySetBeforeCostsLessThanAHardOne)
+{
+    const LifterEstimate estimate = estimateOf100();
+    const auto kg = [&](double before) {
+        return loadFor(estimate, 10, kVariations, {0, 3, 2.0, before})->kg;
+    };
+    EXPECT_DOUBLE_EQ(hardSetsAfter(0.0, -1.0), 1.0);
+    EXPECT_DOUBLE_EQ(hardSetsAfter(1.0, 2.0), 2.0);
+    EXPECT_NEAR(hardSetsAfter(0.0, 5.0), std::exp(-1.0), 1e-12);
+    EXPECT_LT(kg(hardSetsAfter(0.0, 1.0)), kg(hardSetsAfter(0.0, 5.0)));
+    EXPECT_LT(kg(hardSetsAfter(0.0, 5.0)), kg(0.0));
+    double many = 0.0;
+    for (int set = 0; set < 5000; ++set)
+        many = hardSetsAfter(many, 0.0);
+    EXPECT_GT(kg(many), 0.9 * kg(0.0)) << "no end of sets takes all strength away";
+}
+
 TEST(Prescription, NoDataNoLoadAndUnsoundSetsAreRefused)
 {
     EXPECT_FALSE(loadFor({}, 0, kVariations, {0, 1, 0.0, 0}));
