@@ -60,6 +60,8 @@ std::optional<double> readiness(const CheckIn &checkIn)
 QStringList problems(const CheckIn &checkIn)
 {
     QStringList wrong;
+    if (!checkIn.lifter.isValid())
+        wrong << Text::tr("A check-in belongs to a lifter.");
     if (!checkIn.day.isValid())
         wrong << Text::tr("A check-in belongs to a day.");
     for (const std::optional<int> &item : {checkIn.sleep, checkIn.stress, checkIn.motivation})

@@ -1,10 +1,15 @@
 #pragma once
 
+#include "core/domain/block.h"
+#include "core/domain/block_template.h"
 #include "core/domain/card.h"
+#include "core/domain/check_in.h"
 #include "core/domain/lifter.h"
 #include "core/domain/session.h"
 #include "core/domain/variation.h"
+#include "core/domain/waiver.h"
 
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -29,36 +34,49 @@ struct Edit
     RowChange<Variation> variations;
     RowChange<Card> cards;
     RowChange<LoggedSession> sessions;
+    RowChange<CheckIn> checkIns;
+    RowChange<BlockTemplate> templates;
+    RowChange<Block> blocks;
+    RowChange<Waiver> waivers;
 
-    [[nodiscard]] bool isEmpty() const
-    {
-        return lifters.isEmpty() && variations.isEmpty() && cards.isEmpty() && sessions.isEmpty();
-    }
+    [[nodiscard]] bool isEmpty() const;
     friend bool operator==(const Edit &, const Edit &) = default;
 };
+
+/// Every kind of row, those that others refer to first.
+inline constexpr std::tuple kRowKinds{&Edit::lifters, &Edit::variations, &Edit::cards,
+    &Edit::sessions, &Edit::checkIns, &Edit::templates, &Edit::blocks, &Edit::waivers};
+
+/// Calls f with the pointer to each member of Edit.
+template <class F> void forEachRowKind(F f)
+{
+    std::apply([&f](auto... kind) { (f(kind), ...); }, kRowKinds);
+}
+
+inline bool Edit::isEmpty() const
+{
+    bool isEmpty = true;
+    forEachRowKind([&](auto kind) { isEmpty = isEmpty && (this->*kind).isEmpty(); });
+    return isEmpty;
+}
 
 /// Both edits as one action: the same for many lifters is one undo step. They may not touch the
 /// same rows.
 [[nodiscard]] inline Edit joined(Edit edit, const Edit &other)
 {
-    const auto join = [](auto &rows, const auto &more) {
+    forEachRowKind([&](auto kind) {
+        auto &rows = edit.*kind;
+        const auto &more = other.*kind;
         rows.before.insert(rows.before.end(), more.before.begin(), more.before.end());
         rows.after.insert(rows.after.end(), more.after.begin(), more.after.end());
-    };
-    join(edit.lifters, other.lifters);
-    join(edit.variations, other.variations);
-    join(edit.cards, other.cards);
-    join(edit.sessions, other.sessions);
+    });
     return edit;
 }
 
 /// The edit that takes `edit` back.
 [[nodiscard]] inline Edit inverse(Edit edit)
 {
-    std::swap(edit.lifters.before, edit.lifters.after);
-    std::swap(edit.variations.before, edit.variations.after);
-    std::swap(edit.cards.before, edit.cards.after);
-    std::swap(edit.sessions.before, edit.sessions.after);
+    forEachRowKind([&edit](auto kind) { std::swap((edit.*kind).before, (edit.*kind).after); });
     return edit;
 }
 

@@ -25,6 +25,9 @@ using VariationId = Id<struct VariationTag>;
 using CardId = Id<struct CardTag>;
 using SessionId = Id<struct SessionTag>;
 using CheckInId = Id<struct CheckInTag>;
+using BlockId = Id<struct BlockTag>;
+using TemplateId = Id<struct TemplateTag>;
+using WaiverId = Id<struct WaiverTag>;
 
 } // namespace core
 

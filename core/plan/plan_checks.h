@@ -3,6 +3,7 @@
 #include "core/domain/check_in.h"
 #include "core/domain/lifter.h"
 #include "core/domain/session.h"
+#include "core/domain/waiver.h"
 #include "core/plan/resolved_cards.h"
 
 #include <QString>
@@ -19,36 +20,6 @@
 /// are common practice without a published source and stand beside their rules.
 namespace core {
 
-enum class CheckRule {
-    pain,                ///< what works an area that hurts
-    maximalAttempt,      ///< a maximal attempt by someone who may be under 18
-    repsOutOfRange,      ///< beyond what the variation is done for
-    likelyMiss,          ///< all reps are made less often than not
-    aboveLately,         ///< a load above anything done lately
-    untrainedOnMeetWeek, ///< a variation that was not trained before the meet
-    noRestForSoreArea,   ///< two days in a row on a sore area
-    weeklyLifts,         ///< a jump in the number of lifts
-    weeklyTonnage,       ///< a jump in tonnage
-    daysNearMaximum,     ///< too many in a week
-    noCompetitionLift    ///< none in a week near the meet
-};
-
-/// Words for files: "pain", "maximal_attempt", "reps_out_of_range" ...
-[[nodiscard]] QString fileWord(CheckRule rule);
-[[nodiscard]] std::optional<CheckRule> checkRuleFromFileWord(const QString &word);
-
-/// What a finding is about. Stays the same while the plan around it is edited.
-struct FindingKey
-{
-    CheckRule rule = CheckRule::repsOutOfRange;
-    LifterId lifter;
-    CardId card;  ///< invalid = the week as a whole
-    QDate monday; ///< of the week
-    Lift lift = Lift::bench;
-
-    friend auto operator<=>(const FindingKey &, const FindingKey &) = default;
-};
-
 enum class Severity {
     hint,    ///< worth a look
     warning, ///< most coaches would change it
@@ -63,16 +34,6 @@ struct Finding
     QString remedy;       ///< what to do about it
     double measure = 1.0; ///< how bad, more is worse; compares only findings of one key
     std::optional<QString> wavedThrough; ///< the coach's note, where it was waved through
-};
-
-/// A finding that the coach has looked at and lets stand. It comes back when it gets worse.
-struct Waiver
-{
-    FindingKey key;
-    double measure = 1.0; ///< of the finding as it was
-    QString note;         ///< why
-
-    friend bool operator==(const Waiver &, const Waiver &) = default;
 };
 
 struct PlanToCheck
@@ -93,7 +54,7 @@ struct PlanToCheck
 [[nodiscard]] std::vector<Finding> wavedThrough(
     std::vector<Finding> findings, std::span<const Waiver> waivers);
 
-/// What to keep when the coach waves the finding through.
+/// What to keep when the coach waves the finding through; its id is still to be given.
 [[nodiscard]] Waiver waive(const Finding &finding, const QString &note);
 
 } // namespace core

@@ -1,6 +1,7 @@
 #include "core/plan/template.h"
 
 #include "core/plan/plan_edits.h"
+#include "core/plan/touch_swap.h"
 #include "core/plan/training_history.h"
 
 #include <QCoreApplication>
@@ -30,7 +31,7 @@ std::map<int, Card> rowsOf(const BlockTemplate &block, const TemplateUse &use, Q
 {
     std::map<int, Card> rows;
     for (const TemplateCard &card : block.cards) {
-        const QString code = swapped(card.code, use.lifter.touchStyle, use.swaps);
+        const QString code = swapped(card.code, use.lifter.touchStyle, block.swaps);
         const Variation *variation = byCode(use.catalogue, code);
         if (!variation) {
             if (remarks)
@@ -161,14 +162,18 @@ void addRemark(QStringList &remarks, int differences)
 
 } // namespace
 
-BlockTemplate templateOf(const QString &name, std::span<const Card> cards, QDate start,
-    std::span<const Variation> catalogue)
+BlockTemplate templateOf(const QString &name, const Block &block, std::span<const Card> cards,
+    std::span<const Variation> catalogue, std::vector<TouchSwap> swaps)
 {
-    return nextVersion({name, {}}, cards, start, catalogue);
+    BlockTemplate none;
+    none.name = name;
+    none.version = 0;
+    none.swaps = std::move(swaps);
+    return nextVersion(none, block, cards, catalogue);
 }
 
-BlockTemplate nextVersion(const BlockTemplate &before, std::span<const Card> cards, QDate start,
-    std::span<const Variation> catalogue)
+BlockTemplate nextVersion(const BlockTemplate &before, const Block &block,
+    std::span<const Card> cards, std::span<const Variation> catalogue)
 {
     std::vector<Card> ordered(cards.begin(), cards.end());
     std::stable_sort(ordered.begin(), ordered.end(), [](const Card &a, const Card &b) {
@@ -178,23 +183,43 @@ BlockTemplate nextVersion(const BlockTemplate &before, std::span<const Card> car
     for (const TemplateCard &card : before.cards)
         lastKey = std::max(lastKey, card.key);
 
-    BlockTemplate block{before.name, {}};
+    BlockTemplate next = before;
+    next.id = {};
+    ++next.version;
+    next.purpose = block.purpose;
+    next.weeks = block.weeks;
+    next.deloadWeeks = block.deloadWeeks;
+    next.cards.clear();
     std::set<int> taken;
     for (const Card &card : ordered) {
         const Variation *variation = find(catalogue, card.variation);
-        if (!variation || card.day < start)
+        if (!variation || !block.contains(card.day))
             continue;
-        const int offset = int(start.daysTo(card.day));
+        const int offset = int(block.start.daysTo(card.day));
         const auto earlier =
             std::find_if(before.cards.begin(), before.cards.end(), [&](const TemplateCard &c) {
                 return c.dayOffset == offset && c.code == variation->code && !taken.contains(c.key);
             });
         const int key = earlier == before.cards.end() ? ++lastKey : earlier->key;
         taken.insert(key);
-        block.cards.push_back(
+        next.cards.push_back(
             {key, offset, card.position, variation->code, card.setLine, card.note});
     }
-    return block;
+    return next;
+}
+
+std::vector<BlockTemplate> latestVersions(std::vector<BlockTemplate> templates)
+{
+    std::map<QString, BlockTemplate> latest;
+    for (BlockTemplate &each : templates) {
+        BlockTemplate &kept = latest[each.name];
+        if (!kept.id.isValid() || kept.version < each.version)
+            kept = std::move(each);
+    }
+    std::vector<BlockTemplate> ordered;
+    for (auto &[name, each] : latest)
+        ordered.push_back(std::move(each));
+    return ordered;
 }
 
 TemplateResult applyTemplate(

@@ -2,7 +2,6 @@
 
 #include "core/domain/card.h"
 #include "core/domain/edit.h"
-#include "core/plan/touch_swap.h"
 
 #include <QStringList>
 #include <functional>
@@ -10,45 +9,30 @@
 #include <span>
 #include <vector>
 
-/// A block without lifter and date, made from any block and laid on any lifter.
+/// Making templates of blocks and laying them on lifters.
 namespace core {
 
-struct TemplateCard
-{
-    int key = 0;       ///< unique in the template; stays the card's own through all its versions
-    int dayOffset = 0; ///< from the first day, >= 0
-    int position = 0;  ///< in the day from the top
-    QString code;      ///< of the variation, since templates travel between rosters
-    QString setLine;
-    QString note;
+/// The cards of a block as a template, version 1, its id still to be given. Cards of variations
+/// that the catalogue lacks are left out. Keys count from 1.
+/// @param cards  of the block's lifter; those outside its weeks do no harm
+[[nodiscard]] BlockTemplate templateOf(const QString &name, const Block &block,
+    std::span<const Card> cards, std::span<const Variation> catalogue,
+    std::vector<TouchSwap> swaps);
 
-    friend bool operator==(const TemplateCard &, const TemplateCard &) = default;
-};
+/// The version after `before`, from a block that was laid out by it: cards keep their keys where
+/// they stand on the same day with the same variation, further ones get new keys; name and swaps
+/// stay.
+[[nodiscard]] BlockTemplate nextVersion(const BlockTemplate &before, const Block &block,
+    std::span<const Card> cards, std::span<const Variation> catalogue);
 
-struct BlockTemplate
-{
-    QString name;
-    std::vector<TemplateCard> cards; ///< by day and position
-
-    friend bool operator==(const BlockTemplate &, const BlockTemplate &) = default;
-};
-
-/// The cards from `start` on as a template. Cards of variations that the catalogue lacks are left
-/// out. Keys count from 1.
-[[nodiscard]] BlockTemplate templateOf(const QString &name, std::span<const Card> cards,
-    QDate start, std::span<const Variation> catalogue);
-
-/// A new version of a template from a block that was laid out by it: cards keep their keys where
-/// they stand on the same day with the same variation, further ones get new keys.
-[[nodiscard]] BlockTemplate nextVersion(const BlockTemplate &before, std::span<const Card> cards,
-    QDate start, std::span<const Variation> catalogue);
+/// The last version of each template, by name.
+[[nodiscard]] std::vector<BlockTemplate> latestVersions(std::vector<BlockTemplate> templates);
 
 struct TemplateUse
 {
     const Lifter &lifter;
     QDate start;
     std::span<const Variation> catalogue;
-    std::span<const TouchSwap> swaps;
     const std::vector<Card> &cards; ///< all of the lifter in the block's time; more do no harm
     /// The version that was laid on this lifter from this start before; null = the first time.
     const BlockTemplate *before = nullptr;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/domain/block_template.h"
 #include "core/domain/lifter.h"
 #include "core/domain/variation.h"
 
@@ -8,16 +9,6 @@
 #include <vector>
 
 namespace core {
-
-/// Two variations that do the same job for the two touch styles. Where a plan is laid on a lifter
-/// whose bar meets the chest the other way, one takes the place of the other. Codes of the
-/// catalogue.
-struct TouchSwap
-{
-    QString soft;
-    QString sinking;
-    friend bool operator==(const TouchSwap &, const TouchSwap &) = default;
-};
 
 /// The pairs to start with, as far as the catalogue has them (common practice, no source).
 [[nodiscard]] std::vector<TouchSwap> usualTouchSwaps(std::span<const Variation> catalogue);

@@ -37,6 +37,13 @@ std::vector<Card> CardRepository::between(LifterId lifter, QDate from, QDate to)
         {lifter.value, toVariant(from), toVariant(to)}));
 }
 
+std::vector<Card> CardRepository::between(QDate from, QDate to)
+{
+    return read(m_db.select(
+        kSelect + QStringLiteral("day BETWEEN ? AND ? ORDER BY lifter_id, day, position"),
+        {toVariant(from), toVariant(to)}));
+}
+
 std::optional<Card> CardRepository::find(CardId id)
 {
     const std::vector<Card> found =

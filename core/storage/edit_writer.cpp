@@ -42,6 +42,10 @@ void EditWriter::write(const Edit &edit)
     carryOut(VariationRepository(m_db), edit.variations);
     carryOut(CardRepository(m_db), edit.cards);
     carryOut(SessionRepository(m_db), edit.sessions);
+    carryOut(CheckInRepository(m_db), edit.checkIns);
+    carryOut(TemplateRepository(m_db), edit.templates);
+    carryOut(BlockRepository(m_db), edit.blocks);
+    carryOut(WaiverRepository(m_db), edit.waivers);
     try {
         tx.commit();
     } catch (const StorageError &) {
@@ -103,13 +107,15 @@ void EditWriter::refuseDangling()
     const QString child = rows.text();
     rows.skip(1);
     const QString parent = rows.text();
-    throw StorageError(parent == QStringLiteral("lifter")
-            ? tr("The lifter still has cards or a log. Archive the lifter instead; nothing was "
-                 "changed.")
-            : tr(
-                "The variation is still used by a card or in a log. Retire it instead; nothing was "
-                "changed."),
-        QStringLiteral("%1 refers to %2").arg(child, parent));
+    QString words = tr("The variation is still used by a card or in a log. Retire it instead; "
+                       "nothing was changed.");
+    if (parent == QStringLiteral("lifter"))
+        words = tr("The lifter still has a plan or a log. Archive the lifter instead; nothing was "
+                   "changed.");
+    else if (parent == QStringLiteral("block_template"))
+        words = tr("A block was laid out by this version of the template, so it is kept; nothing "
+                   "was changed.");
+    throw StorageError(words, QStringLiteral("%1 refers to %2").arg(child, parent));
 }
 
 } // namespace core

@@ -71,6 +71,8 @@ public:
     {
     }
     [[nodiscard]] std::vector<Card> between(LifterId lifter, QDate from, QDate to);
+    /// Of the whole roster, by lifter, day and position.
+    [[nodiscard]] std::vector<Card> between(QDate from, QDate to);
     [[nodiscard]] std::optional<Card> find(CardId id);
     void insert(const Card &card);
     void remove(CardId id);
@@ -93,6 +95,76 @@ public:
     void insert(const LoggedSession &session);
     void remove(SessionId id);
     [[nodiscard]] QString describe(const LoggedSession &session);
+
+private:
+    Database &m_db;
+};
+
+class CheckInRepository
+{
+public:
+    explicit CheckInRepository(Database &db)
+        : m_db(db)
+    {
+    }
+    [[nodiscard]] std::vector<CheckIn> of(LifterId lifter); ///< by day
+    [[nodiscard]] std::vector<CheckIn> all();               ///< by lifter and day
+    [[nodiscard]] std::optional<CheckIn> find(CheckInId id);
+    void insert(const CheckIn &row);
+    void remove(CheckInId id);
+    [[nodiscard]] QString describe(const CheckIn &row);
+
+private:
+    Database &m_db;
+};
+
+class TemplateRepository
+{
+public:
+    explicit TemplateRepository(Database &db)
+        : m_db(db)
+    {
+    }
+    [[nodiscard]] std::vector<BlockTemplate> all(); ///< by name and version
+    [[nodiscard]] std::optional<BlockTemplate> find(TemplateId id);
+    void insert(const BlockTemplate &row);
+    void remove(TemplateId id);
+    [[nodiscard]] QString describe(const BlockTemplate &row);
+
+private:
+    Database &m_db;
+};
+
+class BlockRepository
+{
+public:
+    explicit BlockRepository(Database &db)
+        : m_db(db)
+    {
+    }
+    [[nodiscard]] std::vector<Block> of(LifterId lifter); ///< by start
+    [[nodiscard]] std::vector<Block> all();               ///< by lifter and start
+    [[nodiscard]] std::optional<Block> find(BlockId id);
+    void insert(const Block &row);
+    void remove(BlockId id);
+    [[nodiscard]] QString describe(const Block &row);
+
+private:
+    Database &m_db;
+};
+
+class WaiverRepository
+{
+public:
+    explicit WaiverRepository(Database &db)
+        : m_db(db)
+    {
+    }
+    [[nodiscard]] std::vector<Waiver> of(LifterId lifter);
+    [[nodiscard]] std::optional<Waiver> find(WaiverId id);
+    void insert(const Waiver &row);
+    void remove(WaiverId id);
+    [[nodiscard]] QString describe(const Waiver &row);
 
 private:
     Database &m_db;

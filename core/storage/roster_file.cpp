@@ -82,6 +82,10 @@ struct RosterFile::Impl
         lastVariation = lastId(QStringLiteral("variation"));
         lastCard = lastId(QStringLiteral("card"));
         lastSession = lastId(QStringLiteral("session"));
+        lastCheckIn = lastId(QStringLiteral("check_in"));
+        lastTemplate = lastId(QStringLiteral("block_template"));
+        lastBlock = lastId(QStringLiteral("block"));
+        lastWaiver = lastId(QStringLiteral("waiver"));
     }
     qint64 lastId(const QString &table)
     {
@@ -96,6 +100,10 @@ struct RosterFile::Impl
     qint64 lastVariation = 0;
     qint64 lastCard = 0;
     qint64 lastSession = 0;
+    qint64 lastCheckIn = 0;
+    qint64 lastTemplate = 0;
+    qint64 lastBlock = 0;
+    qint64 lastWaiver = 0;
 };
 
 RosterFile::RosterFile(std::unique_ptr<Impl> impl)
@@ -192,6 +200,11 @@ std::vector<Card> RosterFile::cards(LifterId lifter, QDate from, QDate to) const
     return CardRepository(m_impl->db).between(lifter, from, to);
 }
 
+std::vector<Card> RosterFile::cards(QDate from, QDate to) const
+{
+    return CardRepository(m_impl->db).between(from, to);
+}
+
 std::vector<LoggedSession> RosterFile::sessions(LifterId lifter) const
 {
     return SessionRepository(m_impl->db).of(lifter);
@@ -200,6 +213,36 @@ std::vector<LoggedSession> RosterFile::sessions(LifterId lifter) const
 std::vector<LoggedSession> RosterFile::sessions() const
 {
     return SessionRepository(m_impl->db).all();
+}
+
+std::vector<CheckIn> RosterFile::checkIns(LifterId lifter) const
+{
+    return CheckInRepository(m_impl->db).of(lifter);
+}
+
+std::vector<CheckIn> RosterFile::checkIns() const
+{
+    return CheckInRepository(m_impl->db).all();
+}
+
+std::vector<BlockTemplate> RosterFile::templates() const
+{
+    return TemplateRepository(m_impl->db).all();
+}
+
+std::vector<Block> RosterFile::blocks(LifterId lifter) const
+{
+    return BlockRepository(m_impl->db).of(lifter);
+}
+
+std::vector<Block> RosterFile::blocks() const
+{
+    return BlockRepository(m_impl->db).all();
+}
+
+std::vector<Waiver> RosterFile::waivers(LifterId lifter) const
+{
+    return WaiverRepository(m_impl->db).of(lifter);
 }
 
 void RosterFile::apply(const Edit &edit)
@@ -222,6 +265,22 @@ template <> CardId RosterFile::newId<CardTag>()
 template <> SessionId RosterFile::newId<SessionTag>()
 {
     return {++m_impl->lastSession};
+}
+template <> CheckInId RosterFile::newId<CheckInTag>()
+{
+    return {++m_impl->lastCheckIn};
+}
+template <> TemplateId RosterFile::newId<TemplateTag>()
+{
+    return {++m_impl->lastTemplate};
+}
+template <> BlockId RosterFile::newId<BlockTag>()
+{
+    return {++m_impl->lastBlock};
+}
+template <> WaiverId RosterFile::newId<WaiverTag>()
+{
+    return {++m_impl->lastWaiver};
 }
 
 } // namespace core

@@ -40,10 +40,21 @@ public:
     [[nodiscard]] std::vector<Variation> variations() const;
     /// Cards of one lifter with from <= day <= to, by day and position.
     [[nodiscard]] std::vector<Card> cards(LifterId lifter, QDate from, QDate to) const;
+    /// Cards of the whole roster in these days, by lifter, day and position; one query.
+    [[nodiscard]] std::vector<Card> cards(QDate from, QDate to) const;
     /// All sessions of one lifter with their sets, by day and number; two queries.
     [[nodiscard]] std::vector<LoggedSession> sessions(LifterId lifter) const;
     /// The same for the whole roster, by lifter, day and number; two queries.
     [[nodiscard]] std::vector<LoggedSession> sessions() const;
+    /// By day; of the whole roster by lifter and day.
+    [[nodiscard]] std::vector<CheckIn> checkIns(LifterId lifter) const;
+    [[nodiscard]] std::vector<CheckIn> checkIns() const;
+    /// All versions, by name and version.
+    [[nodiscard]] std::vector<BlockTemplate> templates() const;
+    /// By first day; of the whole roster by lifter and first day.
+    [[nodiscard]] std::vector<Block> blocks(LifterId lifter) const;
+    [[nodiscard]] std::vector<Block> blocks() const;
+    [[nodiscard]] std::vector<Waiver> waivers(LifterId lifter) const;
 
     /// Carries out one coach action in one transaction. Throws, and changes nothing, when a row of
     /// `before` is not there any more, a name or code is taken, or the disk fails.

@@ -40,13 +40,22 @@ template <class Row, class Id> const Row *find(const std::vector<Row> &rows, Id 
     return it == rows.end() ? nullptr : &*it;
 }
 
+template <class Row> core::LifterId lifterOf(const Row &row)
+{
+    return row.lifter;
+}
+core::LifterId lifterOf(const core::Waiver &waiver)
+{
+    return waiver.key.lifter;
+}
+
 template <class Row> QSet<core::LifterId> liftersOf(const core::RowChange<Row> &change)
 {
     QSet<core::LifterId> ids;
     for (const Row &row : change.before)
-        ids.insert(row.lifter);
+        ids.insert(lifterOf(row));
     for (const Row &row : change.after)
-        ids.insert(row.lifter);
+        ids.insert(lifterOf(row));
     return ids;
 }
 
@@ -57,6 +66,7 @@ RosterSession::RosterSession(core::RosterFile file, QObject *parent)
     , m_file(std::move(file))
     , m_lifters(m_file.lifters())
     , m_variations(m_file.variations())
+    , m_templates(m_file.templates())
 {
 }
 
@@ -79,28 +89,57 @@ const core::Variation *RosterSession::variation(core::VariationId id) const
     return find(m_variations, id);
 }
 
-std::vector<core::Card> RosterSession::cards(core::LifterId lifter, QDate from, QDate to)
+template <class Read> auto RosterSession::reading(Read read) -> decltype(read())
 try {
-    return m_file.cards(lifter, from, to);
+    return read();
 } catch (const core::StorageError &e) {
     Q_EMIT failed(e.words(), e.detail());
     return {};
+}
+
+std::vector<core::Card> RosterSession::cards(core::LifterId lifter, QDate from, QDate to)
+{
+    return reading([&] { return m_file.cards(lifter, from, to); });
+}
+
+std::vector<core::Card> RosterSession::cards(QDate from, QDate to)
+{
+    return reading([&] { return m_file.cards(from, to); });
 }
 
 std::vector<core::LoggedSession> RosterSession::sessions(core::LifterId lifter)
-try {
-    return m_file.sessions(lifter);
-} catch (const core::StorageError &e) {
-    Q_EMIT failed(e.words(), e.detail());
-    return {};
+{
+    return reading([&] { return m_file.sessions(lifter); });
 }
 
 std::vector<core::LoggedSession> RosterSession::sessions()
-try {
-    return m_file.sessions();
-} catch (const core::StorageError &e) {
-    Q_EMIT failed(e.words(), e.detail());
-    return {};
+{
+    return reading([&] { return m_file.sessions(); });
+}
+
+std::vector<core::CheckIn> RosterSession::checkIns(core::LifterId lifter)
+{
+    return reading([&] { return m_file.checkIns(lifter); });
+}
+
+std::vector<core::CheckIn> RosterSession::checkIns()
+{
+    return reading([&] { return m_file.checkIns(); });
+}
+
+std::vector<core::Block> RosterSession::blocks(core::LifterId lifter)
+{
+    return reading([&] { return m_file.blocks(lifter); });
+}
+
+std::vector<core::Block> RosterSession::blocks()
+{
+    return reading([&] { return m_file.blocks(); });
+}
+
+std::vector<core::Waiver> RosterSession::waivers(core::LifterId lifter)
+{
+    return reading([&] { return m_file.waivers(lifter); });
 }
 
 bool RosterSession::apply(const core::Edit &edit)
@@ -127,6 +166,16 @@ void RosterSession::reload(const core::Edit &edit)
         Q_EMIT cardsChanged(liftersOf(edit.cards));
     if (!edit.sessions.isEmpty())
         Q_EMIT sessionsChanged(liftersOf(edit.sessions));
+    if (!edit.checkIns.isEmpty())
+        Q_EMIT checkInsChanged(liftersOf(edit.checkIns));
+    if (!edit.templates.isEmpty()) {
+        m_templates = m_file.templates();
+        Q_EMIT templatesChanged();
+    }
+    if (!edit.blocks.isEmpty())
+        Q_EMIT blocksChanged(liftersOf(edit.blocks));
+    if (!edit.waivers.isEmpty())
+        Q_EMIT waiversChanged(liftersOf(edit.waivers));
 }
 
 } // namespace ui

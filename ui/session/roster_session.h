@@ -30,6 +30,8 @@ public:
 
     [[nodiscard]] const std::vector<core::Lifter> &lifters() const { return m_lifters; }
     [[nodiscard]] const std::vector<core::Variation> &variations() const { return m_variations; }
+    /// All versions, by name and version.
+    [[nodiscard]] const std::vector<core::BlockTemplate> &templates() const { return m_templates; }
     /// Null where there is none.
     [[nodiscard]] const core::Lifter *lifter(core::LifterId id) const;
     [[nodiscard]] const core::Variation *variation(core::VariationId id) const;
@@ -39,6 +41,13 @@ public:
     [[nodiscard]] std::vector<core::LoggedSession> sessions(core::LifterId lifter);
     [[nodiscard]] std::vector<core::LoggedSession> sessions();
 
+    [[nodiscard]] std::vector<core::Card> cards(QDate from, QDate to);
+    [[nodiscard]] std::vector<core::CheckIn> checkIns(core::LifterId lifter);
+    [[nodiscard]] std::vector<core::CheckIn> checkIns();
+    [[nodiscard]] std::vector<core::Block> blocks(core::LifterId lifter);
+    [[nodiscard]] std::vector<core::Block> blocks();
+    [[nodiscard]] std::vector<core::Waiver> waivers(core::LifterId lifter);
+
     template <class Tag> [[nodiscard]] core::Id<Tag> newId() { return m_file.newId<Tag>(); }
 
 Q_SIGNALS:
@@ -46,6 +55,10 @@ Q_SIGNALS:
     void variationsChanged();
     void cardsChanged(const QSet<core::LifterId> &lifters);
     void sessionsChanged(const QSet<core::LifterId> &lifters);
+    void checkInsChanged(const QSet<core::LifterId> &lifters);
+    void templatesChanged();
+    void blocksChanged(const QSet<core::LifterId> &lifters);
+    void waiversChanged(const QSet<core::LifterId> &lifters);
     /// Words for the coach, and details for a report.
     void failed(const QString &words, const QString &detail);
 
@@ -53,11 +66,14 @@ private:
     class ApplyEdit;
     [[nodiscard]] bool apply(const core::Edit &edit);
     void reload(const core::Edit &edit);
+    /// What `read` gives; empty when it fails, and failed() was emitted.
+    template <class Read> [[nodiscard]] auto reading(Read read) -> decltype(read());
 
     core::RosterFile m_file;
     QUndoStack m_undo;
     std::vector<core::Lifter> m_lifters;
     std::vector<core::Variation> m_variations;
+    std::vector<core::BlockTemplate> m_templates;
 };
 
 } // namespace ui

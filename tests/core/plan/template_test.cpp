@@ -1,6 +1,7 @@
 #include "core/plan/template.h"
 
 #include "core/plan/plan_edits.h"
+#include "core/plan/touch_swap.h"
 #include "tests/core/plan/plan_rows.h"
 
 #include <algorithm>
@@ -21,7 +22,6 @@ struct Desk
 {
     Lifter lifter;
     std::vector<Card> cards;
-    std::vector<TouchSwap> swaps = usualTouchSwaps(builtInCatalogue());
     std::optional<BlockTemplate> laid;
     QStringList remarks;
     qint64 lastId = 0;
@@ -35,7 +35,7 @@ struct Desk
     Edit lay(const BlockTemplate &block, QDate start = kLater)
     {
         const TemplateResult result = applyTemplate(block,
-            {lifter, start, builtInCatalogue(), swaps, cards, laid ? &*laid : nullptr},
+            {lifter, start, builtInCatalogue(), cards, laid ? &*laid : nullptr},
             [this] { return CardId{++lastId}; });
         for (const Card &old : result.edit.cards.before)
             EXPECT_EQ(std::erase(cards, old), 1u);
@@ -69,14 +69,22 @@ struct Desk
     }
 };
 
+Block heavyBlock()
+{
+    Block block;
+    block.start = kMonday;
+    block.weeks = 1;
+    return block;
+}
+
 /// Monday off-chest pause and feet-up, Thursday competition.
 BlockTemplate block()
 {
-    return templateOf(u"Heavy"_qs,
+    return templateOf(u"Heavy"_qs, heavyBlock(),
         std::vector<Card>{cardOf(3, kMonday.addDays(3), 0, idOf("comp"), u"4x3 @8"_qs),
             cardOf(1, kMonday, 0, idOf("off_chest_pause"), u"3x2 @8"_qs),
             cardOf(2, kMonday, 1, idOf("feet_up"), u"3x6 @7"_qs)},
-        kMonday, builtInCatalogue());
+        builtInCatalogue(), usualTouchSwaps(builtInCatalogue()));
 }
 
 } // namespace
@@ -109,8 +117,9 @@ TEST(Template, SwapsByTouchStyleAndSaysSo)
     EXPECT_TRUE(desk.remarks.front().contains(u"in place of"));
 
     Desk without(TouchStyle::sinking);
-    without.swaps.clear();
-    without.lay(block());
+    BlockTemplate plain = block();
+    plain.swaps.clear();
+    without.lay(plain);
     EXPECT_THAT(without.on(0), ElementsAre("off_chest_pause 3x2 @8", "feet_up 3x6 @7"));
     EXPECT_EQ(without.remarks.size(), 1); // made for the other style
 
@@ -193,7 +202,9 @@ TEST(Template, WhatTheTemplateDropsGoesUnlessItWasChanged)
     Desk desk(TouchStyle::soft);
     desk.lay(block());
     desk.card(0, 1).note = u"slow"_qs;
-    desk.lay({u"Heavy"_qs, {}});
+    BlockTemplate empty = block();
+    empty.cards.clear();
+    desk.lay(empty);
     EXPECT_THAT(desk.on(0), ElementsAre("feet_up 3x6 @7"));
     EXPECT_THAT(desk.on(3), IsEmpty());
 }
@@ -204,7 +215,8 @@ TEST(Template, AVersionMadeFromTheBoardKeepsItsKeys)
     std::vector<Card> cards = {cardOf(1, kMonday, 0, idOf("off_chest_pause"), u"4x2 @8"_qs),
         cardOf(3, kMonday.addDays(3), 0, idOf("comp"), u"4x3 @8"_qs),
         cardOf(4, kMonday.addDays(3), 1, idOf("comp"), u"2x5 @7"_qs)};
-    const BlockTemplate next = nextVersion(before, cards, kMonday, builtInCatalogue());
+    const BlockTemplate next = nextVersion(before, heavyBlock(), cards, builtInCatalogue());
+    EXPECT_EQ(next.version, before.version + 1);
     ASSERT_EQ(next.cards.size(), 3u);
     EXPECT_EQ(next.cards[0].key, before.cards[0].key);
     EXPECT_EQ(next.cards[1].key, before.cards[2].key);

@@ -21,7 +21,7 @@ public:
     Edit next()
     {
         const Contents now = contentsOf(m_file);
-        switch (now.lifters.empty() ? 0 : *rc::gen::inRange(0, 8)) {
+        switch (now.lifters.empty() ? 0 : *rc::gen::inRange(0, 13)) {
         case 0:
             return addLifter();
         case 1:
@@ -36,6 +36,16 @@ public:
             return logSession(now);
         case 6:
             return changeSession(now);
+        case 7:
+            return checkIn(now);
+        case 8:
+            return saveTemplate(now);
+        case 9:
+            return addBlock(now);
+        case 10:
+            return changeBlock(now);
+        case 11:
+            return waiveFinding(now);
         default:
             return changeVariation(now);
         }
@@ -80,6 +90,15 @@ private:
         for (const LoggedSession &session : now.sessions)
             if (session.lifter == gone)
                 edit.sessions.before.push_back(session);
+        for (const CheckIn &checkIn : now.checkIns)
+            if (checkIn.lifter == gone)
+                edit.checkIns.before.push_back(checkIn);
+        for (const Block &block : now.blocks)
+            if (block.lifter == gone)
+                edit.blocks.before.push_back(block);
+        for (const Waiver &waiver : now.waivers)
+            if (waiver.key.lifter == gone)
+                edit.waivers.before.push_back(waiver);
         return edit;
     }
     Edit addCard(const Contents &now)
@@ -153,9 +172,78 @@ private:
         return edit;
     }
 
+    Edit checkIn(const Contents &now)
+    {
+        CheckIn checkIn;
+        checkIn.id = m_file.newId<CheckInTag>();
+        checkIn.lifter = oneOf(now.lifters).id;
+        checkIn.day = kMonday.addDays(++m_sessionDays);
+        checkIn.sleep = *rc::gen::inRange(1, 6);
+        checkIn.soreness[BodyArea::back] = *rc::gen::inRange(1, 6);
+        if (*rc::gen::arbitrary<bool>())
+            checkIn.pain = PainFlag{BodyArea::elbows, text()};
+        Edit edit;
+        edit.checkIns.after = {checkIn};
+        return edit;
+    }
+    Edit saveTemplate(const Contents &now)
+    {
+        BlockTemplate block;
+        block.id = m_file.newId<TemplateTag>();
+        block.name = QStringLiteral("Strength");
+        block.version = int(now.templates.size()) + 1;
+        block.weeks = *rc::gen::inRange(1, 5);
+        block.deloadWeeks = {block.weeks};
+        block.swaps = {{QStringLiteral("off_chest_pause"), QStringLiteral("long_pause")}};
+        for (int key = 1; key <= *rc::gen::inRange(0, 4); ++key)
+            block.cards.push_back({key, key, 0, QStringLiteral("comp"), text(), text()});
+        Edit edit;
+        edit.templates.after = {block};
+        return edit;
+    }
+    Edit addBlock(const Contents &now)
+    {
+        Block block;
+        block.id = m_file.newId<BlockTag>();
+        block.lifter = oneOf(now.lifters).id;
+        block.name = QStringLiteral("Block");
+        block.start = kMonday.addDays(7 * ++m_blockWeeks);
+        block.weeks = 1;
+        if (!now.templates.empty())
+            block.layout = oneOf(now.templates).id;
+        Edit edit;
+        edit.blocks.after = {block};
+        return edit;
+    }
+    static Edit changeBlock(const Contents &now)
+    {
+        Edit edit;
+        if (now.blocks.empty())
+            return edit;
+        edit.blocks.before = {oneOf(now.blocks)};
+        edit.blocks.after = edit.blocks.before;
+        edit.blocks.after.front().purpose = text();
+        edit.blocks.after.front().deloadWeeks = {1};
+        return edit;
+    }
+    Edit waiveFinding(const Contents &now)
+    {
+        Waiver waiver;
+        waiver.id = m_file.newId<WaiverTag>();
+        waiver.key = {*rc::gen::element(CheckRule::pain, CheckRule::weeklyLifts),
+            oneOf(now.lifters).id, CardId{*rc::gen::inRange(0, 3)},
+            kMonday.addDays(7 * ++m_blockWeeks), Lift::bench};
+        waiver.measure = *rc::gen::inRange(-500, 500) / 100.0;
+        waiver.note = text();
+        Edit edit;
+        edit.waivers.after = {waiver};
+        return edit;
+    }
+
     RosterFile &m_file;
     int m_names = 0;
     int m_sessionDays = 0;
+    int m_blockWeeks = 0;
 };
 
 } // namespace

@@ -89,15 +89,20 @@ struct Contents
     std::vector<core::Variation> variations;
     std::vector<core::Card> cards;
     std::vector<core::LoggedSession> sessions;
+    std::vector<core::CheckIn> checkIns;
+    std::vector<core::BlockTemplate> templates;
+    std::vector<core::Block> blocks;
+    std::vector<core::Waiver> waivers;
 
     friend bool operator==(const Contents &, const Contents &) = default;
 };
 
 inline Contents contentsOf(const core::RosterFile &file)
 {
-    Contents all{file.lifters(), file.variations(), {}, file.sessions()};
+    Contents all{file.lifters(), file.variations(), file.cards(QDate(1, 1, 1), QDate(9999, 12, 31)),
+        file.sessions(), file.checkIns(), file.templates(), file.blocks(), {}};
     for (const core::Lifter &lifter : all.lifters)
-        for (core::Card &card : file.cards(lifter.id, QDate(1, 1, 1), QDate(9999, 12, 31)))
-            all.cards.push_back(std::move(card));
+        for (core::Waiver &waiver : file.waivers(lifter.id))
+            all.waivers.push_back(std::move(waiver));
     return all;
 }

@@ -1,0 +1,48 @@
+#include "core/domain/block_template.h"
+
+#include "core/domain/block.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <set>
+
+namespace core {
+
+namespace {
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(BlockTemplate)
+};
+
+bool isSound(const BlockTemplate &block, const TemplateCard &card)
+{
+    return card.dayOffset >= 0 && card.dayOffset < 7 * block.weeks && card.position >= 0
+        && !card.code.isEmpty();
+}
+
+} // namespace
+
+QStringList problems(const BlockTemplate &block)
+{
+    QStringList wrong;
+    if (block.name.trimmed().isEmpty())
+        wrong << Text::tr("A template needs a name.");
+    if (block.version < 1)
+        wrong << Text::tr("Versions count from 1.");
+    wrong << weekProblems(block.weeks, block.deloadWeeks);
+    std::set<int> keys;
+    for (const TemplateCard &card : block.cards)
+        keys.insert(card.key);
+    if (keys.size() != block.cards.size())
+        wrong << Text::tr("Two cards of the template have the same key.");
+    if (!std::all_of(block.cards.begin(), block.cards.end(),
+            [&block](const TemplateCard &card) { return isSound(block, card); }))
+        wrong << Text::tr("Every card has a variation and lies within the weeks of the template.");
+    if (std::any_of(block.swaps.begin(), block.swaps.end(),
+            [](const TouchSwap &swap) { return swap.soft.isEmpty() || swap.sinking.isEmpty(); }))
+        wrong << Text::tr("A swap names a variation for each touch style.");
+    return wrong;
+}
+
+} // namespace core

@@ -1,0 +1,59 @@
+#pragma once
+
+#include "core/domain/ids.h"
+#include "core/domain/variation.h"
+
+#include <QDate>
+#include <QString>
+#include <QStringList>
+#include <optional>
+
+namespace core {
+
+/// What the plan checks look for, see core/plan/plan_checks.h.
+enum class CheckRule {
+    pain,                ///< what works an area that hurts
+    maximalAttempt,      ///< a maximal attempt by someone who may be under 18
+    repsOutOfRange,      ///< beyond what the variation is done for
+    likelyMiss,          ///< all reps are made less often than not
+    aboveLately,         ///< a load above anything done lately
+    untrainedOnMeetWeek, ///< a variation that was not trained before the meet
+    noRestForSoreArea,   ///< two days in a row on a sore area
+    weeklyLifts,         ///< a jump in the number of lifts
+    weeklyTonnage,       ///< a jump in tonnage
+    daysNearMaximum,     ///< too many in a week
+    noCompetitionLift    ///< none in a week near the meet
+};
+
+/// Words for files: "pain", "maximal_attempt", "reps_out_of_range" ...
+[[nodiscard]] QString fileWord(CheckRule rule);
+[[nodiscard]] std::optional<CheckRule> checkRuleFromFileWord(const QString &word);
+
+/// What a finding is about. Stays the same while the plan around it is edited.
+struct FindingKey
+{
+    CheckRule rule = CheckRule::repsOutOfRange;
+    LifterId lifter;
+    CardId card;  ///< invalid = the week as a whole
+    QDate monday; ///< of the week
+    Lift lift = Lift::bench;
+
+    friend auto operator<=>(const FindingKey &, const FindingKey &) = default;
+};
+
+/// A finding that the coach has looked at and lets stand. It comes back when it gets worse. The
+/// card it is about may be gone by now.
+struct Waiver
+{
+    WaiverId id;
+    FindingKey key;
+    double measure = 1.0; ///< of the finding as it was
+    QString note;         ///< why
+
+    friend bool operator==(const Waiver &, const Waiver &) = default;
+};
+
+/// What is wrong, in words a coach can act on; empty when sound.
+[[nodiscard]] QStringList problems(const Waiver &waiver);
+
+} // namespace core
