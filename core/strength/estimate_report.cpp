@@ -12,24 +12,29 @@ namespace {
 constexpr int kStaleDays = 28;
 /// SD of the ln max above which an estimate is little more than its prior, and above which it is
 /// too wide to prescribe from.
-constexpr double kPriorOnlySd = 0.08, kThinSd = 0.03;
+constexpr double kPriorOnlySd = 0.08, kThinSd = 0.027;
 /// No lifter has the model's curve exactly: SD of what that moves the max, ln units a rep that the
 /// curve has to reach down to it. From trials on simulated lifters with other curves
-/// (tests/simulators).
-constexpr double kMisfitPerRep = 0.0014;
+/// (tests/simulators), as the next.
+constexpr double kMisfitPerRep = 0.0011;
+/// Ratings err together, by mood and by what gets rated at all: SD that this leaves in the max
+/// where there was one rated or missed set of late, ln units; it falls with the root of their
+/// number.
+constexpr double kFewTold = 0.045;
 constexpr double kConflict = 0.25; ///< share of gross sets of late
 
-/// SD of a belief with variance `variance` once the curve's misfit is allowed for.
-double honestSd(double variance, double reach)
+/// SD of a belief with variance `variance` once what no belief of this model doubts is allowed for.
+double honestSd(double variance, const LifterFilter::Footing &footing)
 {
-    const double misfit = kMisfitPerRep * (reach - 1.0);
-    return std::sqrt(std::max(variance, 0.0) + misfit * misfit);
+    const double misfit = kMisfitPerRep * (footing.reach - 1.0);
+    const double few = kFewTold * kFewTold / std::max(footing.toldOfLate, 1.0);
+    return std::sqrt(std::max(variance, 0.0) + misfit * misfit + few);
 }
 
 Standing standingOf(const LifterFit &fit, int today)
 {
     const double sd = honestSd(fit.weeks.back().variance,
-        fit.weeks.back().reach); // a layoff since then is stale, not thin
+        fit.weeks.back().footing); // a layoff since then is stale, not thin
     if (sd > kPriorOnlySd)
         return Standing::priorOnly;
     if (fit.filter.conflict() > kConflict)
@@ -64,7 +69,7 @@ std::vector<VariationEstimate> variationsOf(
         if (known)
             estimate.max = bandOf(lnMax(mean) + lnRatio,
                 honestSd(lnMaxVariance(covariance) + ratioVariance + 2.0 * estimate.withMax,
-                    fit.filter.reach()));
+                    fit.filter.footing()));
     }
     return estimates;
 }
@@ -88,7 +93,7 @@ std::vector<SetPull> pullsOf(const LifterFit &fit)
 Band maxBand(const LifterFilter &filter)
 {
     return bandOf(lnMax(filter.belief().mean()),
-        honestSd(lnMaxVariance(filter.belief().covariance()), filter.reach()));
+        honestSd(lnMaxVariance(filter.belief().covariance()), filter.footing()));
 }
 
 LifterEstimate report(const LifterFit &fit, std::span<const VariationPrior> variations, int today)
@@ -112,10 +117,11 @@ LifterEstimate report(const LifterFit &fit, std::span<const VariationPrior> vari
     for (size_t t = 0; t < fit.weeks.size(); ++t) {
         const LifterFit::Week &week = fit.weeks[t];
         const SmoothedWeek &smoothed = fit.smoothed[t];
-        estimate.weeks.push_back({week.sunday,
-            bandOf(week.lnMax, honestSd(week.variance, week.reach)),
-            bandOf(lnMax(smoothed.chain), honestSd(lnMaxVariance(smoothed.covariance), week.reach)),
-            week.sets});
+        estimate.weeks.push_back(
+            {week.sunday, bandOf(week.lnMax, honestSd(week.variance, week.footing)),
+                bandOf(lnMax(smoothed.chain),
+                    honestSd(lnMaxVariance(smoothed.covariance), week.footing)),
+                week.sets});
     }
     for (const LifterFit::Form &form : fit.forms)
         estimate.form.push_back({form.day, factorOf(form.mean, std::sqrt(form.variance))});

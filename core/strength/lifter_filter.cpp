@@ -63,7 +63,7 @@ struct LifterFilter::Tally
     RatingWays ways;
     int wholeRatings = 0;
     double conflict = 0.0;
-    double reach = 0.0;
+    Footing footing;
 };
 
 LifterFilter::LifterFilter(const RosterPriors &priors, const Prior &before)
@@ -97,6 +97,8 @@ ChainStep LifterFilter::startWeek(int day)
         m_lastDay = day;
         return step;
     }
+    constexpr double kToldKept = 7.0 / 8.0;
+    m_footing.toldOfLate *= kToldKept;
     const int monday = m_sunday + 1;
     m_sunday += 7;
     const int daysLost = std::max(day - std::max(monday, m_lastDay + kFreeDays + 1) + 1, 0);
@@ -216,7 +218,7 @@ void LifterFilter::addSession(int day, std::span<const TrainingSet> sets, PullTr
     m_ways = tally.ways;
     m_wholeRatings = tally.wholeRatings;
     m_conflict = tally.conflict;
-    m_reach = tally.reach;
+    m_footing = tally.footing;
     m_lastDay = day;
 }
 
@@ -226,7 +228,7 @@ LifterFilter::Tally LifterFilter::readSets(std::span<const TrainingSet> sets, Pu
     tally.ways = ratingWays();
     tally.wholeRatings = m_wholeRatings;
     tally.conflict = m_conflict;
-    tally.reach = m_reach;
+    tally.footing = m_footing;
     double hardBefore = 0.0;
     for (size_t i = 0; i < sets.size(); ++i) {
         const double reserve = readSet(sets[i], int(i), hardBefore, tally, trail);
@@ -297,7 +299,8 @@ double LifterFilter::readSet(
     if (set.rpe || set.missed) {
         constexpr double kReachMemory = 1.0 / 40.0; // sets
         const double reps = std::clamp(set.reps + readings.reserve, 1.0, 15.0);
-        tally.reach += kReachMemory * (reps - tally.reach);
+        tally.footing.reach += kReachMemory * (reps - tally.footing.reach);
+        tally.footing.toldOfLate += 1.0;
     }
     return set.missed ? 0.0 : readings.reserve;
 }

@@ -41,9 +41,15 @@ public:
     /// Share of the sets of late that the model takes for gross, 0..1.
     [[nodiscard]] double conflict() const { return m_conflict; }
 
-    /// Reps that could be done in the rated and missed sets of late, on average: how far the curve
-    /// has to reach from them to the max.
-    [[nodiscard]] double reach() const { return m_reach; }
+    /// What the estimate stands on.
+    struct Footing
+    {
+        /// Reps that could be done in the rated and missed sets of late, on average: how far the
+        /// curve has to reach from them to the max.
+        double reach = 6.0;
+        double toldOfLate = 0.0; ///< rated and missed sets, fading over eight weeks
+    };
+    [[nodiscard]] const Footing &footing() const { return m_footing; }
 
     /// Sum of the squared standardised surprises of the ratings, taken up by what they share, and
     /// how many.
@@ -56,7 +62,6 @@ public:
 
 private:
     struct Tally;
-    static constexpr double kReachAtFirst = 6.0;
 
     /// Median over the sets of what each speaks for by the priors alone, ln kg.
     [[nodiscard]] double crudeMax(std::span<const TrainingSet> sets) const;
@@ -77,7 +82,7 @@ private:
     RatingWays m_ways;      ///< but for the scale
     int m_wholeRatings = 0; ///< in a row, without a half
     double m_conflict = 0.0;
-    double m_reach = kReachAtFirst;
+    Footing m_footing;
     int m_sunday = 0;
     int m_lastDay = 0;
     bool m_started = false;

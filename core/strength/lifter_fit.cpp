@@ -86,7 +86,7 @@ LifterFit fitLifter(const LifterLog &log, const RosterPriors &priors, int today)
         const StateBelief &belief = fit.filter.belief();
         week.lnMax = lnMax(belief.mean());
         week.variance = lnMaxVariance(belief.covariance());
-        week.reach = fit.filter.reach();
+        week.footing = fit.filter.footing();
         nodes.push_back(weekNode(belief, step));
         fit.weeks.push_back(week);
     }

@@ -16,7 +16,7 @@ struct LifterFit
         int sets = 0;
         double lnMax = 0.0; ///< filtered
         double variance = 0.0;
-        double reach = 0.0; ///< LifterFilter::reach()
+        LifterFilter::Footing footing;
     };
     struct Form
     {

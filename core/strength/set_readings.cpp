@@ -11,8 +11,8 @@ constexpr double kInfinity = std::numeric_limits<double>::infinity();
 /// A rep that just failed or just went: SD of where the line lies, reps.
 constexpr double kEdgeNoise = 0.25;
 /// Reps. Far wider than the scatter: what sets go unrated for is shared by many of them, so that
-/// a hundred know little more than one.
-constexpr double kUnratedNoise = 6.0;
+/// a hundred know little more than one; and where a coach hears nothing, loads lag behind strength.
+constexpr double kUnratedNoise = 12.0;
 /// Chance that an entry is gross (mistyped, wrong variation), and what is then as good as any: a
 /// rating anywhere within 20 reps, an interval hit or not, a speed within 1 m/s.
 constexpr Gross kGrossRating{0.02, 1.0 / 20.0};
