@@ -4,6 +4,7 @@
 #include "app/commands/demo.h"
 #include "app/commands/estimate.h"
 #include "app/commands/files.h"
+#include "app/commands/hand_out.h"
 #include "app/commands/import.h"
 #include "app/commands/picture.h"
 #include "app/commands/print.h"
@@ -32,10 +33,37 @@ CLI::Option *addText(CLI::App &app, const char *name, QString &value, const char
         name, [&value](const std::string &text) { value = fromArgument(text); }, help);
 }
 
+void addWeek(CLI::App &command, QDate &day)
+{
+    day = QDate::currentDate();
+    command.add_option_function<std::string>(
+        "--week",
+        [&day](const std::string &text) {
+            day = QDate::fromString(QString::fromStdString(text), Qt::ISODate);
+            if (!day.isValid())
+                throw CLI::ValidationError("--week", text + " is not a day such as 2026-03-31");
+        },
+        "Any day of the week, such as 2026-03-31; else this week");
+}
+
+void addPaper(CLI::App &command, ui::PaperSize &paper)
+{
+    paper = ui::usualPaper();
+    command
+        .add_option_function<std::string>(
+            "--paper",
+            [&paper](const std::string &text) {
+                paper = text == "A4" ? ui::PaperSize::a4 : ui::PaperSize::letter;
+            },
+            "Size of the paper; else what is usual in this country")
+        ->check(CLI::IsMember({"A4", "Letter"}));
+}
+
 /// Everything that the arguments may set; it lives as long as the parse.
 struct Options
 {
     EstimateOptions estimate;
+    HandOutOptions handOut;
     ImportOptions import;
     DemoOptions demo;
     PictureOptions picture;
@@ -121,28 +149,12 @@ void addScore(CLI::App &app, Options &all, Request &request)
 void addPrint(CLI::App &app, Options &all, Request &request)
 {
     PrintOptions &options = all.print;
-    options.day = QDate::currentDate();
-    options.paper = ui::usualPaper();
     CLI::App &command =
         *app.add_subcommand("print", "Write the plan of a week as one PDF a lifter");
     addText(command, "ROSTER", options.roster, "Roster file")->required();
     addText(command, "--lifter", options.lifter, "One lifter by name; else all with a plan");
-    command.add_option_function<std::string>(
-        "--week",
-        [&options](const std::string &text) {
-            options.day = QDate::fromString(QString::fromStdString(text), Qt::ISODate);
-            if (!options.day.isValid())
-                throw CLI::ValidationError("--week", text + " is not a day such as 2026-03-31");
-        },
-        "Any day of the week, such as 2026-03-31; else this week");
-    command
-        .add_option_function<std::string>(
-            "--paper",
-            [&options](const std::string &text) {
-                options.paper = text == "A4" ? ui::PaperSize::a4 : ui::PaperSize::letter;
-            },
-            "Size of the paper; else what is usual in this country")
-        ->check(CLI::IsMember({"A4", "Letter"}));
+    addWeek(command, options.day);
+    addPaper(command, options.paper);
     addText(command, "--out", options.folder, "Folder for the PDFs, made where it is not there")
         ->required();
     command.footer("Example: benchwright print club.benchwright --week 2026-03-31 --paper A4 "
@@ -150,6 +162,28 @@ void addPrint(CLI::App &app, Options &all, Request &request)
     command.callback([&] {
         request.needs = Request::Needs::painting;
         request.run = [options](Console &console) { return print(options, console); };
+    });
+}
+
+void addHandOut(CLI::App &app, Options &all, Request &request)
+{
+    HandOutOptions &options = all.handOut;
+    CLI::App &command = *app.add_subcommand(
+        "handout", "Write what the lifters get for a week: a page for the phone, PDF, calendar");
+    addText(command, "ROSTER", options.roster, "Roster file")->required();
+    addText(command, "--lifter", options.lifter, "One lifter by name; else all with a plan");
+    addWeek(command, options.day);
+    addPaper(command, options.paper);
+    command.add_flag("--pdf", options.kinds.pdf, "The plan as a PDF too");
+    command.add_flag("--calendar", options.kinds.calendar, "The sessions as iCalendar too");
+    addText(command, "--out", options.folder, "Folder for the files, made where it is not there")
+        ->required();
+    command.footer("The page works without a network; what the lifter gives back from it is read\n"
+                   "by benchwright return.\n\n"
+                   "Example: benchwright handout club.benchwright --week 2026-03-31 --out plans");
+    command.callback([&] {
+        request.needs = Request::Needs::painting;
+        request.run = [options](Console &console) { return handOut(options, console); };
     });
 }
 
@@ -201,6 +235,7 @@ Request parseCommandLine(std::vector<std::string> arguments)
     addEstimate(app, options, request);
     addImport(app, options, request);
     addPrint(app, options, request);
+    addHandOut(app, options, request);
     addCheck(app, options, request);
     addScore(app, options, request);
     addDemo(app, options, request);

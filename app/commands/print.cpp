@@ -1,8 +1,8 @@
 #include "app/commands/print.h"
 
 #include "app/commands/files.h"
+#include "app/commands/lifter_choice.h"
 #include "app/commands/roster_copy.h"
-#include "core/exchange/nearest_word.h"
 #include "core/plan/week_sheet.h"
 #include "core/storage/storage_error.h"
 #include "ui/print/plan_preview.h"
@@ -10,7 +10,6 @@
 
 #include <QCoreApplication>
 #include <QDir>
-#include <optional>
 
 namespace app {
 
@@ -19,31 +18,6 @@ namespace {
 QString tr(const char *text)
 {
     return QCoreApplication::translate("Commands", text);
-}
-
-/// The one lifter asked for, or all who train; empty after a complaint when there is none.
-std::optional<std::vector<core::Lifter>> wanted(
-    const PrintOptions &options, const std::vector<core::Lifter> &all, Console &console)
-{
-    std::vector<core::Lifter> found;
-    QStringList names;
-    for (const core::Lifter &lifter : all) {
-        names << lifter.name;
-        const bool isMeant = options.lifter.isEmpty()
-            ? !lifter.archived
-            : lifter.name.compare(options.lifter, Qt::CaseInsensitive) == 0;
-        if (isMeant)
-            found.push_back(lifter);
-    }
-    if (!found.empty() || options.lifter.isEmpty())
-        return found;
-    const QString nearest = core::nearestWord(options.lifter, names);
-    core::ProblemList problems;
-    problems.add({options.roster, 0, {}, tr("It has no lifter named \"%1\".").arg(options.lifter),
-        nearest.isEmpty() ? tr("Its lifters are: %1.").arg(names.join(QStringLiteral(", ")))
-                          : tr("Did you mean %1?").arg(nearest)});
-    report(problems, console);
-    return std::nullopt;
 }
 
 /// The sheet's name in the folder, with a number where two lifters' names read the same in it.
@@ -64,7 +38,7 @@ int print(const PrintOptions &options, Console &console)
     const RosterCopy copy(options.roster);
     const core::RosterFile roster = copy.open();
     const std::vector<core::Lifter> all = roster.lifters();
-    const auto lifters = wanted(options, all, console);
+    const auto lifters = chosenLifters(options.roster, options.lifter, all, console);
     if (!lifters)
         return exitProblems;
 

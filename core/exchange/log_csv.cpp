@@ -2,6 +2,7 @@
 
 #include "core/exchange/csv_table.h"
 #include "core/exchange/csv_writer.h"
+#include "core/exchange/set_cells.h"
 
 #include <QCoreApplication>
 #include <QHash>
@@ -42,72 +43,7 @@ QString tr(const char *text)
     return QCoreApplication::translate("LogCsv", text);
 }
 
-/// A set with nothing wrong, to try one field of another in.
-SetEntry soundSet()
-{
-    SetEntry set;
-    set.loadKg = 20.0;
-    set.repsDone = 1;
-    return set;
-}
-
-/// Lays what problems(SetEntry) finds at the door of the field that is to blame.
-void judgeFields(CsvTable &table, const SetEntry &set)
-{
-    const auto judge = [&table](Cell cell, const SetEntry &probe, const QString &remedy) {
-        for (const QString &words : problems(probe))
-            table.complain(cell, words, remedy);
-    };
-    SetEntry probe = soundSet();
-    probe.loadKg = set.loadKg;
-    judge(loadKg, probe, tr("Write the weight on the bar in kg, the bar included."));
-    probe = soundSet();
-    probe.repsPlanned = set.repsPlanned;
-    judge(repsPlanned, probe, tr("Leave the field blank where none were planned."));
-    probe = soundSet();
-    probe.repsDone = set.repsDone;
-    probe.failed = set.failed;
-    judge(repsDone, probe,
-        set.repsDone == 0
-            ? tr("Write 1 under failed, or take the line out if the set was not done.")
-            : tr("Write the reps that were completed."));
-    probe = soundSet();
-    probe.rpe = set.rpe;
-    judge(rpe, probe, tr("Leave the field blank where the set was not rated."));
-    probe = soundSet();
-    probe.velocityMs = set.velocityMs;
-    judge(velocityMs, probe, tr("Write metres a second, such as 0.35, or leave it blank."));
-    probe = soundSet();
-    probe.touch = set.touch;
-    judge(
-        touch, probe, tr("Write 1 for the softest touch up to 5 for a bar that sinks and stops."));
-}
-
-bool readFailed(CsvTable &table)
-{
-    const std::string_view cell = table.cell(failed);
-    if (cell != "" && cell != "0" && cell != "1")
-        table.complain(failed, tr("The field is neither 0 nor 1."),
-            tr("Write 1 if a rep was tried and missed, else 0."));
-    return cell == "1";
-}
-
-/// Fields of the set that are there and can be read; false when one of them cannot.
-bool readSet(CsvTable &table, const ProblemList &problemsSoFar, SetEntry &set)
-{
-    const size_t before = problemsSoFar.count();
-    if (table.demand(loadKg, tr("Write the weight on the bar in kg.")))
-        set.loadKg = table.number(loadKg).value_or(0.0);
-    if (table.demand(repsDone, tr("Write the reps that were completed.")))
-        set.repsDone = table.wholeNumber(repsDone).value_or(0);
-    set.repsPlanned = table.wholeNumber(repsPlanned);
-    set.rpe = table.number(rpe);
-    set.failed = readFailed(table);
-    set.velocityMs = table.number(velocityMs);
-    set.touch = table.wholeNumber(touch);
-    set.note = table.text(note);
-    return problemsSoFar.count() == before;
-}
+constexpr SetCells kSetCells{loadKg, repsPlanned, repsDone, rpe, failed, touch, note, velocityMs};
 
 QDate readDay(CsvTable &table, QDate today)
 {
@@ -196,8 +132,7 @@ LogTable readLog(QIODevice &device, const QString &file, QDate today)
             row.variation = table.text(variation);
         row.number = readNumber(table);
         row.readiness = readReadiness(table);
-        if (readSet(table, log.problems, row.set) && !problems(row.set).isEmpty())
-            judgeFields(table, row.set);
+        row.set = readSet(table, kSetCells, log.problems);
         readinessCheck.take(table, row);
         log.rows.push_back(std::move(row));
     }

@@ -1,6 +1,7 @@
 #include "core/plan/week_sheet.h"
 
 #include "core/plan/resolve.h"
+#include "core/plan/training_history.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -15,6 +16,8 @@ namespace core {
 namespace {
 
 constexpr int kDays = 7;
+constexpr qsizetype kLongestFileName =
+    100; ///< file systems end at 255 bytes, a letter takes up to 4
 /// Federations let juniors in from 14, and most laws speak of minors below 18 (common practice, no
 /// source); the year of birth alone is known, so the whole year counts.
 constexpr int kGrownUpAge = 18;
@@ -53,6 +56,7 @@ public:
     {
         WeekSheet sheet;
         sheet.lifter = m_lifter.name;
+        sheet.monday = m_monday;
         sheet.week =
             tr("%1 to %2")
                 .arg(QLocale().toString(m_monday, QStringLiteral("d MMMM")),
@@ -88,7 +92,7 @@ private:
 
     [[nodiscard]] SheetDay dayOf(QDate date, std::span<const Card> cards)
     {
-        SheetDay day{dayWords(date), {}};
+        SheetDay day{dayWords(date), date, {}};
         std::map<Lift, int> setsBefore;
         for (const Card &card : cards)
             if (const auto variation = m_variations.find(card.variation);
@@ -102,6 +106,7 @@ private:
     {
         SheetCard written;
         written.variation = variation.name;
+        written.code = variation.code;
         written.tempo = tempoWords(variation.tempo);
         written.purpose = variation.purpose;
         written.note = card.note.trimmed();
@@ -120,7 +125,7 @@ private:
         QStringList lines;
         for (const ResolvedLine &line : resolve(parsed.lines, variation.id, basis, setsBefore)) {
             lines << print(line.line);
-            appendSets(line, written.sets);
+            appendSets(line, variation, written.sets);
             if (!line.load && !line.why.isEmpty())
                 written.cautions << tr("No load is given: ask the coach.");
             if (!line.caution.isEmpty())
@@ -132,29 +137,52 @@ private:
         return written;
     }
 
-    void appendSets(const ResolvedLine &line, std::vector<SheetSet> &sets) const
+    void appendSets(
+        const ResolvedLine &line, const Variation &variation, std::vector<SheetSet> &sets) const
     {
         SheetSet set;
         set.reps = printReps(line.line);
+        set.values = valuesOf(line, variation);
         set.target = targetWords(line.line);
         if (line.load) {
             set.load = formatLoadNumber(line.load->loadKg, m_lifter.unit);
             set.plates = platesWords(line.load->plates, m_lifter.unit);
         }
         for (int i = 0; i < line.line.sets; ++i) {
-            set.rpe = expectedRpe(line, i);
+            set.values.rpe = expectedRpe(line, i);
+            set.rpe = set.values.rpe ? QLocale().toString(*set.values.rpe) : QString();
             sets.push_back(set);
         }
     }
 
-    [[nodiscard]] static QString expectedRpe(const ResolvedLine &line, int set)
+    [[nodiscard]] SetInValues valuesOf(
+        const ResolvedLine &resolved, const Variation &variation) const
+    {
+        const SetLine &line = resolved.line;
+        SetInValues values{variation.code, expectedReps(line)};
+        values.isExact = !line.asManyAsPossible && !line.mostReps;
+        if (resolved.load)
+            values.loadKg = resolved.load->loadKg;
+        if (line.leadReps > 0) {
+            values.leadReps = line.leadReps;
+            values.leadCode = variation.code;
+            const Variation *competition = competitionOf(m_catalogue, variation.lift);
+            if (!line.restCode.isEmpty())
+                values.code = line.restCode;
+            else if (competition)
+                values.code = competition->code;
+        }
+        return values;
+    }
+
+    [[nodiscard]] static std::optional<double> expectedRpe(const ResolvedLine &line, int set)
     {
         if (!line.firstReserve || !line.lastReserve)
-            return {};
+            return std::nullopt;
         const double along = line.line.sets > 1 ? double(set) / (line.line.sets - 1) : 0.0;
         const double reserve =
             line.firstReserve->value + along * (line.lastReserve->value - line.firstReserve->value);
-        return QLocale().toString(std::round(rpeFromReserve(reserve) * 2.0) / 2.0);
+        return std::round(rpeFromReserve(reserve) * 2.0) / 2.0;
     }
 
     [[nodiscard]] QString targetWords(const SetLine &line) const
@@ -254,6 +282,15 @@ QString platesWords(const std::vector<PlatePairs> &plates, Unit unit)
         parts << (kind.pairs > 1 ? Text::tr("%1 x %2").arg(kind.pairs).arg(plate) : plate);
     }
     return parts.join(QStringLiteral(" + "));
+}
+
+QString weekFileName(const WeekSheet &sheet)
+{
+    static const QRegularExpression kOdd(
+        QStringLiteral("[^\\p{L}\\p{N} -]+"), QRegularExpression::UseUnicodePropertiesOption);
+    QString name = sheet.lifter + QStringLiteral(" - ") + sheet.week;
+    name.replace(kOdd, QStringLiteral(" "));
+    return name.simplified().left(kLongestFileName);
 }
 
 } // namespace core

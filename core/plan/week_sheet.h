@@ -6,12 +6,28 @@
 
 #include <QStringList>
 #include <functional>
+#include <optional>
 #include <span>
 #include <vector>
 
 /// What the printed week of one lifter holds, in words and in the lifter's unit; where it stands on
 /// the paper is for ui/print.
 namespace core {
+
+/// What a set asks for, in the file's values. A lead-rep set begins with `leadReps` reps in
+/// `leadCode`; the rest is done in `code`.
+struct SetInValues
+{
+    QString code; ///< of the variation
+    int reps = 1; ///< in all, expected; the fewest of as many as possible
+    QString leadCode = {};
+    int leadReps = 0;
+    bool isExact = true; ///< false: a range of reps or as many as possible
+    std::optional<double> loadKg = {};
+    std::optional<double> rpe = {}; ///< expected, to the half
+
+    friend bool operator==(const SetInValues &, const SetInValues &) = default;
+};
 
 /// One set to do: a row with what is planned and room for what was done.
 struct SheetSet
@@ -21,6 +37,7 @@ struct SheetSet
     QString load;   ///< "102.5", empty where the coach has to say
     QString plates; ///< on each side: "25 + 15 + 1.25"
     QString rpe;    ///< expected, to the half: "7.5"; empty where unknown
+    SetInValues values = {};
 
     friend bool operator==(const SheetSet &, const SheetSet &) = default;
 };
@@ -28,6 +45,7 @@ struct SheetSet
 struct SheetCard
 {
     QString variation;
+    QString code;    ///< of the variation
     QString setLine; ///< "4x3 @8", lines joined by a comma
     QString tempo;   ///< "4 counts down, 2 held, then as fast as possible"; may be empty
     QString purpose;
@@ -41,6 +59,7 @@ struct SheetCard
 struct SheetDay
 {
     QString day; ///< "Monday 4 May"
+    QDate date;
     std::vector<SheetCard> cards;
 
     friend bool operator==(const SheetDay &, const SheetDay &) = default;
@@ -49,7 +68,8 @@ struct SheetDay
 struct WeekSheet
 {
     QString lifter;
-    QString week;               ///< "4 May to 10 May 2026"
+    QString week; ///< "4 May to 10 May 2026"
+    QDate monday;
     QStringList facts;          ///< touch style, meet, bar
     QString unit;               ///< "kg" or "lb"
     std::vector<SheetDay> days; ///< only days with cards
@@ -73,5 +93,8 @@ using EstimateOf = std::function<const LiftEstimate *(Lift)>;
 
 /// Plates on each side, heaviest first: "2 x 20 + 5", or that the bar is empty.
 [[nodiscard]] QString platesWords(const std::vector<PlatePairs> &plates, Unit unit);
+
+/// Name for a file about the lifter's week, without its ending: letters, digits, spaces and -.
+[[nodiscard]] QString weekFileName(const WeekSheet &sheet);
 
 } // namespace core

@@ -12,7 +12,6 @@
 #include <QPrintDialog>
 #include <QPrintPreviewWidget>
 #include <QPushButton>
-#include <QRegularExpression>
 #include <QSettings>
 #include <QShortcut>
 #include <QStandardPaths>
@@ -186,11 +185,7 @@ void PlanPreview::askForPrinter()
 
 QString suggestedPdfName(const core::WeekSheet &sheet)
 {
-    static const QRegularExpression kOdd(
-        QStringLiteral("[^\\p{L}\\p{N} -]+"), QRegularExpression::UseUnicodePropertiesOption);
-    QString name = sheet.lifter + QStringLiteral(" - ") + sheet.week;
-    name.replace(kOdd, QStringLiteral(" "));
-    return name.simplified() + QStringLiteral(".pdf");
+    return core::weekFileName(sheet) + QStringLiteral(".pdf");
 }
 
 } // namespace ui

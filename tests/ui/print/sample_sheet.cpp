@@ -13,7 +13,7 @@ core::WeekSheet sheet(int days, int cards, int sets)
     sheet.cautions = {QStringLiteral("Use a spotter, or safeties set just below the chest."),
         QStringLiteral("Stop at sharp pain.")};
     for (int d = 0; d < days; ++d) {
-        core::SheetDay day{QStringLiteral("Wednesday %1 September").arg(20 + d), {}};
+        core::SheetDay day{QStringLiteral("Wednesday %1 September").arg(20 + d), {}, {}};
         for (int c = 0; c < cards; ++c) {
             core::SheetCard card;
             card.variation = QStringLiteral("Off-chest pause bench");

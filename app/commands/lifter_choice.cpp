@@ -1,0 +1,40 @@
+#include "app/commands/lifter_choice.h"
+
+#include "app/commands/files.h"
+#include "core/exchange/nearest_word.h"
+
+#include <QCoreApplication>
+
+namespace app {
+
+namespace {
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Commands", text);
+}
+} // namespace
+
+std::optional<std::vector<core::Lifter>> chosenLifters(const QString &roster, const QString &name,
+    const std::vector<core::Lifter> &all, Console &console)
+{
+    std::vector<core::Lifter> found;
+    QStringList names;
+    for (const core::Lifter &lifter : all) {
+        names << lifter.name;
+        const bool isMeant =
+            name.isEmpty() ? !lifter.archived : lifter.name.compare(name, Qt::CaseInsensitive) == 0;
+        if (isMeant)
+            found.push_back(lifter);
+    }
+    if (!found.empty() || name.isEmpty())
+        return found;
+    const QString nearest = core::nearestWord(name, names);
+    core::ProblemList problems;
+    problems.add({roster, 0, {}, tr("It has no lifter named \"%1\".").arg(name),
+        nearest.isEmpty() ? tr("Its lifters are: %1.").arg(names.join(QStringLiteral(", ")))
+                          : tr("Did you mean %1?").arg(nearest)});
+    report(problems, console);
+    return std::nullopt;
+}
+
+} // namespace app

@@ -1,0 +1,18 @@
+#pragma once
+
+#include <QJsonObject>
+#include <QStringList>
+
+namespace core {
+
+/// Words of the hand-out page by their key in resources/handout.
+[[nodiscard]] QJsonObject handOutWords();
+
+/// The five steps of a scale in words, from 1 to 5.
+[[nodiscard]] QStringList touchSteps();
+[[nodiscard]] QStringList sleepSteps();
+[[nodiscard]] QStringList stressSteps();
+[[nodiscard]] QStringList motivationSteps();
+[[nodiscard]] QStringList sorenessSteps();
+
+} // namespace core

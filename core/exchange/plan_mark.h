@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/domain/card.h"
+#include "core/domain/variation.h"
+
+#include <QString>
+#include <span>
+
+namespace core {
+
+/// Fingerprint of what is planned for a lifter in a week: 16 hexadecimal digits of the SHA-256
+/// (FIPS 180-4) of lifter, week and, card by card, day, place, variation and sets. Loads do not
+/// count, they follow the estimate from day to day; neither do notes. So a return sheet tells
+/// whether the plan that the lifter had in hand is still the plan.
+/// @param cards  in any order; those of other lifters or weeks are left out
+[[nodiscard]] QString planMark(LifterId lifter, QDate monday, std::span<const Card> cards,
+    std::span<const Variation> variations);
+
+} // namespace core

@@ -1,0 +1,211 @@
+#include "tests/core/exchange/hand_out_rows.h"
+
+#include "core/exchange/hand_out_words.h"
+#include "core/exchange/plan_mark.h"
+#include "core/exchange/return_sheet.h"
+
+#include <QCryptographicHash>
+#include <QDir>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QRegularExpression>
+#include <QSet>
+#include <gmock/gmock.h>
+
+using namespace core;
+using tests::PlannedWeek;
+
+namespace {
+
+/// What stands between two marks.
+QByteArray between(const QByteArray &page, const QByteArray &from, const QByteArray &to)
+{
+    const qsizetype begin = page.indexOf(from) + from.size();
+    return page.mid(begin, page.indexOf(to, begin) - begin);
+}
+
+QByteArray dataOf(const QByteArray &page)
+{
+    return between(page, "<script type=\"application/json\" id=\"plan\">", "</script>");
+}
+
+QByteArray pageResource(const QString &name)
+{
+    QFile file(QStringLiteral(SOURCE_DIR "/resources/handout/") + name);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    return file.readAll();
+}
+
+QJsonArray setsOf(const QJsonObject &data, int day, int card)
+{
+    return data["days"]
+        .toArray()[day]
+        .toObject()["cards"]
+        .toArray()[card]
+        .toObject()["sets"]
+        .toArray();
+}
+
+} // namespace
+
+TEST(HandOut, HoldsTheWeekWithLoadsPlatesAndPlacesInThePlan)
+{
+    const QJsonObject data = PlannedWeek().data();
+    EXPECT_EQ(data["lifter"].toObject()["id"].toInt(), 7);
+    EXPECT_EQ(data["week"].toString(), QStringLiteral("2026-05-04"));
+    ASSERT_EQ(data["days"].toArray().size(), 2);
+    const QJsonArray sets = setsOf(data, 0, 0);
+    ASSERT_EQ(sets.size(), 2);
+    EXPECT_EQ(sets[0].toObject()["loadKg"].toDouble(), 100.0);
+    EXPECT_EQ(sets[0].toObject()["reps"].toInt(), 3);
+    EXPECT_EQ(sets[0].toObject()["plates"].toString(), QStringLiteral("25 + 15"));
+    EXPECT_TRUE(sets[0].toObject()["isExact"].toBool());
+    EXPECT_FALSE(setsOf(data, 1, 0)[0].toObject()["isExact"].toBool())
+        << "as many as possible cannot be accepted without the reps";
+    EXPECT_EQ(data["swaps"].toArray().size(), 3) << "the variations of the week";
+    EXPECT_EQ(data["columns"].toArray().size(), returnColumns().size());
+}
+
+TEST(HandOut, ALeadRepSetNamesBothParts)
+{
+    PlannedWeek week;
+    week.add(4, "tempo_4_2_0", QStringLiteral("1x1+2 90kg"));
+    const QJsonObject set = setsOf(week.data(), 2, 0)[0].toObject();
+    EXPECT_EQ(set["code"].toString(), QStringLiteral("comp"));
+    EXPECT_EQ(set["leadCode"].toString(), QStringLiteral("tempo_4_2_0"));
+    EXPECT_EQ(set["leadReps"].toInt(), 1);
+    EXPECT_EQ(set["reps"].toInt(), 3);
+    EXPECT_TRUE(set["lead"].toString().contains(QStringLiteral("Competition bench")));
+}
+
+TEST(HandOut, ALifterOfPoundsSeesPounds)
+{
+    PlannedWeek week;
+    week.lifter.unit = Unit::pound;
+    week.lifter.gear = usualGear(Unit::pound);
+    week.cards.clear();
+    week.add(0, "comp", QStringLiteral("1x1 225lb"));
+    const QJsonObject data = week.data();
+    EXPECT_EQ(data["unit"].toString(), QStringLiteral("lb"));
+    const QJsonObject set = setsOf(data, 0, 0)[0].toObject();
+    EXPECT_EQ(set["load"].toString(), QStringLiteral("225"));
+    EXPECT_NEAR(set["loadKg"].toDouble(), 225 * kKgPerPound, 1e-6);
+}
+
+TEST(HandOut, TheSameInputGivesTheSamePage)
+{
+    EXPECT_EQ(handOutPage(PlannedWeek().data()), handOutPage(PlannedWeek().data()));
+}
+
+TEST(HandOut, NothingThatIsWrittenBecomesMarkupOrScript)
+{
+    PlannedWeek week;
+    const QString hostile = QStringLiteral("</script><script>alert(1)</script><img src=x "
+                                           "onerror=alert(2)> {{script}} & \u2028 \u2029");
+    week.lifter.name = hostile;
+    week.cards[0].note = hostile;
+    const QByteArray page = handOutPage(week.data());
+    EXPECT_EQ(page.count("<script"), 2);
+    EXPECT_EQ(page.count("</script"), 2);
+    EXPECT_FALSE(page.contains("<img"));
+    const QByteArray data = dataOf(page);
+    for (const char *mark : {"<", ">", "&", "\xe2\x80\xa8", "\xe2\x80\xa9"})
+        EXPECT_FALSE(data.contains(mark)) << mark;
+    const QJsonObject back = QJsonDocument::fromJson(data).object();
+    EXPECT_EQ(back["lifter"].toObject()["name"].toString(), hostile) << "and nothing is lost";
+}
+
+TEST(HandOut, ThePolicyAllowsThePagesOwnStyleAndScriptAndNothingElse)
+{
+    const QByteArray page = handOutPage(PlannedWeek().data());
+    const auto source = [](const QByteArray &text) {
+        return "'sha256-" + QCryptographicHash::hash(text, QCryptographicHash::Sha256).toBase64()
+            + "'";
+    };
+    const QByteArray style = between(page, "<style>", "</style>");
+    const QByteArray script = between(page, "<script>", "</script>");
+    EXPECT_GT(script.size(), 5000);
+    EXPECT_EQ(between(page, "Content-Security-Policy\" content=\"", "\">"),
+        "default-src 'none'; style-src " + source(style) + "; script-src " + source(script)
+            + "; base-uri 'none'; form-action 'none'");
+    EXPECT_FALSE(page.contains("://")) << "the page refers to nothing outside";
+    for (const char *way : {"innerHTML", "insertAdjacentHTML", "document.write", "eval("})
+        EXPECT_FALSE(script.contains(way)) << way;
+}
+
+TEST(HandOut, EveryWordOfThePageIsThereAndEachIsUsed)
+{
+    QSet<QString> used;
+    const QRegularExpression key(QStringLiteral("\\bW\\.([a-zA-Z]+)"));
+    for (const QString &name :
+        QDir(QStringLiteral(SOURCE_DIR "/resources/handout")).entryList({QStringLiteral("*.js")}))
+        for (auto found = key.globalMatch(QString::fromUtf8(pageResource(name))); found.hasNext();)
+            used << found.next().captured(1);
+    const QStringList keys = handOutWords().keys();
+    EXPECT_EQ(used, QSet<QString>(keys.begin(), keys.end()));
+    for (const QStringList &steps :
+        {touchSteps(), sleepSteps(), stressSteps(), motivationSteps(), sorenessSteps()})
+        EXPECT_EQ(steps.size(), 5);
+}
+
+TEST(HandOut, TextMeetsTheContrastOfWcagInLightAndDark)
+{
+    // W3C, Web Content Accessibility Guidelines 2.2, 1.4.3: 4.5 for text; 1.4.11: 3 for controls.
+    const QString css = QString::fromUtf8(pageResource(QStringLiteral("page.css")));
+    const auto luminance = [](const QString &hex) {
+        double sum = 0.0;
+        const double weights[] = {0.2126, 0.7152, 0.0722};
+        for (int i = 0; i < 3; ++i) {
+            const double c = hex.mid(1 + 2 * i, 2).toInt(nullptr, 16) / 255.0;
+            sum += weights[i] * (c <= 0.03928 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4));
+        }
+        return sum;
+    };
+    const qsizetype dark = css.indexOf(QStringLiteral("prefers-color-scheme"));
+    for (const QString &scheme : {css.left(dark), css.mid(dark)}) {
+        const auto colour = [&scheme](const QString &name) {
+            return QRegularExpression(QStringLiteral("--%1: (#[0-9a-f]{6})").arg(name))
+                .match(scheme)
+                .captured(1);
+        };
+        const auto contrast = [&](const char *a, const char *b) {
+            const double x = luminance(colour(QLatin1String(a)));
+            const double y = luminance(colour(QLatin1String(b)));
+            return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
+        };
+        for (const auto &[ink, ground] :
+            std::initializer_list<std::pair<const char *, const char *>>{{"text", "window"},
+                {"text", "surface"}, {"text", "sunken"}, {"muted", "window"}, {"muted", "surface"},
+                {"muted", "sunken"}, {"on-accent", "accent"}, {"on-chosen", "chosen"},
+                {"good", "surface"}, {"on-caution", "caution"}, {"on-danger", "danger"}})
+            EXPECT_GE(contrast(ink, ground), 4.5) << ink << " on " << ground;
+        EXPECT_GE(contrast("edge", "surface"), 3.0);
+        EXPECT_GE(contrast("edge", "sunken"), 3.0);
+        EXPECT_GE(contrast("accent", "surface"), 3.0);
+    }
+}
+
+TEST(PlanMark, StaysWhileThePlanStaysAndChangesWithIt)
+{
+    const PlannedWeek week;
+    const auto mark = [](const PlannedWeek &one) {
+        return planMark(one.lifter.id, tests::kMonday, one.cards, one.catalogue);
+    };
+    PlannedWeek other = week;
+    std::reverse(other.cards.begin(), other.cards.end());
+    other.lifter.name = QStringLiteral("Renamed");
+    other.cards[0].note = QStringLiteral("a note");
+    other.cards.push_back(other.cards[0]);
+    other.cards.back().day = tests::kMonday.addDays(7); // another week
+    EXPECT_EQ(mark(other), mark(week));
+
+    other = week;
+    other.cards[0].setLine = QStringLiteral("3x3 100kg");
+    EXPECT_NE(mark(other), mark(week));
+    other = week;
+    std::swap(other.cards[0].variation, other.cards[1].variation);
+    EXPECT_NE(mark(other), mark(week));
+    other = week;
+    other.cards[2].day = tests::kMonday.addDays(3);
+    EXPECT_NE(mark(other), mark(week));
+}
