@@ -3,11 +3,13 @@
 #include "app/commands/check.h"
 #include "app/commands/demo.h"
 #include "app/commands/estimate.h"
+#include "app/commands/export_log.h"
 #include "app/commands/files.h"
 #include "app/commands/hand_out.h"
 #include "app/commands/import.h"
 #include "app/commands/picture.h"
 #include "app/commands/print.h"
+#include "app/commands/return_sheets.h"
 #include "app/commands/score.h"
 #include "app/commands/window.h"
 #include "core/storage/storage_error.h"
@@ -63,11 +65,13 @@ void addPaper(CLI::App &command, ui::PaperSize &paper)
 struct Options
 {
     EstimateOptions estimate;
+    ExportOptions exported;
     HandOutOptions handOut;
     ImportOptions import;
     DemoOptions demo;
     PictureOptions picture;
     PrintOptions print;
+    ReturnOptions returns;
     ScoreOptions score;
     QString checked;
     QString opened;
@@ -107,6 +111,17 @@ void addImport(CLI::App &app, Options &all, Request &request)
             throw CLI::RequiredError("--log or --people");
         request.run = [options](Console &console) { return import(options, console); };
     });
+}
+
+void addExport(CLI::App &app, Options &all, Request &request)
+{
+    ExportOptions &options = all.exported;
+    CLI::App &command = *app.add_subcommand("export", "Write the training log of a roster as CSV");
+    addText(command, "ROSTER", options.roster, "Roster file")->required();
+    addText(command, "--log", options.log, "CSV to write, - for standard output")->required();
+    command.footer("Example: benchwright export club.benchwright --log log.csv");
+    command.callback(
+        [&] { request.run = [options](Console &console) { return exportLog(options, console); }; });
 }
 
 void addCheck(CLI::App &app, Options &all, Request &request)
@@ -187,6 +202,32 @@ void addHandOut(CLI::App &app, Options &all, Request &request)
     });
 }
 
+void addReturn(CLI::App &app, Options &all, Request &request)
+{
+    ReturnOptions &options = all.returns;
+    CLI::App &command =
+        *app.add_subcommand("return", "Read what lifters gave back into a roster's log");
+    addText(command, "ROSTER", options.roster, "Roster file")->required();
+    command
+        .add_option_function<std::vector<std::string>>(
+            "SHEET",
+            [&options](const std::vector<std::string> &paths) {
+                for (const std::string &path : paths)
+                    options.sheets << fromArgument(path);
+            },
+            "Return sheets as the hand-out page saved them")
+        ->required();
+    command.add_flag("--dry-run", options.dryRun, "Tell what would happen, change nothing");
+    command.add_flag("--odd-ones", options.oddOnes,
+        "Accept also sheets of an old plan, a renamed lifter or another roster file");
+    command.footer("Tells what was done otherwise than planned, pain first. A sheet read twice\n"
+                   "adds nothing; one that cannot be used does not hold up the others.\n\n"
+                   "Example: benchwright return club.benchwright returns/*.csv --dry-run");
+    command.callback([&] {
+        request.run = [options](Console &console) { return returnSheets(options, console); };
+    });
+}
+
 void addPicture(CLI::App &app, Options &all, Request &request)
 {
     PictureOptions &options = all.picture;
@@ -234,8 +275,10 @@ Request parseCommandLine(std::vector<std::string> arguments)
     addText(app, "FILE", options.opened, "Roster to open in the window");
     addEstimate(app, options, request);
     addImport(app, options, request);
+    addExport(app, options, request);
     addPrint(app, options, request);
     addHandOut(app, options, request);
+    addReturn(app, options, request);
     addCheck(app, options, request);
     addScore(app, options, request);
     addDemo(app, options, request);

@@ -9,7 +9,8 @@ build_packages=(
 test_packages=(
     libgtest-dev libgmock-dev libbenchmark-dev librapidcheck-dev
     xvfb xauth xdotool openbox imagemagick poppler-utils
-    python3 python3-numpy python3-scipy python3-statsmodels
+    chromium chromium-driver
+    python3 python3-numpy python3-scipy python3-selenium python3-statsmodels
 )
 
 # install_missing WHY PACKAGE...: installs those that are not there; silent when all are.

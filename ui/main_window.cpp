@@ -4,6 +4,7 @@
 #include "ui/catalogue/catalogue_dialog.h"
 #include "ui/lifters/lifter_list_panel.h"
 #include "ui/look/theme.h"
+#include "ui/returns/return_files.h"
 #include "ui/window/help.h"
 #include "ui/window/message_bar.h"
 #include "ui/window/recent_files.h"
@@ -110,6 +111,10 @@ void MainWindow::buildFileMenu()
     menu->addSeparator();
     addRosterAction(
         menu, tr("&Import log…"), tr("Ctrl+I"), [](RosterView &roster) { roster.importLog(); });
+    addRosterAction(menu, tr("Read return &sheets…"), tr("Ctrl+Shift+I"),
+        [](RosterView &roster) { roster.readReturns(); });
+    addRosterAction(menu, tr("Write &hand-outs…"), tr("Ctrl+H"),
+        [](RosterView &roster) { roster.writeHandOuts(); });
     addRosterAction(menu, tr("&Print plan…"), QKeySequence::Print,
         [](RosterView &roster) { roster.printPlan(); });
     menu->addSeparator();
@@ -311,12 +316,14 @@ void MainWindow::dragEnterEvent(QDragEnterEvent *event)
 void MainWindow::dropEvent(QDropEvent *event)
 {
     const QStringList rosters = filesIn(*event->mimeData(), kSuffix);
-    const QStringList logs = filesIn(*event->mimeData(), kLogSuffix);
+    const QStringList tables = filesIn(*event->mimeData(), kLogSuffix);
     event->acceptProposedAction();
     if (!rosters.isEmpty())
         openFile(rosters.front());
-    else if (m_roster && !logs.isEmpty())
-        m_roster->importLog(logs);
+    else if (const QStringList returns = returnSheetsAmong(tables); m_roster && !returns.isEmpty())
+        m_roster->readReturns(returns);
+    else if (m_roster && !tables.isEmpty())
+        m_roster->importLog(tables);
 }
 
 } // namespace ui

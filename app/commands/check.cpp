@@ -52,6 +52,15 @@ int checkLog(const QString &path, Console &console)
     return judge(path, words, judgedAlone(log, {}), console);
 }
 
+int checkReturn(const QString &path, Console &console)
+{
+    const core::ReturnSheet sheet = readReturnFile(path, console);
+    return judge(path,
+        tr("A return sheet of %1 for the week of %2.")
+            .arg(sheet.lifter, sheet.monday.toString(Qt::ISODate)),
+        sheet.problems, console);
+}
+
 int checkPeople(const QString &path, Console &console)
 {
     const core::PeopleTable people = readPeopleFile(path, console);
@@ -128,13 +137,16 @@ int check(const QString &path, Console &console)
     case core::FileKind::estimates:
         say(console.out, tr("%1: Estimates, as written by the command estimate.").arg(path));
         return exitFine;
+    case core::FileKind::returnSheet:
+        return checkReturn(path, console);
     case core::FileKind::empty:
         return refuse(path, tr("The file is empty."), console);
     case core::FileKind::unknown:
         break;
     }
-    return refuse(
-        path, tr("The file is neither a roster nor a log nor a list of lifters."), console);
+    return refuse(path,
+        tr("The file is neither a roster nor a log, a list of lifters or a return sheet."),
+        console);
 }
 
 } // namespace app

@@ -52,6 +52,12 @@ core::PeopleTable readPeopleFile(const QString &path, Console &console)
     return core::readPeople(input.device(), input.name());
 }
 
+core::ReturnSheet readReturnFile(const QString &path, Console &console)
+{
+    Input input(path, console);
+    return core::readReturnSheet(input.device(), input.name(), QDate::currentDate());
+}
+
 void writeOutput(const QString &path, const QByteArray &contents, Console &console)
 {
     if (path == kConsole) {

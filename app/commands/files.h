@@ -3,6 +3,7 @@
 #include "app/commands/console.h"
 #include "core/exchange/log_csv.h"
 #include "core/exchange/people_csv.h"
+#include "core/exchange/return_sheet.h"
 
 #include <QFile>
 #include <QString>
@@ -29,6 +30,8 @@ private:
 /// A table of no rows where the path is empty.
 [[nodiscard]] core::LogTable readLogFile(const QString &path, Console &console);
 [[nodiscard]] core::PeopleTable readPeopleFile(const QString &path, Console &console);
+
+[[nodiscard]] core::ReturnSheet readReturnFile(const QString &path, Console &console);
 
 /// Writes all or nothing: a file that is there is replaced only by a whole new one. "-" is the
 /// console's output.

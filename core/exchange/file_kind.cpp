@@ -4,6 +4,7 @@
 #include "core/exchange/estimates_csv.h"
 #include "core/exchange/log_csv.h"
 #include "core/exchange/people_csv.h"
+#include "core/exchange/return_sheet.h"
 
 #include <QIODevice>
 #include <algorithm>
@@ -40,7 +41,8 @@ FileKind fileKind(QIODevice &device)
     };
     const std::array kinds{likeness(FileKind::log, logColumns()),
         likeness(FileKind::people, peopleColumns()),
-        likeness(FileKind::estimates, estimatesColumns())};
+        likeness(FileKind::estimates, estimatesColumns()),
+        likeness(FileKind::returnSheet, returnColumns())};
     const Likeness &best = *std::max_element(kinds.begin(), kinds.end(),
         [](const Likeness &a, const Likeness &b) { return a.columns < b.columns; });
     return best.columns > 1 ? best.kind : FileKind::unknown;

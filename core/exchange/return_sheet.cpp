@@ -263,14 +263,17 @@ private:
         return place;
     }
 
+    /// 0 after a complaint.
     [[nodiscard]] int readPosition(Cell cell)
     {
         if (!m_table.demand(cell, askAgain()))
-            return 1;
+            return 0;
         const std::optional<int> position = m_table.wholeNumber(cell);
-        if (position && (*position < 1 || *position > kMostRows))
+        if (position && (*position < 1 || *position > kMostRows)) {
             complain(cell, tr("Cards and sets are numbered from 1."), askAgain());
-        return position.value_or(1);
+            return 0;
+        }
+        return position.value_or(0);
     }
 
     void readDone()
@@ -290,7 +293,8 @@ private:
 
     void keep(ReturnedSet place)
     {
-        if (!m_places.insert({place.plannedDay, place.card, place.number}).second)
+        const bool hasPlace = place.plannedDay.isValid() && place.card > 0 && place.number > 0;
+        if (hasPlace && !m_places.insert({place.plannedDay, place.card, place.number}).second)
             complain(set, tr("The sheet has this set twice."), askAgain());
         m_sheet.sets.push_back(std::move(place));
     }

@@ -29,12 +29,12 @@ function choice({name, legend, options, chosen, choose, ends, inWords}) {
     const input = el('input', {type: 'radio', name, id: name + '-' + option.value, checked: on,
       'aria-label': option.words || option.label,
       onclick: () => choose(on ? null : option.value)});
-    return el('label', {class: on ? 'chip on' : 'chip'}, input, (on ? '✓ ' : '') + option.label);
+    return el('label', {class: on ? 'chip on' : 'chip'}, input, (on && !ends ? '✓ ' : '') + option.label);
   });
   return el('fieldset', {},
     el('legend', {}, legend, said && said.words && !inWords
       ? el('span', {class: 'said'}, ': ' + said.words) : ''),
-    el('div', {class: inWords ? 'chips words' : ends ? 'chips' : 'chips names'}, chips),
+    el('div', {class: inWords ? 'chips words' : ends ? 'chips numbers' : 'chips names'}, chips),
     ends ? el('div', {class: 'ends'}, el('span', {}, ends[0]), el('span', {}, ends[1])) : '');
 }
 
@@ -61,7 +61,7 @@ function stepper({id, label, value, step, change, decimal}) {
 }
 
 function textField(id, label, value, change) {
-  const input = el('textarea', {id, rows: 1, maxlength: 500, oninput: () => change(input.value)});
+  const input = el('textarea', {id, rows: 2, maxlength: 500, oninput: () => change(input.value)});
   input.value = value;
   return el('label', {class: 'field', for: id}, label, input);
 }

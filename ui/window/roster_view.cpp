@@ -2,11 +2,13 @@
 
 #include "core/plan/week_sheet.h"
 #include "ui/board/week_board_page.h"
+#include "ui/handout/hand_out_dialog.h"
 #include "ui/importing/import_dialog.h"
 #include "ui/lifters/lifter_header.h"
 #include "ui/lifters/lifter_list_panel.h"
 #include "ui/look/metrics.h"
 #include "ui/print/plan_preview.h"
+#include "ui/returns/returns_dialog.h"
 #include "ui/review/review_page.h"
 
 #include <QLabel>
@@ -93,6 +95,22 @@ void RosterView::importLog(const QStringList &paths)
     if (!paths.isEmpty())
         dialog->offer(paths);
     dialog->open(); // a drop that waited for the dialog would hold up where it came from
+}
+
+void RosterView::readReturns(const QStringList &paths)
+{
+    auto *dialog = new ReturnsDialog(m_session, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    if (!paths.isEmpty())
+        dialog->offer(paths);
+    dialog->open();
+}
+
+void RosterView::writeHandOuts()
+{
+    auto *dialog = new HandOutDialog(m_session, m_estimates, m_selection, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void RosterView::printPlan()

@@ -35,6 +35,9 @@ public:
     void showReview();
     /// @param paths  files to begin with, dropped or named
     void importLog(const QStringList &paths = {});
+    /// @param paths  return sheets to begin with, dropped or named
+    void readReturns(const QStringList &paths = {});
+    void writeHandOuts();
     /// Opens the preview of the week that is shown.
     void printPlan();
 

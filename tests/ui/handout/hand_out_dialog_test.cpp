@@ -1,0 +1,146 @@
+#include "ui/handout/hand_out_dialog.h"
+
+#include "tests/core/exchange/hand_out_rows.h"
+#include "tests/support/roster_fixture.h"
+#include "ui/session/estimates.h"
+#include "ui/session/selection.h"
+
+#include <QCheckBox>
+#include <QDir>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+#include <gmock/gmock.h>
+
+using testing::ElementsAre;
+using tests::PlannedWeek;
+using ui::HandOutDialog;
+
+namespace {
+
+class HandOutDialogTest : public testing::Test
+{
+protected:
+    HandOutDialogTest()
+    {
+        core::Edit edit;
+        core::Lifter bo = week.lifter;
+        bo.id = core::LifterId{8};
+        bo.name = QStringLiteral("Bo Example");
+        edit.lifters.after = {week.lifter, bo};
+        edit.cards.after = week.cards;
+        EXPECT_TRUE(session.perform(QStringLiteral("Set up"), edit));
+        selection.setLifter(week.lifter.id);
+        selection.setWeekOf(tests::kMonday);
+    }
+
+    QStringList files() const { return QDir(out).entryList(QDir::Files | QDir::Hidden); }
+
+    static QPushButton *button(const HandOutDialog &dialog, const char *text)
+    {
+        for (QPushButton *one : dialog.findChildren<QPushButton *>())
+            if (one->text().remove(u'&').startsWith(QLatin1String(text)))
+                return one;
+        return nullptr;
+    }
+
+    PrivateFolder folder;
+    QString out = folder.path(QStringLiteral("out"));
+    PlannedWeek week;
+    ui::RosterSession session{
+        core::RosterFile::create(folder.path(QStringLiteral("club.benchwright")))};
+    ui::Estimates estimates{session};
+    ui::Selection selection;
+};
+
+} // namespace
+
+TEST_F(HandOutDialogTest, WritesTheWeekThatIsShownAndTellsWhoHasNothingPlanned)
+{
+    HandOutDialog dialog(session, estimates, selection);
+    ASSERT_NE(button(dialog, "Write"), nullptr);
+    EXPECT_FALSE(button(dialog, "Write")->isEnabled()) << "without a folder";
+    dialog.chooseFolder(out);
+    for (QCheckBox *box : dialog.findChildren<QCheckBox *>())
+        box->setChecked(true);
+    QSignalSpy written(&dialog, &HandOutDialog::written);
+    button(dialog, "Write")->click();
+    ASSERT_TRUE(written.wait(20'000));
+    EXPECT_EQ(files().size(), 3);
+    const QString summary = dialog.findChild<QLabel *>(QStringLiteral("summary"))->text();
+    EXPECT_TRUE(summary.contains(QStringLiteral("3 files were written")));
+    EXPECT_TRUE(summary.contains(QStringLiteral("Bo Example")));
+}
+
+TEST_F(HandOutDialogTest, AFileInPlaceOfTheFolderAndNoKindAreSaidAtOnce)
+{
+    HandOutDialog dialog(session, estimates, selection);
+    dialog.chooseFolder(session.path());
+    EXPECT_FALSE(button(dialog, "Write")->isEnabled());
+    dialog.chooseFolder(out);
+    EXPECT_TRUE(button(dialog, "Write")->isEnabled());
+    for (QCheckBox *box : dialog.findChildren<QCheckBox *>())
+        box->setChecked(false);
+    EXPECT_FALSE(button(dialog, "Write")->isEnabled());
+}
+
+TEST_F(HandOutDialogTest, ABatchThatIsStoppedLeavesWholeFilesOnly)
+{
+    ui::HandOutBatch batch;
+    for (int i = 1; i <= 5; ++i) {
+        core::Lifter lifter = week.lifter;
+        lifter.id = core::LifterId{i};
+        batch.lifters.push_back(lifter); // all of one name
+        for (core::Card card : week.cards) {
+            card.lifter = lifter.id;
+            batch.cards.push_back(card);
+        }
+    }
+    batch.variations = week.catalogue;
+    batch.monday = tests::kMonday;
+    batch.folder = out;
+    const ui::HandOutSummary summary =
+        ui::writeHandOuts(batch, [](int lifters) { return lifters < 2; });
+    EXPECT_TRUE(summary.cancelled);
+    EXPECT_EQ(summary.files.size(), 2);
+    ASSERT_EQ(files().size(), 2) << "two lifters of one name have a file each";
+    for (const QString &name : files()) {
+        QFile file(QDir(out).filePath(name));
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        EXPECT_TRUE(file.readAll().trimmed().endsWith("</html>"));
+    }
+}
+
+TEST_F(HandOutDialogTest, AFolderThatCannotBeMadeIsToldAndTheRestOfTheSummaryStands)
+{
+    ui::HandOutBatch batch;
+    batch.lifters = {week.lifter};
+    batch.cards = week.cards;
+    batch.variations = week.catalogue;
+    batch.monday = tests::kMonday;
+    batch.folder = session.path() + QStringLiteral("/below a file");
+    const ui::HandOutSummary summary = ui::writeHandOuts(batch, [](int) { return true; });
+    EXPECT_FALSE(summary.failure.isEmpty());
+    EXPECT_TRUE(summary.files.isEmpty());
+    EXPECT_TRUE(ui::summaryLines(summary).front().contains(summary.failure));
+}
+
+TEST(HandOutWho, AllGroupsAndTheOneSelectedWithoutThoseWhoTrainNoMore)
+{
+    core::Lifter ada, bo, cleo;
+    ada.id = {1};
+    ada.name = QStringLiteral("Ada");
+    ada.groups = {QStringLiteral("juniors")};
+    bo.id = {2};
+    bo.groups = {QStringLiteral("juniors"), QStringLiteral("meet")};
+    cleo.id = {3};
+    cleo.archived = true;
+    const auto who = ui::whoGetsOne({ada, bo, cleo}, ada.id);
+    ASSERT_EQ(who.size(), 4u);
+    EXPECT_THAT(who[0].lifters, ElementsAre(ada.id, bo.id));
+    EXPECT_EQ(who[1].words, QStringLiteral("Group juniors (2)"));
+    EXPECT_THAT(who[2].lifters, ElementsAre(bo.id));
+    EXPECT_EQ(who[3].words, QStringLiteral("Only Ada"));
+    EXPECT_TRUE(ui::whoGetsOne({cleo}, cleo.id).empty());
+}

@@ -1,0 +1,75 @@
+#pragma once
+
+#include "ui/handout/hand_out_batch.h"
+#include "ui/handout/hand_out_who.h"
+
+#include <QDialog>
+#include <QFutureWatcher>
+#include <atomic>
+
+class QCheckBox;
+class QComboBox;
+class QDateEdit;
+class QLabel;
+class QLineEdit;
+class QProgressBar;
+class QPushButton;
+
+namespace ui {
+
+class Estimates;
+class FieldNote;
+class RosterSession;
+class Selection;
+
+/// Writes the hand-outs of a week: for whom, which week, which kinds, into which folder. The files
+/// are written off the screen's thread, with progress, and can be stopped between two lifters.
+class HandOutDialog : public QDialog
+{
+    Q_OBJECT
+
+public:
+    HandOutDialog(RosterSession &session, Estimates &estimates, const Selection &selection,
+        QWidget *parent = nullptr);
+    ~HandOutDialog() override;
+
+    void chooseFolder(const QString &folder);
+    [[nodiscard]] bool isBusy() const { return m_writing.isRunning(); }
+
+public Q_SLOTS:
+    void reject() override; ///< while files are written: stops, and stays open to tell
+
+Q_SIGNALS:
+    /// The work has ended and its summary is on the screen.
+    void written(const ui::HandOutSummary &summary);
+
+private:
+    void askForFolder();
+    void start();
+    void finish();
+    void refresh();
+    [[nodiscard]] HandOutKinds kinds() const;
+    [[nodiscard]] HandOutBatch batch();
+    [[nodiscard]] QDate monday() const;
+
+    RosterSession &m_session;
+    Estimates &m_estimates;
+    std::vector<HandOutWho> m_answers;
+    QFutureWatcher<HandOutSummary> m_writing;
+    std::atomic_bool m_stop = false;
+
+    QComboBox *m_who;
+    QDateEdit *m_week;
+    QLabel *m_weekWords;
+    QCheckBox *m_page;
+    QCheckBox *m_pdf;
+    QCheckBox *m_calendar;
+    QLineEdit *m_folder;
+    FieldNote *m_note;
+    QProgressBar *m_progress;
+    QLabel *m_summary;
+    QPushButton *m_write = nullptr;
+    QPushButton *m_close = nullptr;
+};
+
+} // namespace ui

@@ -1,0 +1,42 @@
+#pragma once
+
+#include "core/exchange/return_review.h"
+
+#include <QTreeWidget>
+#include <vector>
+
+namespace ui {
+
+/// Return sheets by lifter and day, what was planned beside what was done. A sheet that can be
+/// accepted has a box to tick; pain stands first and is marked.
+class ReturnTree : public QTreeWidget
+{
+    Q_OBJECT
+
+public:
+    enum Column { whatColumn, plannedColumn, doneColumn, differenceColumn, columns };
+
+    explicit ReturnTree(QWidget *parent = nullptr);
+
+    void setReviews(const std::vector<core::SheetReview> &reviews);
+    /// Indexes of the reviews whose box is ticked, in their order.
+    [[nodiscard]] std::vector<size_t> accepted() const;
+
+Q_SIGNALS:
+    void acceptedChanged();
+
+protected:
+    void changeEvent(QEvent *event) override;
+
+private:
+    void addSheet(const core::SheetReview &review, size_t index);
+    void addDay(QTreeWidgetItem *sheet, const core::DayReview &day);
+    void addSet(QTreeWidgetItem *day, const core::SetReview &set);
+    QTreeWidgetItem *addWords(QTreeWidgetItem *parent, const QString &words);
+    void markDanger(QTreeWidgetItem *item);
+    void markCaution(QTreeWidgetItem *item);
+
+    std::vector<core::SheetReview> m_reviews;
+};
+
+} // namespace ui
