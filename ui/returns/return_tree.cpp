@@ -49,6 +49,7 @@ void ReturnTree::setReviews(const std::vector<core::SheetReview> &reviews)
     clear();
     for (const size_t index : readingOrder(reviews))
         addSheet(reviews[index], index);
+    fitWords();
     if (topLevelItemCount() > 0)
         setCurrentItem(topLevelItem(0));
 }
@@ -158,6 +159,29 @@ void ReturnTree::markCaution(QTreeWidgetItem *item)
         item->setBackground(column, colours(palette()).cautionGround);
         item->setForeground(column, colours(palette()).cautionText);
     }
+}
+
+void ReturnTree::fitWords()
+{
+    const int room = viewport()->width() - 2 * indentation() - 2 * space::gap;
+    for (int i = 0; i < topLevelItemCount(); ++i)
+        for (int j = 0; j < topLevelItem(i)->childCount(); ++j) {
+            QTreeWidgetItem *item = topLevelItem(i)->child(j);
+            if (!item->isFirstColumnSpanned())
+                continue;
+            const QVariant own = item->data(whatColumn, Qt::FontRole);
+            const QFontMetrics metrics(own.isValid() ? own.value<QFont>() : font());
+            const QRect words = metrics.boundingRect(
+                QRect(0, 0, std::max(room, 1), 10'000), Qt::TextWordWrap, item->text(whatColumn));
+            item->setSizeHint(whatColumn, QSize(0, words.height() + 2 * space::gap));
+        }
+}
+
+void ReturnTree::resizeEvent(QResizeEvent *event)
+{
+    QTreeWidget::resizeEvent(event);
+    const QSignalBlocker quiet(this);
+    fitWords();
 }
 
 void ReturnTree::changeEvent(QEvent *event)

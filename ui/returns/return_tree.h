@@ -27,6 +27,7 @@ Q_SIGNALS:
 
 protected:
     void changeEvent(QEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     void addSheet(const core::SheetReview &review, size_t index);
@@ -35,6 +36,8 @@ private:
     QTreeWidgetItem *addWords(QTreeWidgetItem *parent, const QString &words);
     void markDanger(QTreeWidgetItem *item);
     void markCaution(QTreeWidgetItem *item);
+    /// Gives rows that run across all columns the height that their words need.
+    void fitWords();
 
     std::vector<core::SheetReview> m_reviews;
 };

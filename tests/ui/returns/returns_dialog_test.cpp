@@ -128,6 +128,19 @@ TEST_F(ReturnsDialogTest, PainStandsFirstIsMarkedInWordsAndIsStored)
     EXPECT_EQ(session.checkIns(zoe.id)[0].pain->area, core::BodyArea::elbows);
 }
 
+TEST_F(ReturnsDialogTest, LongWordsAboutPainAreShownToTheLast)
+{
+    sheet.rows.append({{"row", "check_in"}, {"date", "2024-05-06"}, {"pain", "elbows"},
+        {"pain_words", QStringLiteral("left and sharp ").repeated(20)}});
+    offer({write(QStringLiteral("ada.csv"), sheet)});
+    dialog.show();
+    const int wide = sheetAt(0)->child(0)->sizeHint(0).height();
+    dialog.resize(dialog.width() * 2 / 3, dialog.height());
+    QCoreApplication::processEvents();
+    EXPECT_GT(wide, 3 * tree->fontMetrics().height());
+    EXPECT_GT(sheetAt(0)->child(0)->sizeHint(0).height(), wide);
+}
+
 TEST_F(ReturnsDialogTest, TheCoachTicksWhatIsOdd)
 {
     core::Edit edit;

@@ -1,8 +1,11 @@
 #include "ui/main_window.h"
 
+#include "core/exchange/return_sheet.h"
 #include "tests/support/roster_fixture.h"
+#include "ui/handout/hand_out_dialog.h"
 #include "ui/importing/import_dialog.h"
 #include "ui/look/theme.h"
+#include "ui/returns/returns_dialog.h"
 #include "ui/window/help.h"
 #include "ui/window/roster_view.h"
 
@@ -169,6 +172,33 @@ TEST_F(Window, OpensARosterThatIsDroppedOnIt)
     QDropEvent drop({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
     QApplication::sendEvent(&window, &drop);
     ASSERT_NE(window.roster(), nullptr);
+}
+
+TEST_F(Window, AReturnSheetThatIsDroppedIsReadAsOneAndNotAsALog)
+{
+    const QString sheet = folder.path(u"return.csv"_s);
+    write(sheet, core::returnColumns().join(u',').toUtf8() + "\r\n");
+    ASSERT_TRUE(window.createFile(path));
+    window.show();
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(sheet)});
+    QDragEnterEvent enter({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&window, &enter);
+    ASSERT_TRUE(enter.isAccepted());
+    QDropEvent drop({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&window, &drop);
+    EXPECT_EQ(window.findChildren<ui::ReturnsDialog *>().size(), 1);
+    EXPECT_TRUE(window.findChildren<ui::ImportDialog *>().isEmpty());
+}
+
+TEST_F(Window, OffersHandOutsAndReturnsInTheFileMenu)
+{
+    ASSERT_TRUE(window.createFile(path));
+    window.show();
+    action(u"Write hand-outs"_s)->trigger();
+    EXPECT_EQ(window.findChildren<ui::HandOutDialog *>().size(), 1);
+    action(u"Read return sheets"_s)->trigger();
+    EXPECT_EQ(window.findChildren<ui::ReturnsDialog *>().size(), 1);
 }
 
 TEST_F(Window, OffersToImportByMenuByInvitationAndByDrop)
