@@ -1,5 +1,6 @@
 #include "core/plan/week_sheet.h"
 
+#include "core/domain/touch_score.h"
 #include "core/plan/resolve.h"
 #include "core/plan/training_history.h"
 
@@ -213,9 +214,7 @@ private:
     {
         return {tr("RPE: 10 = no rep left, 9 = one left, 8 = two left. Write what it was, not what "
                    "was planned."),
-            tr("Touch: 1 = held off or feather-light, 2 = light, 3 = rests, 4 = sinks, 5 = sinks "
-               "and "
-               "stops. For heavy sets."),
+            tr("Touch: %1. For heavy sets.").arg(touchScale()),
             tr("Missed a rep? Write the reps that went up, and \"miss\" behind them.")};
     }
 

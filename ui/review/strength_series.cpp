@@ -1,5 +1,7 @@
 #include "ui/review/strength_series.h"
 
+#include "core/plan/implied_max.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -35,21 +37,6 @@ WeekPoint pointOf(const strength::WeekEstimate &week, Knowledge knowledge, core:
 
 } // namespace
 
-double impliedMaxKg(
-    const core::LiftEstimate &lift, const core::SetEntry &set, int row, int setsBefore)
-{
-    const strength::LifterEstimate &estimate = lift.estimate;
-    double possible = set.repsDone;
-    if (set.failed)
-        possible += 1.0;
-    else if (set.rpe)
-        possible += 10.0 - *set.rpe - estimate.rating.bias.value;
-    const double share =
-        estimate.curve.share(std::max(possible, 1.0), lift.priors[size_t(row)].repCost);
-    const double ratio = estimate.variations[size_t(row)].ratio.value;
-    return set.loadKg / (share * ratio) * std::exp(estimate.setFatigue * setsBefore);
-}
-
 StrengthSeries strengthSeries(const core::LiftEstimate &lift,
     std::span<const core::Variation> variations, Knowledge knowledge, core::Unit unit)
 {
@@ -71,7 +58,7 @@ StrengthSeries strengthSeries(const core::LiftEstimate &lift,
                 || variation == byId.end())
                 continue;
             series.readings.push_back({double(core::engineDay(session.day)),
-                core::fromKg(impliedMaxKg(lift, set, row, i), unit),
+                core::fromKg(core::impliedMaxKg(lift, set, row, i), unit),
                 kindOf(set, *variation->second), s, i});
         }
     }

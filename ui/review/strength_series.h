@@ -56,15 +56,6 @@ struct StrengthSeries
     std::vector<ReadingPoint> readings; ///< by day
 };
 
-/// The competition max that one set speaks for, kg: the load over the share of the max that the
-/// lifter's own curve gives for the reps that were possible, over the variation's ratio, with the
-/// rating habit and the fatigue of the sets before it taken out. A missed set tells the most that
-/// it can be (one rep more was too much), an unrated one the least.
-/// @param row  of the variation in the estimate
-/// @param setsBefore  sets of the lift before it in the session
-[[nodiscard]] double impliedMaxKg(
-    const core::LiftEstimate &lift, const core::SetEntry &set, int row, int setsBefore);
-
 /// Series of one lift of one lifter. Sets of variations that `variations` lacks are left out.
 [[nodiscard]] StrengthSeries strengthSeries(const core::LiftEstimate &lift,
     std::span<const core::Variation> variations, Knowledge knowledge, core::Unit unit);

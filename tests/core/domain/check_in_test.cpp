@@ -8,6 +8,7 @@ namespace {
 CheckIn soundCheckIn()
 {
     CheckIn c;
+    c.lifter = LifterId{1};
     c.day = QDate(2026, 3, 2);
     c.sleep = 4;
     c.stress = 3;

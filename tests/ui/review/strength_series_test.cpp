@@ -1,5 +1,7 @@
 #include "ui/review/strength_series.h"
 
+#include "core/plan/implied_max.h"
+
 #include <cmath>
 #include <gmock/gmock.h>
 
@@ -54,22 +56,24 @@ std::vector<core::Variation> catalogue()
 TEST(ImpliedMax, OfARatedSetCountsRepsAndReserve)
 {
     // 3 reps at RPE 8: five were possible, four steps down the curve.
-    EXPECT_NEAR(impliedMaxKg(lift(), set(100, 3, 8.0), 0, 0), 100 * std::exp(0.12), 1e-9);
-    EXPECT_NEAR(impliedMaxKg(lift(), set(100, 1, 10.0), 0, 0), 100.0, 1e-9);
+    EXPECT_NEAR(core::impliedMaxKg(lift(), set(100, 3, 8.0), 0, 0), 100 * std::exp(0.12), 1e-9);
+    EXPECT_NEAR(core::impliedMaxKg(lift(), set(100, 1, 10.0), 0, 0), 100.0, 1e-9);
 }
 
 TEST(ImpliedMax, OfAVariationUsesItsOwnRatioAndRepCost)
 {
-    EXPECT_NEAR(impliedMaxKg(lift(), set(80, 2, 9.0, false, kPaused), 1, 0),
+    EXPECT_NEAR(core::impliedMaxKg(lift(), set(80, 2, 9.0, false, kPaused), 1, 0),
         80 / 0.8 * std::exp(0.03 * 2.0 * 2.0), 1e-9);
 }
 
 TEST(ImpliedMax, OfAMissIsTheMostAndOfAnUnratedSetTheLeast)
 {
     // Two done and the third missed: three were too many.
-    EXPECT_NEAR(impliedMaxKg(lift(), set(100, 2, 10.0, true), 0, 0), 100 * std::exp(0.06), 1e-9);
-    EXPECT_NEAR(impliedMaxKg(lift(), set(140, 0, std::nullopt, true), 0, 0), 140.0, 1e-9);
-    EXPECT_NEAR(impliedMaxKg(lift(), set(100, 3, std::nullopt), 0, 0), 100 * std::exp(0.06), 1e-9);
+    EXPECT_NEAR(
+        core::impliedMaxKg(lift(), set(100, 2, 10.0, true), 0, 0), 100 * std::exp(0.06), 1e-9);
+    EXPECT_NEAR(core::impliedMaxKg(lift(), set(140, 0, std::nullopt, true), 0, 0), 140.0, 1e-9);
+    EXPECT_NEAR(
+        core::impliedMaxKg(lift(), set(100, 3, std::nullopt), 0, 0), 100 * std::exp(0.06), 1e-9);
 }
 
 TEST(ImpliedMax, TakesHabitAndFatigueOut)
@@ -77,7 +81,8 @@ TEST(ImpliedMax, TakesHabitAndFatigueOut)
     core::LiftEstimate tired = lift();
     tired.estimate.rating.bias = {1.0, 0.5, 1.5}; // says one rep too many
     tired.estimate.setFatigue = 0.01;
-    EXPECT_NEAR(impliedMaxKg(tired, set(100, 3, 8.0), 0, 2), 100 * std::exp(0.09 + 0.02), 1e-9);
+    EXPECT_NEAR(
+        core::impliedMaxKg(tired, set(100, 3, 8.0), 0, 2), 100 * std::exp(0.09 + 0.02), 1e-9);
 }
 
 TEST(StrengthSeries, ShowsWhatWasKnownThenOrNowInTheLiftersUnit)

@@ -1,0 +1,95 @@
+#pragma once
+
+#include "core/strength/estimator.h"
+#include "core/strength/ordinal_regression.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+/// Where a lifter's touch on the chest breaks down as loads rise.
+///
+/// A touch score of 1..5 is regressed on the load's share of that day's estimated max of the
+/// variation by proportional odds (ordinal_regression.h). The **touch hold** for a wanted score is
+/// the share at which the chance of a touch no worse than wanted falls to one half. It is a share
+/// of the *estimated* max: that is what loads are chosen by.
+///
+/// Lifters lend each other strength: each one's thresholds and slope are pulled toward the
+/// roster's, mean and spread of which come by expectation maximisation with a weak start (common
+/// practice, no source) that counts as three lifters. Sets of one session share that day's touch; the
+/// likelihood is flattened by the factor by which the scores' sums over sessions scatter more than
+/// their sets would alone (quasi-likelihood: McCullagh & Nelder 1989, Generalized Linear Models,
+/// 2nd ed., sec. 4.5 and ch. 9; from memory). A hold wanders: how far in a week is learned from the
+/// roster too, and the interval of today's hold grows by what old readings may have missed of it.
+namespace strength {
+
+inline constexpr int kTouchSteps = 5;
+
+struct TouchReading
+{
+    int day = 0;
+    int session = 0;    ///< sets with the same number share a day's touch
+    double share = 0.0; ///< load / estimated max of the variation on the day, > 0
+    int score = 1;      ///< 1..5
+
+    friend bool operator==(const TouchReading &, const TouchReading &) = default;
+};
+
+/// What the roster says about any lifter of it.
+struct TouchRoster
+{
+    NormalBelief prior;        ///< of a lifter's parameters
+    double clustering = 1.0;   ///< >= 1; sets of a session count as one over this
+    double driftPerWeek = 0.0; ///< SD of a hold's step in a week, share of the max
+};
+
+/// @throws std::invalid_argument for a share not above 0 or a score off the scale
+[[nodiscard]] TouchRoster learnTouch(std::span<const std::vector<TouchReading>> lifters);
+
+enum class TouchStanding {
+    none,   ///< no score
+    few,    ///< too little to say
+    flat,   ///< the touch does not change with the load in a way that could be seen
+    beyond, ///< as wanted at every load that was seen: the hold lies above them
+    below,  ///< never as wanted at the loads that were seen: the hold lies below them
+    enough
+};
+
+struct TouchHold
+{
+    TouchStanding standing = TouchStanding::none;
+    Interval share; ///< the hold; of use where the standing is beyond, below or enough
+    int sets = 0;   ///< with a score
+    double lowestShare = 0.0, highestShare = 0.0; ///< that were seen
+};
+
+/// Which readings count, and how much.
+struct TouchWindow
+{
+    int day = 0;                               ///< as of; later readings are left out
+    std::optional<double> halfLifeDays = 90.0; ///< weight of a reading; empty = all alike
+    std::optional<int> days = {}; ///< only readings of the last so many days; empty = all
+};
+
+/// @param wanted  the hardest score that is still as wanted, 1..4
+/// @throws std::invalid_argument for a wanted score out of range
+[[nodiscard]] TouchHold touchHold(std::span<const TouchReading> readings, const TouchRoster &roster,
+    int wanted, const TouchWindow &window);
+
+/// Chance of a touch no harder than `wanted` at a share, with what the window shows; of use from
+/// the first reading on, since the roster stands behind it.
+[[nodiscard]] double touchChance(std::span<const TouchReading> readings, const TouchRoster &roster,
+    int wanted, double share, const TouchWindow &window);
+
+struct TouchHoldPoint
+{
+    int day = 0;
+    TouchHold hold;
+};
+
+/// The hold as it moved: at the end of every `stepDays` from the first reading on, each from the
+/// readings of the `spanDays` before it, all of the same weight.
+[[nodiscard]] std::vector<TouchHoldPoint> touchHoldOverTime(std::span<const TouchReading> readings,
+    const TouchRoster &roster, int wanted, int stepDays = 30, int spanDays = 90);
+
+} // namespace strength

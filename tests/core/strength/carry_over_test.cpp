@@ -1,0 +1,111 @@
+#include "core/strength/carry_over.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+#include <limits>
+#include <stdexcept>
+
+using namespace strength;
+
+namespace {
+
+/// Two years of weeks without noise: variation 1 is used in every other block of four weeks, ten
+/// hard lifts a week, and each such week is followed by `gain` over three weeks; variation 2 is
+/// never used and variation 3 in one week.
+CarryLog cleanLog(double gain, int shift)
+{
+    CarryLog log;
+    for (int t = 0; t < 104; ++t) {
+        CarryWeek week;
+        week.hardLifts = Eigen::VectorXd::Zero(4);
+        const bool used = (t + shift) / 4 % 2 == 0;
+        week.hardLifts[0] = used ? 10.0 : 20.0;
+        week.hardLifts[1] = used ? 10.0 : 0.0;
+        week.hardLifts[3] = t == 50 ? 5.0 : 0.0;
+        double level = std::log(100.0) + 0.0005 * t;
+        for (int before = 0; before < t; ++before)
+            level +=
+                gain * log[size_t(before)].hardLifts[1] / 10.0 * std::min((t - before) / 3.0, 1.0);
+        week.lnMax = level + 0.003 * std::sin(2.4 * t + shift);
+        week.sessions = 2;
+        log.push_back(week);
+    }
+    return log;
+}
+
+} // namespace
+
+TEST(CarryOver, FindsWhatTheWorkLeft)
+{
+    const CarryLog logs[] = {cleanLog(0.002, 0), cleanLog(0.002, 2), cleanLog(0.002, 5)};
+    const auto result = carryOver(logs, 4);
+    ASSERT_EQ(result.size(), 3u);
+    EXPECT_EQ(result[0].variation, 1);
+    EXPECT_TRUE(result[0].isClear());
+    EXPECT_NEAR(result[0].factor.value, std::exp(0.002), 4e-4);
+    EXPECT_DOUBLE_EQ(result[0].usualLifts, 10.0);
+    EXPECT_EQ(result[0].lifters, 3);
+}
+
+TEST(CarryOver, SaysNothingOfWhatWasHardlyUsed)
+{
+    const CarryLog logs[] = {cleanLog(0.002, 0), cleanLog(0.002, 2)};
+    const auto result = carryOver(logs, 4);
+    EXPECT_FALSE(result[1].enough);
+    EXPECT_EQ(result[1].weeks, 0);
+    EXPECT_FALSE(result[2].enough);
+    EXPECT_EQ(result[2].weeks, 2);
+    EXPECT_FALSE(result[2].isClear());
+    EXPECT_FALSE(carryOver(std::span(logs).first(1), 4)[0].enough) << "one lifter is no roster";
+    EXPECT_EQ(carryOver({}, 4).size(), 3u);
+}
+
+TEST(CarryOver, ALogWithoutReadingsIsLeftOut)
+{
+    CarryLog silent = cleanLog(0.002, 0);
+    for (CarryWeek &week : silent)
+        week.lnMax.reset();
+    const CarryLog with[] = {cleanLog(0.002, 0), cleanLog(0.002, 2), silent};
+    const auto result = carryOver(with, 4);
+    EXPECT_EQ(result[0].lifters, 2);
+}
+
+TEST(CarryOver, WhiteningIsLeastSquaresWithTheWholeCovariance)
+{
+    // Generalised least squares by its definition, (X' V^-1 X)^-1 X' V^-1 y, V written out.
+    const int n = 20;
+    Eigen::VectorXd y(n), weight(n);
+    Eigen::MatrixXd x(n, 2);
+    for (int t = 0; t < n; ++t) {
+        y[t] = std::sin(1.7 * t) + 0.1 * t;
+        weight[t] = 1.0 + t % 3;
+        x.row(t) << 1.0, t % 5;
+    }
+    const double ratio = 0.3;
+    y[7] = std::numeric_limits<double>::quiet_NaN();
+    const NormalBelief fast = wanderingLeastSquares(y, weight, x, ratio);
+
+    std::vector<int> kept;
+    for (int t = 0; t < n; ++t)
+        if (t != 7)
+            kept.push_back(t);
+    const Eigen::Index m = Eigen::Index(kept.size());
+    Eigen::MatrixXd covariance(m, m);
+    for (Eigen::Index i = 0; i < m; ++i)
+        for (Eigen::Index j = 0; j < m; ++j)
+            covariance(i, j) = ratio * std::min(kept[size_t(i)], kept[size_t(j)])
+                + (i == j ? 1.0 / weight[kept[size_t(i)]] : 0.0);
+    const Eigen::MatrixXd design = x(kept, Eigen::all);
+    const Eigen::MatrixXd inverse = covariance.inverse();
+    const Eigen::MatrixXd spread = (design.transpose() * inverse * design).inverse();
+    const Eigen::VectorXd estimate =
+        spread * design.transpose() * inverse * Eigen::VectorXd(y(kept));
+    EXPECT_TRUE(fast.mean.isApprox(estimate, 1e-10));
+    EXPECT_TRUE(fast.covariance.isApprox(spread, 1e-10));
+}
+
+TEST(CarryOver, WeeksOfAnotherWidthAreTheCallersBug)
+{
+    const CarryLog logs[] = {cleanLog(0.0, 0)};
+    EXPECT_THROW((void)carryOver(logs, 5), std::invalid_argument);
+}
