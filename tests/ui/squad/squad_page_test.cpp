@@ -1,0 +1,143 @@
+#include "ui/squad/squad_page.h"
+
+#include "tests/support/roster_fixture.h"
+#include "ui/session/estimates.h"
+#include "ui/squad/spark_line.h"
+#include "ui/squad/squad_model.h"
+
+#include <QAbstractItemModelTester>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSignalSpy>
+#include <QTableView>
+#include <QTest>
+#include <gtest/gtest.h>
+
+using namespace ui;
+
+namespace {
+
+core::SquadRow row(int id, double attention, std::optional<int> daysToMeet = {})
+{
+    core::SquadRow row;
+    row.lifter = {id};
+    row.name = QStringLiteral("Lifter %1").arg(id);
+    row.attention = attention;
+    row.daysToMeet = daysToMeet;
+    row.trendKg = {100, 101, 102};
+    return row;
+}
+
+struct SquadPageShown : testing::Test
+{
+    SquadPageShown()
+        : session(roster())
+        , estimates(session)
+        , page(session, estimates)
+    {
+        page.resize(1280, 600);
+        page.show();
+    }
+
+    core::RosterFile roster()
+    {
+        core::RosterFile file =
+            core::RosterFile::create(folder.path(QStringLiteral("squad.benchroster")));
+        std::vector<core::Lifter> lifters{inventedLifter(QStringLiteral("Ada")),
+            inventedLifter(QStringLiteral("Bo")), inventedLifter(QStringLiteral("Cy"))};
+        lifters[1].meetDate = QDate::currentDate().addDays(5);
+        addTo(file, lifters);
+        bo = lifters[1].id;
+        return file;
+    }
+    [[nodiscard]] QString shown(int row, int column) const
+    {
+        return const_cast<SquadPage &>(page).table().model()->index(row, column).data().toString();
+    }
+
+    PrivateFolder folder;
+    core::LifterId bo;
+    RosterSession session;
+    Estimates estimates;
+    SquadPage page;
+};
+
+} // namespace
+
+TEST(SparkLine, KeepsWithinItsBoxAndDoesNotBlowUpNoise)
+{
+    const QRectF box(10, 20, 60, 10);
+    const double rising[] = {100, 105, 110};
+    const QPolygonF line = sparkLine(rising, box);
+    ASSERT_EQ(line.size(), 3);
+    EXPECT_EQ(line.first(), QPointF(10, 30));
+    EXPECT_EQ(line.last(), QPointF(70, 20));
+    const double flat[] = {100, 100.1, 100};
+    for (const QPointF &point : sparkLine(flat, box))
+        EXPECT_NEAR(point.y(), 25.0, 0.3);
+    EXPECT_TRUE(sparkLine(std::span(flat).first(1), box).isEmpty());
+}
+
+TEST(SquadModel, SortsByRawValuesWithTheEmptyOnesLast)
+{
+    SquadModel model;
+    QAbstractItemModelTester tester(&model);
+    SquadFilter filter;
+    filter.setSourceModel(&model);
+    model.setRows({row(1, 0.0), row(2, 30.0, 9), row(3, 12.0, 100)}, {});
+    const auto first = [&] {
+        return model.row(filter.mapToSource(filter.index(0, 0)).row()).lifter;
+    };
+    filter.sort(SquadModel::meetColumn, Qt::AscendingOrder);
+    EXPECT_EQ(first(), core::LifterId{2});
+    filter.sort(SquadModel::meetColumn, Qt::DescendingOrder);
+    EXPECT_EQ(first(), core::LifterId{3}) << "100 days before 9, none last";
+    filter.sort(SquadModel::attentionColumn, Qt::DescendingOrder);
+    EXPECT_EQ(first(), core::LifterId{2});
+    filter.setShow(SquadFilter::Show::attention);
+    EXPECT_EQ(filter.rowCount(), 2);
+    filter.setQuery(QStringLiteral("3"));
+    EXPECT_EQ(filter.rowCount(), 1);
+}
+
+TEST_F(SquadPageShown, PutsWhoeverNeedsTheCoachOnTopAndSaysWhy)
+{
+    EXPECT_EQ(shown(0, SquadModel::lifterColumn).toStdString(), "Bo");
+    EXPECT_TRUE(shown(0, SquadModel::attentionColumn).contains(QStringLiteral("Meet in 5")));
+    auto *why = page.findChild<QLabel *>(QStringLiteral("squadWhy"));
+    EXPECT_TRUE(why->text().startsWith(QStringLiteral("Bo: "))) << why->text().toStdString();
+    QTest::keyClick(&page.table(), Qt::Key_Down);
+    EXPECT_FALSE(why->text().startsWith(QStringLiteral("Bo: ")));
+}
+
+TEST_F(SquadPageShown, EnterAndADoubleClickOpenTheReason)
+{
+    QSignalSpy asked(&page, &SquadPage::reasonAskedFor);
+    QTest::keyClick(&page.table(), Qt::Key_Return);
+    ASSERT_EQ(asked.size(), 1);
+    EXPECT_EQ(asked[0][0].value<core::LifterId>(), bo);
+    EXPECT_TRUE(asked[0][1].toBool());
+}
+
+TEST_F(SquadPageShown, FiltersByWordsAndByKind)
+{
+    page.findChild<QLineEdit *>(QStringLiteral("squadQuery"))->setText(QStringLiteral("cy"));
+    EXPECT_EQ(page.table().model()->rowCount(), 1);
+    page.findChild<QLineEdit *>(QStringLiteral("squadQuery"))->clear();
+    page.findChild<QComboBox *>(QStringLiteral("squadShow"))->setCurrentIndex(4);
+    EXPECT_EQ(page.table().model()->rowCount(), 1);
+    EXPECT_EQ(shown(0, SquadModel::lifterColumn).toStdString(), "Bo");
+}
+
+TEST_F(SquadPageShown, FollowsTheRoster)
+{
+    core::Edit edit;
+    core::Lifter before = *session.lifter(bo);
+    core::Lifter after = before;
+    after.archived = true;
+    edit.lifters.before = {before};
+    edit.lifters.after = {after};
+    ASSERT_TRUE(session.perform(QStringLiteral("Archive"), edit));
+    EXPECT_EQ(page.table().model()->rowCount(), 2);
+}

@@ -1,0 +1,73 @@
+#pragma once
+
+#include "core/plan/squad.h"
+
+#include <QAbstractTableModel>
+#include <QSortFilterProxyModel>
+
+namespace ui {
+
+/// All lifters, one row each. Raw values under SortRole; empty ones sort last in rising order.
+class SquadModel final : public QAbstractTableModel
+{
+    Q_OBJECT
+
+public:
+    enum Column {
+        lifterColumn,
+        attentionColumn,
+        trendColumn,
+        maxColumn,
+        lastColumn,
+        plannedColumn,
+        missedColumn,
+        painColumn,
+        readinessColumn,
+        meetColumn,
+        surpriseColumn,
+        columns
+    };
+    enum Role { SortRole = Qt::UserRole, TrendRole };
+
+    using QAbstractTableModel::QAbstractTableModel;
+
+    /// @param lifters  for the units
+    void setRows(std::vector<core::SquadRow> rows, std::span<const core::Lifter> lifters);
+    [[nodiscard]] const core::SquadRow &row(int row) const { return m_rows[size_t(row)]; }
+
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QVariant headerData(
+        int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    [[nodiscard]] QString words(const core::SquadRow &row, int column) const;
+
+    std::vector<core::SquadRow> m_rows;
+    std::map<core::LifterId, core::Unit> m_units;
+};
+
+/// What the coach wants to see of the squad.
+class SquadFilter final : public QSortFilterProxyModel
+{
+    Q_OBJECT
+
+public:
+    enum class Show { all, attention, pain, unplanned, meetSoon };
+
+    explicit SquadFilter(QObject *parent = nullptr);
+
+    void setQuery(const QString &query);
+    void setShow(Show show);
+
+protected:
+    [[nodiscard]] bool filterAcceptsRow(int row, const QModelIndex &parent) const override;
+    [[nodiscard]] bool lessThan(const QModelIndex &left, const QModelIndex &right) const override;
+
+private:
+    QString m_query; ///< folded
+    Show m_show = Show::all;
+};
+
+} // namespace ui

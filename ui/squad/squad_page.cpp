@@ -1,0 +1,186 @@
+#include "ui/squad/squad_page.h"
+
+#include "ui/look/metrics.h"
+#include "ui/session/estimates.h"
+#include "ui/session/roster_session.h"
+#include "ui/squad/spark_line.h"
+#include "ui/squad/squad_model.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QTableView>
+
+namespace ui {
+
+namespace {
+constexpr int kAhead = 365; ///< days of plan that are looked at
+constexpr int kReasonWidth = 300, kTrendWidth = 220, kSurpriseWidth = 260, kNameWidth = 150;
+} // namespace
+
+SquadPage::SquadPage(RosterSession &session, Estimates &estimates, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_estimates(estimates)
+    , m_model(new SquadModel(this))
+    , m_filter(new SquadFilter(this))
+    , m_table(new QTableView(this))
+    , m_count(new QLabel(this))
+    , m_why(new QLabel(this))
+{
+    m_filter->setSourceModel(m_model);
+    auto *down = new QVBoxLayout(this);
+    down->setContentsMargins(space::group, space::gap, space::group, space::gap);
+    down->addWidget(makeTopBar());
+    makeTable();
+    down->addWidget(m_table, 1);
+    m_why->setWordWrap(true);
+    m_why->setTextFormat(Qt::PlainText);
+    m_why->setObjectName(QStringLiteral("squadWhy"));
+    m_why->setMinimumHeight(space::field);
+    down->addWidget(m_why);
+
+    connect(&session, &RosterSession::liftersChanged, this, &SquadPage::refresh);
+    connect(&session, &RosterSession::variationsChanged, this, &SquadPage::refresh);
+    connect(&session, &RosterSession::cardsChanged, this, &SquadPage::refresh);
+    connect(&session, &RosterSession::checkInsChanged, this, &SquadPage::refresh);
+    connect(&estimates, &Estimates::changed, this, &SquadPage::refresh);
+}
+
+QWidget *SquadPage::makeTopBar()
+{
+    auto *bar = new QWidget(this);
+    auto *across = new QHBoxLayout(bar);
+    across->setContentsMargins({});
+    auto *query = new QLineEdit(bar);
+    query->setPlaceholderText(tr("Find a lifter"));
+    query->setAccessibleName(tr("Find a lifter"));
+    query->setClearButtonEnabled(true);
+    query->setObjectName(QStringLiteral("squadQuery"));
+    query->setMaximumWidth(kReasonWidth);
+    connect(query, &QLineEdit::textChanged, this, [this](const QString &text) {
+        m_filter->setQuery(text);
+        showCount();
+    });
+    auto *show = new QComboBox(bar);
+    show->setObjectName(QStringLiteral("squadShow"));
+    show->setAccessibleName(tr("Show"));
+    show->addItems({tr("All lifters"), tr("Who needs attention"), tr("With pain"),
+        tr("Nothing planned this week"), tr("Meet within 8 weeks")});
+    connect(show, &QComboBox::currentIndexChanged, this, [this](int index) {
+        m_filter->setShow(SquadFilter::Show(index));
+        showCount();
+    });
+    across->addWidget(query);
+    across->addWidget(show);
+    across->addWidget(m_count);
+    across->addStretch(1);
+    return bar;
+}
+
+void SquadPage::makeTable()
+{
+    m_table->setModel(m_filter);
+    m_table->setItemDelegateForColumn(SquadModel::trendColumn, new SparkDelegate(m_table));
+    m_table->setAccessibleName(tr("Squad"));
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setTabKeyNavigation(false);
+    m_table->setShowGrid(false);
+    m_table->setWordWrap(false);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(space::field);
+    m_table->setSortingEnabled(true);
+    m_table->sortByColumn(SquadModel::attentionColumn, Qt::DescendingOrder);
+    QHeaderView *header = m_table->horizontalHeader();
+    header->setHighlightSections(false);
+    header->setStretchLastSection(true);
+    header->resizeSection(SquadModel::lifterColumn, kNameWidth);
+    header->resizeSection(SquadModel::attentionColumn, kReasonWidth);
+    header->resizeSection(SquadModel::trendColumn, kTrendWidth);
+    header->resizeSection(SquadModel::surpriseColumn, kSurpriseWidth);
+    for (const int column : {SquadModel::plannedColumn, SquadModel::missedColumn,
+             SquadModel::readinessColumn, SquadModel::meetColumn, SquadModel::maxColumn})
+        header->resizeSection(column, header->sectionSizeHint(column) + space::group);
+    m_table->installEventFilter(this);
+    connect(m_table, &QTableView::doubleClicked, this, &SquadPage::openReason);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+        &SquadPage::showWhy);
+}
+
+void SquadPage::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    if (m_stale)
+        refresh();
+}
+
+bool SquadPage::eventFilter(QObject *watched, QEvent *event)
+{
+    if (watched == m_table && event->type() == QEvent::KeyPress) {
+        const int key = static_cast<QKeyEvent *>(event)->key();
+        if ((key == Qt::Key_Return || key == Qt::Key_Enter) && m_table->currentIndex().isValid()) {
+            openReason(m_table->currentIndex());
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void SquadPage::refresh()
+{
+    m_stale = !isVisible(); // a page that nobody sees reads no plan
+    if (m_stale)
+        return;
+    const core::LifterId current = m_table->currentIndex().isValid()
+        ? m_model->row(m_filter->mapToSource(m_table->currentIndex()).row()).lifter
+        : core::LifterId{};
+    const QDate today = QDate::currentDate();
+    const auto cards =
+        m_session.cards(today.addDays(-core::kSquadLookBackDays), today.addDays(kAhead));
+    const auto checkIns = m_session.checkIns();
+    m_model->setRows(
+        core::squadRows({today, m_session.lifters(), m_session.variations(), cards, checkIns,
+            [this](
+                core::LifterId lifter, core::Lift lift) { return m_estimates.of(lifter, lift); }}),
+        m_session.lifters());
+    int row = 0;
+    for (int i = 0; i < m_filter->rowCount(); ++i)
+        if (m_model->row(m_filter->mapToSource(m_filter->index(i, 0)).row()).lifter == current)
+            row = i;
+    m_table->setCurrentIndex(m_filter->index(row, 0));
+    showCount();
+    showWhy();
+}
+
+void SquadPage::showCount()
+{
+    const int shown = m_filter->rowCount(), all = m_model->rowCount();
+    m_count->setText(shown == all ? tr("%n lifter(s)", nullptr, all)
+                                  : tr("%1 of %2 lifters").arg(shown).arg(all));
+}
+
+void SquadPage::showWhy()
+{
+    const QModelIndex index = m_filter->mapToSource(m_table->currentIndex());
+    if (!index.isValid())
+        return m_why->setText(m_model->rowCount() == 0
+                ? tr("No lifters yet. Add one in the list, or import a log.")
+                : tr("No lifter matches what is asked for."));
+    const core::SquadRow &row = m_model->row(index.row());
+    m_why->setText(
+        tr("%1: %2 Enter or a double click opens the %3.")
+            .arg(row.name, row.why(), row.leadsToPlan() ? tr("week board") : tr("review")));
+}
+
+void SquadPage::openReason(const QModelIndex &index)
+{
+    const core::SquadRow &row = m_model->row(m_filter->mapToSource(index).row());
+    Q_EMIT reasonAskedFor(row.lifter, row.leadsToPlan());
+}
+
+} // namespace ui
