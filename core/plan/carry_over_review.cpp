@@ -99,8 +99,9 @@ QString effectWords(const strength::CarryOver &effect)
 QString meaningWords(const strength::CarryOver &effect)
 {
     if (!effect.enough)
-        return Text::tr("Used in %n week(s): a dozen weeks by two lifters or more are the least.",
-            nullptr, effect.weeks);
+        return Text::tr(
+            "Weeks that used it: %1. A dozen weeks by two lifters or more are the least.")
+            .arg(effect.weeks);
     if (!effect.isClear())
         return Text::tr("Not enough to say: no change is within the interval.");
     return effect.factor.value > 1.0

@@ -93,9 +93,9 @@ void shiftLoads(ReadinessAdvice &advice, double readiness, const strength::Readi
 {
     if (!effect || effect->sessions < kFewestSessions) {
         advice.words << Text::tr(
-            "Not enough to say what readiness does to this lifter's loads: %n session(s) with a "
-            "check-in so far. The loads stay; go by the first sets.",
-            nullptr, effect ? effect->sessions : 0);
+            "Not enough to say what readiness does to this lifter's loads; sessions with a "
+            "check-in so far: %1. The loads stay; go by the first sets.")
+                            .arg(effect ? effect->sessions : 0);
         return;
     }
     advice.measured = effect->factorAt(readiness);

@@ -170,8 +170,8 @@ private:
                 Text::tr("Readiness %1 of 5.").arg(QLocale().toString(*m_row.readiness, 'f', 1)));
         if (m_row.missed > 0)
             say(About::missed, std::min(10.0 * m_row.missed, 40.0),
-                Text::tr("%n planned day(s) of the last four weeks without a session.", nullptr,
-                    m_row.missed));
+                Text::tr("Planned days without a session in the last four weeks: %1.")
+                    .arg(m_row.missed));
         if (m_row.plannedWeeks == 0)
             say(About::unplanned, 20.0, Text::tr("Nothing is planned for this week."));
         else if (m_row.plannedWeeks == 1)
@@ -184,7 +184,7 @@ private:
                 Text::tr("The estimated max is %1.").arg(m_row.trendWords));
         if (m_row.daysToMeet && *m_row.daysToMeet <= kMeetDays)
             say(About::meet, 10.0 + 0.5 * (kMeetDays - *m_row.daysToMeet),
-                Text::tr("Meet in %n day(s).", nullptr, *m_row.daysToMeet));
+                Text::tr("Days to the meet: %1.").arg(*m_row.daysToMeet));
         if (m_row.surprise && std::abs(m_row.surprise->sd) >= kLeastSurprise)
             say(About::surprise, 3.0 * std::min(std::abs(m_row.surprise->sd), 5.0),
                 Text::tr("A set on %1 was far %2.")

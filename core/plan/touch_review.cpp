@@ -65,13 +65,13 @@ QString words(const TouchHold &hold, int wanted)
     case TouchStanding::none:
         return Text::tr("No touch score yet. Score the touch of heavy sets, 1 to 5.");
     case TouchStanding::few:
-        return Text::tr("Not enough to say: %n set(s) with a touch score. A dozen over a range of "
-                        "loads is the least.",
-            nullptr, hold.sets);
+        return Text::tr(
+            "Not enough to say: sets with a touch score so far: %1. A dozen over a range "
+            "of loads is the least.")
+            .arg(hold.sets);
     case TouchStanding::flat:
-        return Text::tr("The touch does not change with the load so far (%n set(s), %1 to %2 % of "
-                        "the max): there is no share to name.",
-            nullptr, hold.sets)
+        return Text::tr("The touch does not change with the load so far (%1 to %2 % of the max): "
+                        "there is no share to name.")
             .arg(percent(hold.lowestShare), percent(hold.highestShare));
     case TouchStanding::beyond:
         return Text::tr("\"%1\" or softer at every load seen, up to %2 % of the max.")

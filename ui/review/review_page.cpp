@@ -2,11 +2,15 @@
 
 #include "core/plan/estimate_words.h"
 #include "ui/look/metrics.h"
+#include "ui/review/compare_button.h"
+#include "ui/review/measure_chart.h"
+#include "ui/review/measure_panel.h"
 #include "ui/review/review_legend.h"
 #include "ui/review/review_words.h"
 #include "ui/review/strength_chart.h"
 #include "ui/review/work_chart.h"
 #include "ui/session/estimates.h"
+#include "ui/session/insights.h"
 #include "ui/session/roster_session.h"
 #include "ui/session/selection.h"
 
@@ -87,11 +91,12 @@ TimeSpan boundsOf(
 
 } // namespace
 
-ReviewPage::ReviewPage(
-    RosterSession &session, Estimates &estimates, Selection &selection, QWidget *parent)
+ReviewPage::ReviewPage(RosterSession &session, Estimates &estimates, Insights &insights,
+    Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
     , m_estimates(estimates)
+    , m_insights(insights)
     , m_selection(selection)
     , m_stack(new QStackedWidget(this))
     , m_message(paragraph(this))
@@ -116,7 +121,11 @@ ReviewPage::ReviewPage(
     connect(&session, &RosterSession::liftersChanged, this, &ReviewPage::refresh);
     connect(&session, &RosterSession::variationsChanged, this, &ReviewPage::refresh);
     connect(&session, &RosterSession::sessionsChanged, this, &ReviewPage::refresh);
+    connect(&session, &RosterSession::cardsChanged, this, &ReviewPage::refresh);
+    connect(&session, &RosterSession::checkInsChanged, this, &ReviewPage::refresh);
+    connect(&session, &RosterSession::blocksChanged, this, &ReviewPage::refresh);
     connect(&estimates, &Estimates::changed, this, &ReviewPage::refresh);
+    connect(&insights, &Insights::changed, this, &ReviewPage::refresh);
     connect(&m_window, &TimeWindow::spanChanged, this, [this] {
         showTrend();
         showRange();
@@ -145,8 +154,12 @@ QWidget *ReviewPage::makeTopBar()
     });
     across->addStretch(1);
 
+    m_compare = new CompareButton(int(kMostLines) - 1, bar);
+    connect(m_compare, &CompareButton::chosenChanged, this,
+        [this] { m_measures->choose(Measure::compare); });
+    across->addWidget(m_compare);
     auto *copy = new QPushButton(tr("Copy picture"), bar);
-    copy->setToolTip(tr("Both charts as one picture for a message or a report"));
+    copy->setToolTip(tr("All charts as one picture for a message or a report"));
     connect(copy, &QPushButton::clicked, this, &ReviewPage::copyPicture);
     across->addWidget(copy);
     return bar;
@@ -170,8 +183,14 @@ QWidget *ReviewPage::makeCharts()
     m_work = new WorkChart(m_window);
     add(tr("Estimated max and the sets behind it"), m_strength, 3);
     add(tr("Weekly tonnage and number of lifts"), m_work, 2);
-    connect(m_strength, &TimeChart::dayRead, m_work, &TimeChart::showHairline);
-    connect(m_work, &TimeChart::dayRead, m_strength, &TimeChart::showHairline);
+    m_measures = new MeasurePanel(m_window, charts);
+    charts->addWidget(m_measures);
+    charts->setStretchFactor(charts->count() - 1, 2);
+    const std::initializer_list<TimeChart *> all{m_strength, m_work, &m_measures->chart()};
+    for (TimeChart *read : all)
+        for (TimeChart *other : all)
+            if (other != read)
+                connect(read, &TimeChart::dayRead, other, &TimeChart::showHairline);
     m_charts = charts;
 
     auto *keys = new QShortcut(QKeySequence::Copy, this);
@@ -285,6 +304,8 @@ void ReviewPage::refresh()
     content.unit = lifter->unit;
     if (lifter->meetDate)
         content.meetDay = core::engineDay(*lifter->meetDate);
+    for (const core::Block &block : m_session.blocks(lifter->id))
+        content.blocks.push_back({double(core::engineDay(block.start)), block.name});
 
     m_unit = lifter->unit;
     m_weeks = content.series.weeks;
@@ -300,9 +321,34 @@ void ReviewPage::refresh()
     }
     m_strength->setContent(std::move(content));
     m_work->setContent(work, lifter->unit);
+    m_compare->setLifters(m_session.lifters());
+    m_measures->setSource([this](Measure measure) { return measured(measure); });
     m_stack->setCurrentIndex(0);
     showTrend();
     showRange();
+}
+
+MeasureContent ReviewPage::measured(Measure measure)
+{
+    const core::Lifter *lifter = m_session.lifter(m_selection.lifter());
+    const core::LiftEstimate *lift = lifter ? m_estimates.of(lifter->id, m_lift) : nullptr;
+    if (!lift)
+        return {};
+    const std::vector<core::CheckIn> checkIns = m_session.checkIns(lifter->id);
+    // Cards only where they are shown: the other measures need no plan.
+    const std::vector<core::Card> cards = measure == Measure::planned
+        ? m_session.cards(lifter->id, core::fromEngineDay(int(m_window.bounds().from)),
+            core::fromEngineDay(int(m_window.bounds().to)))
+        : std::vector<core::Card>{};
+    MeasureSources sources{
+        *lift, m_session.variations(), cards, checkIns, m_insights.touch(), lifter->touchStyle};
+    sources.unit = lifter->unit;
+    sources.knowledge = m_knowledge;
+    sources.compared.push_back({lifter->name, lift});
+    for (const core::LifterId id : m_compare->chosen())
+        if (const core::Lifter *other = m_session.lifter(id); other && id != lifter->id)
+            sources.compared.push_back({other->name, m_estimates.of(id, m_lift)});
+    return measureContent(measure, sources);
 }
 
 void ReviewPage::showTrend()

@@ -2,6 +2,7 @@
 
 #include "core/domain/variation.h"
 #include "ui/charts/time_window.h"
+#include "ui/review/measure_series.h"
 #include "ui/review/strength_series.h"
 
 #include <QWidget>
@@ -13,7 +14,10 @@ class QStackedWidget;
 
 namespace ui {
 
+class CompareButton;
 class Estimates;
+class Insights;
+class MeasurePanel;
 class ReviewLegend;
 class RosterSession;
 class Selection;
@@ -27,13 +31,13 @@ class ReviewPage : public QWidget
     Q_OBJECT
 
 public:
-    ReviewPage(RosterSession &session, Estimates &estimates, Selection &selection,
-        QWidget *parent = nullptr);
+    ReviewPage(RosterSession &session, Estimates &estimates, Insights &insights,
+        Selection &selection, QWidget *parent = nullptr);
 
     void showLift(core::Lift lift);
     void setKnowledge(Knowledge knowledge);
 
-    /// Both charts as one picture, into the clipboard.
+    /// All charts as one picture, into the clipboard.
     void copyPicture();
 
 protected:
@@ -44,6 +48,8 @@ private:
     [[nodiscard]] QWidget *makeCharts();
     [[nodiscard]] QWidget *makeSidePanel();
     void refresh();
+    /// What the chart of measures shows of the lifter and lift chosen.
+    [[nodiscard]] MeasureContent measured(Measure measure);
     void showMessage(const QString &words);
     void showTrend();
     /// What a range button shows.
@@ -52,6 +58,7 @@ private:
 
     RosterSession &m_session;
     Estimates &m_estimates;
+    Insights &m_insights;
     Selection &m_selection;
     TimeWindow m_window;
     bool m_stale = true; ///< something changed while the page was hidden
@@ -68,6 +75,8 @@ private:
     QWidget *m_charts = nullptr;
     StrengthChart *m_strength = nullptr;
     WorkChart *m_work = nullptr;
+    MeasurePanel *m_measures = nullptr;
+    CompareButton *m_compare = nullptr;
     ReviewLegend *m_legend = nullptr;
     QLabel *m_message = nullptr;
     QLabel *m_standing = nullptr;

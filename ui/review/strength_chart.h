@@ -17,6 +17,12 @@ struct StrengthContent
     Knowledge knowledge = Knowledge::now;
     core::Unit unit = core::Unit::kilogram;
     std::optional<double> meetDay;
+    struct BlockStart
+    {
+        double day = 0.0;
+        QString name;
+    };
+    std::vector<BlockStart> blocks; ///< by day
 };
 
 /// Shape and colour of a reading, in the chart and in its legend.

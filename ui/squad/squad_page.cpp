@@ -18,7 +18,8 @@ namespace ui {
 
 namespace {
 constexpr int kAhead = 365; ///< days of plan that are looked at
-constexpr int kReasonWidth = 300, kTrendWidth = 220, kSurpriseWidth = 260, kNameWidth = 150;
+constexpr int kQueryWidth = 280, kNameWidth = 124, kReasonWidth = 236, kTrendWidth = 206;
+constexpr int kSurpriseWidth = 260, kNarrowMargin = 12;
 } // namespace
 
 SquadPage::SquadPage(RosterSession &session, Estimates &estimates, QWidget *parent)
@@ -60,7 +61,7 @@ QWidget *SquadPage::makeTopBar()
     query->setAccessibleName(tr("Find a lifter"));
     query->setClearButtonEnabled(true);
     query->setObjectName(QStringLiteral("squadQuery"));
-    query->setMaximumWidth(kReasonWidth);
+    query->setMaximumWidth(kQueryWidth);
     connect(query, &QLineEdit::textChanged, this, [this](const QString &text) {
         m_filter->setQuery(text);
         showCount();
@@ -104,8 +105,9 @@ void SquadPage::makeTable()
     header->resizeSection(SquadModel::trendColumn, kTrendWidth);
     header->resizeSection(SquadModel::surpriseColumn, kSurpriseWidth);
     for (const int column : {SquadModel::plannedColumn, SquadModel::missedColumn,
-             SquadModel::readinessColumn, SquadModel::meetColumn, SquadModel::maxColumn})
-        header->resizeSection(column, header->sectionSizeHint(column) + space::group);
+             SquadModel::readinessColumn, SquadModel::meetColumn, SquadModel::maxColumn,
+             SquadModel::lastColumn, SquadModel::painColumn})
+        header->resizeSection(column, header->sectionSizeHint(column) + kNarrowMargin);
     m_table->installEventFilter(this);
     connect(m_table, &QTableView::doubleClicked, this, &SquadPage::openReason);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
@@ -160,8 +162,8 @@ void SquadPage::refresh()
 void SquadPage::showCount()
 {
     const int shown = m_filter->rowCount(), all = m_model->rowCount();
-    m_count->setText(shown == all ? tr("%n lifter(s)", nullptr, all)
-                                  : tr("%1 of %2 lifters").arg(shown).arg(all));
+    m_count->setText(
+        shown == all ? tr("Lifters: %1").arg(all) : tr("%1 of %2 lifters").arg(shown).arg(all));
 }
 
 void SquadPage::showWhy()

@@ -9,7 +9,9 @@
 #include "ui/look/metrics.h"
 #include "ui/print/plan_preview.h"
 #include "ui/returns/returns_dialog.h"
+#include "ui/review/carry_over_page.h"
 #include "ui/review/review_page.h"
+#include "ui/squad/squad_page.h"
 
 #include <QLabel>
 #include <QLocale>
@@ -32,10 +34,12 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     : QWidget(parent)
     , m_session(std::move(file))
     , m_estimates(m_session)
+    , m_insights(m_session, m_estimates)
     , m_lifters(new LifterListPanel(m_session, m_estimates, m_selection))
     , m_pages(new QTabWidget)
     , m_board(new WeekBoardPage(m_session, m_estimates, m_selection))
-    , m_review(new ReviewPage(m_session, m_estimates, m_selection))
+    , m_review(new ReviewPage(m_session, m_estimates, m_insights, m_selection))
+    , m_squad(new SquadPage(m_session, m_estimates))
     , m_splitter(new QSplitter)
     , m_right(new QStackedWidget)
     , m_invitation(invitation())
@@ -43,12 +47,28 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     m_pages->setDocumentMode(true);
     m_pages->addTab(m_board, tr("&Week board"));
     m_pages->addTab(m_review, tr("Re&view"));
+    m_pages->addTab(m_squad, tr("S&quad"));
+    auto *carryOver = new CarryOverPage(m_session, m_insights);
+    m_pages->addTab(carryOver, tr("Carry-&over"));
+    connect(m_squad, &SquadPage::reasonAskedFor, this, [this](core::LifterId lifter, bool plan) {
+        m_selection.setLifter(lifter);
+        if (plan)
+            showWeekBoard();
+        else
+            showReview();
+    });
 
     auto *lifter = new QWidget;
     auto *column = new QVBoxLayout(lifter);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    column->addWidget(new LifterHeader(m_session, m_estimates, m_selection));
+    auto *header = new LifterHeader(m_session, m_estimates, m_selection);
+    // These are about all lifters: no single one stands above them.
+    connect(m_pages, &QTabWidget::currentChanged, header, [this, header, carryOver] {
+        const QWidget *page = m_pages->currentWidget();
+        header->setVisible(page != m_squad && page != carryOver);
+    });
+    column->addWidget(header);
     column->addWidget(m_pages, 1);
     m_right->addWidget(lifter);
     m_right->addWidget(m_invitation);

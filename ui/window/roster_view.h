@@ -2,6 +2,7 @@
 
 #include "core/storage/roster_file.h"
 #include "ui/session/estimates.h"
+#include "ui/session/insights.h"
 #include "ui/session/roster_session.h"
 #include "ui/session/selection.h"
 
@@ -15,6 +16,7 @@ namespace ui {
 
 class LifterListPanel;
 class ReviewPage;
+class SquadPage;
 class WeekBoardPage;
 
 /// One open roster: the lifter list beside the pages of the lifter chosen.
@@ -28,6 +30,7 @@ public:
 
     [[nodiscard]] RosterSession &session() { return m_session; }
     [[nodiscard]] Estimates &estimates() { return m_estimates; }
+    [[nodiscard]] Insights &insights() { return m_insights; }
     [[nodiscard]] Selection &selection() { return m_selection; }
     [[nodiscard]] LifterListPanel &lifters() { return *m_lifters; }
     [[nodiscard]] QTabWidget &pages() { return *m_pages; }
@@ -51,11 +54,13 @@ private:
 
     RosterSession m_session;
     Estimates m_estimates;
+    Insights m_insights;
     Selection m_selection;
     LifterListPanel *m_lifters = nullptr;
     QTabWidget *m_pages = nullptr;
     WeekBoardPage *m_board = nullptr;
     ReviewPage *m_review = nullptr;
+    SquadPage *m_squad = nullptr;
     QSplitter *m_splitter = nullptr;
     QStackedWidget *m_right = nullptr;
     QWidget *m_invitation = nullptr;

@@ -4,6 +4,7 @@
 #include "ui/review/strength_chart.h"
 #include "ui/review/work_chart.h"
 #include "ui/session/estimates.h"
+#include "ui/session/insights.h"
 #include "ui/session/selection.h"
 
 #include <QClipboard>
@@ -106,7 +107,8 @@ protected:
     RosterSession session{makeRoster(folder.path(QStringLiteral("r.benchwright")))};
     Estimates estimates{session};
     Selection selection;
-    ReviewPage page{session, estimates, selection};
+    Insights insights{session, estimates};
+    ReviewPage page{session, estimates, insights, selection};
 };
 
 } // namespace

@@ -104,7 +104,7 @@ TEST(SquadModel, SortsByRawValuesWithTheEmptyOnesLast)
 TEST_F(SquadPageShown, PutsWhoeverNeedsTheCoachOnTopAndSaysWhy)
 {
     EXPECT_EQ(shown(0, SquadModel::lifterColumn).toStdString(), "Bo");
-    EXPECT_TRUE(shown(0, SquadModel::attentionColumn).contains(QStringLiteral("Meet in 5")));
+    EXPECT_TRUE(shown(0, SquadModel::attentionColumn).contains(QStringLiteral("meet: 5")));
     auto *why = page.findChild<QLabel *>(QStringLiteral("squadWhy"));
     EXPECT_TRUE(why->text().startsWith(QStringLiteral("Bo: "))) << why->text().toStdString();
     QTest::keyClick(&page.table(), Qt::Key_Down);

@@ -1,0 +1,103 @@
+#include "ui/review/carry_over_page.h"
+
+#include "ui/look/metrics.h"
+#include "ui/session/insights.h"
+#include "ui/session/roster_session.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QLocale>
+#include <QStackedWidget>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+namespace ui {
+
+namespace {
+enum Column {
+    variationColumn,
+    changeColumn,
+    doseColumn,
+    weeksColumn,
+    liftersColumn,
+    meaningColumn
+};
+constexpr int kVariationWidth = 200, kChangeWidth = 190;
+} // namespace
+
+CarryOverPage::CarryOverPage(RosterSession &session, Insights &insights, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_insights(insights)
+    , m_stack(new QStackedWidget(this))
+    , m_table(new QTableWidget(this))
+    , m_nothing(new QLabel(this))
+{
+    auto *title = new QLabel(tr("What carried over to the competition bench, all lifters"), this);
+    title->setFont(ui::font(Type::heading, title->font()));
+    auto *caution = new QLabel(core::carryOverCaution(), this);
+    caution->setWordWrap(true);
+
+    m_table->setColumnCount(meaningColumn + 1);
+    m_table->setHorizontalHeaderLabels({tr("Variation"), tr("Change (90 % interval)"),
+        tr("Usual hard lifts"), tr("Weeks"), tr("Lifters"), tr("What it says")});
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setTabKeyNavigation(false);
+    m_table->setShowGrid(false);
+    m_table->setAccessibleName(title->text());
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(space::field);
+    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_table->horizontalHeader()->resizeSection(variationColumn, kVariationWidth);
+    m_table->horizontalHeader()->resizeSection(changeColumn, kChangeWidth);
+    m_nothing->setAlignment(Qt::AlignCenter);
+    m_nothing->setWordWrap(true);
+    m_stack->addWidget(m_table);
+    m_stack->addWidget(m_nothing);
+
+    auto *down = new QVBoxLayout(this);
+    down->setContentsMargins(space::group, space::gap, space::group, space::gap);
+    down->addWidget(title);
+    down->addWidget(caution);
+    down->addWidget(m_stack, 1);
+    connect(&insights, &Insights::changed, this, &CarryOverPage::refresh);
+}
+
+void CarryOverPage::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    refresh();
+}
+
+void CarryOverPage::refresh()
+{
+    if (!isVisible())
+        return;
+    const std::vector<core::CarryOverRow> &rows = m_insights.carriedOver();
+    m_nothing->setText(m_insights.isBusy()
+            ? tr("The roster's logs are being read.")
+            : tr(
+                "Not enough to say: no lifter has logged other bench variations beside eight weeks "
+                "of rated competition sets yet."));
+    m_stack->setCurrentIndex(rows.empty() ? 1 : 0);
+    m_table->setRowCount(int(rows.size()));
+    const QLocale locale;
+    for (int i = 0; i < int(rows.size()); ++i) {
+        const core::CarryOverRow &row = rows[size_t(i)];
+        const core::Variation *variation = m_session.variation(row.variation);
+        const auto put = [&](int column, const QString &text) {
+            m_table->setItem(i, column, new QTableWidgetItem(text));
+        };
+        put(variationColumn, variation ? variation->name : QString());
+        put(changeColumn, core::effectWords(row.effect));
+        put(doseColumn, tr("%1 a week").arg(locale.toString(row.effect.usualLifts, 'f', 0)));
+        put(weeksColumn, locale.toString(row.effect.weeks));
+        put(liftersColumn, locale.toString(row.effect.lifters));
+        put(meaningColumn, core::meaningWords(row.effect));
+    }
+}
+
+} // namespace ui

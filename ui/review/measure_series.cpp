@@ -1,0 +1,320 @@
+#include "ui/review/measure_series.h"
+
+#include "core/domain/touch_score.h"
+#include "core/exchange/csv_writer.h"
+#include "core/plan/implied_max.h"
+#include "core/plan/readiness_advice.h"
+#include "core/plan/touch_review.h"
+#include "core/plan/training_history.h"
+#include "core/strength/interval.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace ui {
+
+namespace {
+
+constexpr double kMidWeek = 3.5;
+constexpr int kRatioDays = 56; ///< a point of a ratio's line gathers so many days
+constexpr int kFewestRatioSets = 4;
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(Measure)
+};
+
+/// A line of one figure of every week that has it.
+template <class Figure>
+MeasureLine weekly(const QString &name, const std::vector<core::WeekMeasures> &weeks, Figure figure)
+{
+    MeasureLine line{name, {}};
+    for (const core::WeekMeasures &week : weeks)
+        if (const std::optional<double> value = figure(week))
+            line.points.push_back({core::engineDay(week.monday) + kMidWeek, *value, {}, {}});
+    return line;
+}
+
+std::vector<MeasureLine> zoneLines(const std::vector<core::WeekMeasures> &weeks)
+{
+    std::vector<MeasureLine> lines;
+    const auto percent = [](double share) {
+        return QString::number(int(std::lround(100 * share)));
+    };
+    for (size_t zone = 0; zone < core::kZones; ++zone) {
+        const QString name = zone == 0
+            ? Text::tr("below %1 %").arg(percent(core::kZoneBounds.front()))
+            : zone + 1 == core::kZones
+            ? Text::tr("%1 % and more").arg(percent(core::kZoneBounds.back()))
+            : Text::tr("%1 to %2 %")
+                  .arg(percent(core::kZoneBounds[zone - 1]),
+                      percent(core::kZoneBounds[zone] - 0.01));
+        lines.push_back(weekly(name, weeks,
+            [zone](const auto &week) { return std::optional<double>(week.zones[zone]); }));
+    }
+    return lines;
+}
+
+/// What the rated sets of one variation say of its ratio, some weeks at a time.
+MeasureLine ratioLine(const core::LiftEstimate &lift, int row, const QString &name)
+{
+    std::map<int, std::vector<double>> spans; // ln ratio by span
+    for (const core::LoggedSession &session : lift.readings) {
+        const std::optional<double> max = core::knownMaxKg(lift, session.day);
+        for (int i = 0; const core::SetEntry &set : session.sets) {
+            if (max && lift.rowOf(set.variation) == row && set.rpe && !set.failed)
+                spans[core::engineDay(session.day) / kRatioDays].push_back(
+                    std::log(core::impliedMaxKg(lift, set, row, i)
+                        * lift.estimate.variations[size_t(row)].ratio.value / *max));
+            ++i;
+        }
+    }
+    MeasureLine line{name, {}};
+    for (const auto &[span, values] : spans) {
+        const double n = double(values.size());
+        if (n < kFewestRatioSets)
+            continue;
+        double mean = 0.0, squares = 0.0;
+        for (const double value : values)
+            mean += value / n;
+        for (const double value : values)
+            squares += (value - mean) * (value - mean);
+        const strength::Interval ratio =
+            strength::factorOf(mean, std::sqrt(squares / (n - 1.0) / n));
+        line.points.push_back({(span + 0.5) * kRatioDays, ratio.value, ratio.low90, ratio.high90});
+    }
+    return line;
+}
+
+std::vector<MeasureLine> ratioLines(const MeasureSources &sources)
+{
+    const auto &variations = sources.lift.estimate.variations;
+    std::vector<int> rows;
+    for (int row = 1; row < int(variations.size()); ++row)
+        if (variations[size_t(row)].sets > 0)
+            rows.push_back(row);
+    std::stable_sort(rows.begin(), rows.end(),
+        [&](int a, int b) { return variations[size_t(a)].sets > variations[size_t(b)].sets; });
+    std::vector<MeasureLine> lines;
+    for (const int row : rows)
+        if (const core::Variation *variation =
+                core::find(sources.catalogue, sources.lift.rows[size_t(row)]))
+            lines.push_back(ratioLine(sources.lift, row, variation->name));
+    return lines;
+}
+
+MeasureLine touchLine(const MeasureSources &sources)
+{
+    const int wanted = core::wantedTouch(sources.style);
+    MeasureLine line{Text::tr("\"%1\" or softer up to").arg(core::touchWord(wanted)), {}};
+    for (const strength::TouchHoldPoint &point :
+        strength::touchHoldOverTime(core::touchReadings(sources.lift), sources.touch, wanted))
+        if (point.hold.standing == strength::TouchStanding::enough)
+            line.points.push_back({double(point.day), 100.0 * point.hold.share.value,
+                100.0 * point.hold.share.low90, 100.0 * point.hold.share.high90});
+    return line;
+}
+
+MeasureLine readinessLine(const MeasureSources &sources)
+{
+    std::map<int, double> byDay;
+    for (const core::LoggedSession &session : sources.lift.readings)
+        if (const auto said = core::readinessOf(session, sources.checkIns))
+            byDay[core::engineDay(session.day)] = *said;
+    for (const core::CheckIn &checkIn : sources.checkIns)
+        if (const auto said = core::readiness(checkIn))
+            byDay[core::engineDay(checkIn.day)] = *said;
+    MeasureLine line{Text::tr("Readiness"), {}};
+    for (const auto &[day, said] : byDay)
+        line.points.push_back({double(day), said, {}, {}});
+    return line;
+}
+
+std::vector<MeasureLine> comparedLines(const MeasureSources &sources)
+{
+    std::vector<MeasureLine> lines;
+    for (const ComparedLifter &lifter : sources.compared) {
+        MeasureLine line{lifter.name, {}};
+        if (lifter.lift)
+            for (const WeekPoint &week :
+                strengthSeries(*lifter.lift, {}, sources.knowledge, sources.unit).weeks)
+                line.points.push_back({week.day, week.value, week.low90, week.high90});
+        lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+QString nothingWords(Measure measure)
+{
+    switch (measure) {
+    case Measure::touchHold:
+        return Text::tr("Not enough to say where the touch breaks down. Score the touch of heavy "
+                        "sets, a dozen over a range of loads in three months.");
+    case Measure::readiness:
+        return Text::tr("No check-in and no session with a readiness yet.");
+    case Measure::ratios:
+        return Text::tr("No variation has four rated sets within eight weeks yet.");
+    default:
+        return Text::tr("Nothing to show for this lift yet.");
+    }
+}
+
+} // namespace
+
+QString words(Measure measure)
+{
+    switch (measure) {
+    case Measure::intensity:
+        return Text::tr("Average intensity");
+    case Measure::zones:
+        return Text::tr("Lifts by zone");
+    case Measure::tension:
+        return Text::tr("Time under tension");
+    case Measure::monotony:
+        return Text::tr("Monotony and strain");
+    case Measure::planned:
+        return Text::tr("Planned and done");
+    case Measure::ratios:
+        return Text::tr("Ratio of each variation");
+    case Measure::touchHold:
+        return Text::tr("Touch hold");
+    case Measure::compare:
+        return Text::tr("Lifters compared");
+    case Measure::readiness:
+        break;
+    }
+    return Text::tr("Readiness");
+}
+
+QString explanation(Measure measure)
+{
+    switch (measure) {
+    case Measure::intensity:
+        return Text::tr("Tonnage / (lifts x estimated competition max of the day), weekly.");
+    case Measure::zones:
+        return Text::tr("Lifts a week by their share of the variation's own max of the day.");
+    case Measure::tension:
+        return Text::tr("Minutes a week, one second a count of tempo and pause; a lowering without "
+                        "a tempo counts two seconds, a fast lift one. An estimate, not a measured "
+                        "time.");
+    case Measure::monotony:
+        return Text::tr(
+            "Mean daily tonnage / its standard deviation over the week, and tonnage x "
+            "monotony (Foster 1998). Foster takes rating x minutes; the log holds no "
+            "minutes, so tonnage stands in. Disputed: it describes how alike the days "
+            "were and foretells no injury (Impellizzeri et al. 2020 on such measures).");
+    case Measure::planned:
+        return Text::tr("Lifts on the week's cards, and lifts logged.");
+    case Measure::ratios:
+        return Text::tr(
+            "What the rated sets of eight weeks say of each variation's max, as a share "
+            "of the competition max, with a 90 % interval.");
+    case Measure::touchHold:
+        return Text::tr("Share of the estimated max at which the touch is more often harder than "
+                        "wanted, from the scores of three months, with its 90 % interval.");
+    case Measure::compare:
+        return Text::tr("Estimated competition max of the lifters chosen under Compare, in this "
+                        "lifter's unit.");
+    case Measure::readiness:
+        break;
+    }
+    return Text::tr(
+        "Said before training, 1 (worst) to 5 (best): mean of sleep, stress, motivation "
+        "and the sorest area.");
+}
+
+MeasureContent measureContent(Measure measure, const MeasureSources &sources)
+{
+    const auto weeks = [&] {
+        return core::weekMeasures(sources.lift, sources.catalogue, sources.cards);
+    };
+    MeasureContent content;
+    switch (measure) {
+    case Measure::intensity:
+        content.unit = QStringLiteral("%");
+        content.decimals = 1;
+        content.fromZero = false;
+        content.lines = {weekly(words(measure), weeks(), [](const auto &week) {
+            return week.averageIntensity ? std::optional(100.0 * *week.averageIntensity)
+                                         : std::nullopt;
+        })};
+        break;
+    case Measure::zones:
+        content.unit = Text::tr("lifts");
+        content.lines = zoneLines(weeks());
+        break;
+    case Measure::tension:
+        content.unit = Text::tr("min");
+        content.decimals = 1;
+        content.lines = {weekly(words(measure), weeks(),
+            [](const auto &week) { return std::optional(week.tensionSeconds / 60.0); })};
+        break;
+    case Measure::monotony: {
+        content.decimals = 2;
+        const auto all = weeks();
+        content.lines = {
+            weekly(Text::tr("Monotony"), all, [](const auto &w) { return w.monotony; }),
+            weekly(Text::tr("Strain, 10 t"), all, [](const auto &week) {
+                return week.strain ? std::optional(*week.strain / 10000.0) : std::nullopt;
+            })};
+        break;
+    }
+    case Measure::planned: {
+        content.unit = Text::tr("lifts");
+        const auto all = weeks();
+        content.lines = {weekly(Text::tr("Done"), all,
+                             [](const auto &week) { return std::optional<double>(week.lifts); }),
+            weekly(Text::tr("Planned"), all, [](const auto &week) {
+                return week.plannedLifts > 0 ? std::optional<double>(week.plannedLifts)
+                                             : std::nullopt;
+            })};
+        break;
+    }
+    case Measure::ratios:
+        content.decimals = 3;
+        content.fromZero = false;
+        content.lines = ratioLines(sources);
+        break;
+    case Measure::touchHold:
+        content.unit = Text::tr("% of max");
+        content.fromZero = false;
+        content.lines = {touchLine(sources)};
+        break;
+    case Measure::compare:
+        content.unit = core::symbol(sources.unit);
+        content.decimals = 1;
+        content.fromZero = false;
+        content.lines = comparedLines(sources);
+        break;
+    case Measure::readiness:
+        content.decimals = 1;
+        content.lines = {readinessLine(sources)};
+        break;
+    }
+    std::erase_if(content.lines, [](const MeasureLine &line) { return line.points.empty(); });
+    if (content.lines.size() > kMostLines)
+        content.lines.resize(kMostLines);
+    if (content.lines.empty())
+        content.nothing = nothingWords(measure);
+    return content;
+}
+
+QByteArray measureCsv(const MeasureContent &content)
+{
+    const auto number = [](std::optional<double> value) {
+        return value ? core::csvNumber(*value) : QByteArray();
+    };
+    QByteArray csv = core::csvLine({"day", "line", "value", "low90", "high90"});
+    for (const MeasureLine &line : content.lines)
+        for (const MeasurePoint &point : line.points)
+            csv +=
+                core::csvLine({core::fromEngineDay(int(point.day)).toString(Qt::ISODate).toUtf8(),
+                    core::csvField(line.name), number(point.value), number(point.low90),
+                    number(point.high90)});
+    return csv;
+}
+
+} // namespace ui

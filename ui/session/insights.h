@@ -1,0 +1,59 @@
+#pragma once
+
+#include "core/plan/carry_over_review.h"
+#include "core/strength/readiness_effect.h"
+#include "core/strength/touch_hold.h"
+
+#include <QFutureWatcher>
+#include <QObject>
+#include <map>
+
+namespace ui {
+
+class Estimates;
+class RosterSession;
+
+/// What the roster as a whole says of the bench press beside the estimates: touch, readiness and
+/// what carried over. Worked out off the screen's thread after each fit; the last ones stay until
+/// then.
+class Insights : public QObject
+{
+    Q_OBJECT
+
+public:
+    Insights(RosterSession &session, Estimates &estimates, QObject *parent = nullptr);
+    ~Insights() override;
+
+    /// Before the first result that of a roster without scores.
+    [[nodiscard]] const strength::TouchRoster &touch() const { return m_found.touch; }
+    /// Null where nothing is known yet.
+    [[nodiscard]] const strength::ReadinessEffect *readiness(core::LifterId lifter) const;
+    [[nodiscard]] const std::vector<core::CarryOverRow> &carriedOver() const
+    {
+        return m_found.carriedOver;
+    }
+    [[nodiscard]] bool isBusy() const { return m_watcher.isRunning() || m_first; }
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    struct Found
+    {
+        strength::TouchRoster touch;
+        std::map<core::LifterId, strength::ReadinessEffect> readiness;
+        std::vector<core::CarryOverRow> carriedOver;
+    };
+
+    void work();
+    void take();
+
+    RosterSession &m_session;
+    Estimates &m_estimates;
+    QFutureWatcher<Found> m_watcher;
+    Found m_found;
+    bool m_first = true;
+    bool m_stale = false; ///< a fit ended while this was running
+};
+
+} // namespace ui
