@@ -158,10 +158,12 @@ void MainWindow::buildViewMenu()
     addRosterAction(menu, tr("&Previous lifter"), tr("Alt+Up"),
         [](RosterView &roster) { roster.lifters().stepLifter(-1); });
     menu->addSeparator();
-    addRosterAction(
-        menu, tr("&Week board"), tr("Ctrl+1"), [](RosterView &roster) { roster.showWeekBoard(); });
-    addRosterAction(
-        menu, tr("Re&view"), tr("Ctrl+2"), [](RosterView &roster) { roster.showReview(); });
+    for (int page = 0; const QString &name : {tr("&Week board"), tr("Re&view"),
+                           tr("&All lifters' week"), tr("S&quad"), tr("Carry-&over")}) {
+        addRosterAction(menu, name, QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + page)),
+            [page](RosterView &roster) { roster.showPage(page); });
+        ++page;
+    }
     menu->addSeparator();
     auto *schemes = new QActionGroup(this);
     for (const auto &[choice, words] :

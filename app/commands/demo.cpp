@@ -43,7 +43,8 @@ int demo(const DemoOptions &options, Console &console)
     const core::Edit edit = ::demo::demoRoster(roster.variations(), QDate::currentDate(),
         {[&] { return roster.newId<core::LifterTag>(); },
             [&] { return roster.newId<core::SessionTag>(); },
-            [&] { return roster.newId<core::CardTag>(); }});
+            [&] { return roster.newId<core::CardTag>(); },
+            [&] { return roster.newId<core::BlockTag>(); }});
     roster.apply(edit);
 
     const std::vector<core::Lifter> lifters = roster.lifters();

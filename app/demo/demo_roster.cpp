@@ -10,6 +10,8 @@ namespace demo {
 namespace {
 
 constexpr quint64 kSeed = 20240817;
+constexpr int kBlockWeeks = 5;
+constexpr int kBlockWeeksDone = 2;
 
 /// A planned card of the demo week, by touch style.
 struct Planned
@@ -85,6 +87,15 @@ core::Edit demoRoster(const std::vector<core::Variation> &catalogue, QDate today
         addWeek(sore ? std::span<const Planned>(kSoreWeek) : kWeek, person.lifter, monday, codes,
             ids, edit.cards.after);
         addWeek(kWeek, person.lifter, monday.addDays(7), codes, ids, edit.cards.after);
+        core::Block block;
+        block.id = ids.block();
+        block.lifter = person.lifter.id;
+        block.name = QStringLiteral("Strength");
+        block.purpose = QStringLiteral("Heavy singles, and the touch kept under load");
+        block.start = monday.addDays(-7 * kBlockWeeksDone);
+        block.weeks = kBlockWeeks;
+        block.deloadWeeks = {kBlockWeeks};
+        edit.blocks.after.push_back(block);
         edit.lifters.after.push_back(std::move(person.lifter));
     }
     return edit;

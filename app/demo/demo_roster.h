@@ -13,10 +13,11 @@ struct Ids
     std::function<core::LifterId()> lifter;
     std::function<core::SessionId()> session;
     std::function<core::CardId()> card;
+    std::function<core::BlockId()> block;
 };
 
 /// Everything of the demo roster as one edit of an empty one: the lifters, thirty weeks of log that
-/// end before the week of `today`, and the plan of that week and the next. Same day, same roster.
+/// end before the week of `today`, the plan of that week and the next, and a block around them. Same day, same roster.
 /// @throws std::invalid_argument where the catalogue lacks a code that the scenario trains
 [[nodiscard]] core::Edit demoRoster(
     const std::vector<core::Variation> &catalogue, QDate today, const Ids &ids);

@@ -102,6 +102,25 @@ Edit removeCard(const std::vector<Card> &cards, CardId id)
     return difference(cards, after);
 }
 
+Edit addCards(const std::vector<Card> &cards, const std::vector<Card> &added)
+{
+    std::vector<Card> after = cards;
+    for (const Card &card : added)
+        after = with(std::move(after), card);
+    return difference(cards, after);
+}
+
+Edit removeCards(const std::vector<Card> &cards, const std::vector<CardId> &ids)
+{
+    std::vector<Card> after = cards;
+    for (const CardId id : ids) {
+        const QDate day = theCard(after, id).day;
+        after = without(std::move(after), id);
+        renumber(after, day);
+    }
+    return difference(cards, after);
+}
+
 Edit duplicateCard(const std::vector<Card> &cards, CardId id, CardId copy)
 {
     Card card = theCard(cards, id);

@@ -25,6 +25,11 @@ namespace core {
 
 [[nodiscard]] Edit removeCard(const std::vector<Card> &cards, CardId id);
 
+/// Several at once, all or none: new cards, each put on its day at its position, one after the
+/// other; cards taken out.
+[[nodiscard]] Edit addCards(const std::vector<Card> &cards, const std::vector<Card> &added);
+[[nodiscard]] Edit removeCards(const std::vector<Card> &cards, const std::vector<CardId> &ids);
+
 /// A copy with the id `copy`, right below the card itself.
 [[nodiscard]] Edit duplicateCard(const std::vector<Card> &cards, CardId id, CardId copy);
 

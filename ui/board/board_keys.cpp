@@ -32,8 +32,20 @@ std::optional<BoardCommand> boardCommand(const QKeyEvent &key)
             return GoTo{*step};
         if (held == Qt::AltModifier)
             return MoveCardTo{*step};
+        if (held == Qt::ShiftModifier)
+            return ExtendTo{*step};
         return std::nullopt;
     }
+    if (key.matches(QKeySequence::Copy))
+        return CopyCards{};
+    if (key.matches(QKeySequence::Cut))
+        return CutCards{};
+    if (key.matches(QKeySequence::Paste))
+        return PasteCards{};
+    if (key.matches(QKeySequence::SelectAll))
+        return ChooseAll{};
+    if (key.key() == Qt::Key_Escape)
+        return ChooseNone{};
     if (held == Qt::ControlModifier && key.key() == Qt::Key_D)
         return DuplicateCard{};
     if (key.key() == Qt::Key_F2)

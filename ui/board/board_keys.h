@@ -36,8 +36,29 @@ struct AddCard
 {
 };
 
-using BoardCommand =
-    std::variant<GoTo, MoveCardTo, EditSets, EditNote, RemoveCard, DuplicateCard, AddCard>;
+/// Goes one step and chooses the cards at both ends besides those chosen already.
+struct ExtendTo
+{
+    Step step;
+};
+struct ChooseAll
+{
+};
+struct ChooseNone
+{
+};
+struct CopyCards
+{
+};
+struct CutCards
+{
+};
+struct PasteCards
+{
+};
+
+using BoardCommand = std::variant<GoTo, MoveCardTo, EditSets, EditNote, RemoveCard, DuplicateCard,
+    AddCard, ExtendTo, ChooseAll, ChooseNone, CopyCards, CutCards, PasteCards>;
 
 /// Nothing for keys that are somebody else's.
 [[nodiscard]] std::optional<BoardCommand> boardCommand(const QKeyEvent &key);

@@ -6,6 +6,7 @@
 #include <QAccessible>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QListWidget>
 #include <QTextBlock>
 #include <algorithm>
 
@@ -13,13 +14,21 @@ namespace ui {
 
 namespace {
 constexpr int kReasonWidth = 240;
-}
+constexpr int kMostOffers = 7;
+} // namespace
 
 CardEditor::CardEditor(Check check, const QString &accessibleName, QWidget *parent, QWidget *area)
     : QPlainTextEdit(parent)
     , m_check(std::move(check))
     , m_reason(new QLabel(area))
+    , m_offers(new QListWidget(area))
 {
+    m_offers->setFocusPolicy(Qt::NoFocus);
+    m_offers->setAccessibleName(tr("What may follow; Tab takes the marked one"));
+    m_offers->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_offers->hide();
+    connect(m_offers, &QListWidget::itemClicked, this, &CardEditor::complete);
+    connect(this, &QPlainTextEdit::cursorPositionChanged, this, &CardEditor::offer);
     setAccessibleName(accessibleName);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -41,12 +50,19 @@ CardEditor::CardEditor(Check check, const QString &accessibleName, QWidget *pare
         fit();
         if (m_reason->isVisible())
             showRefusal();
+        offer();
     });
+}
+
+void CardEditor::setCompletions(Completions completions)
+{
+    m_completions = std::move(completions);
 }
 
 CardEditor::~CardEditor()
 {
     delete m_reason;
+    delete m_offers;
 }
 
 void CardEditor::open(const QString &text)
@@ -56,6 +72,7 @@ void CardEditor::open(const QString &text)
     show();
     raise();
     setFocus();
+    offer();
 }
 
 void CardEditor::moveTo(const QRect &place)
@@ -92,9 +109,58 @@ void CardEditor::keyPressEvent(QKeyEvent *event)
     } else if (event->key() == Qt::Key_Escape) {
         finish();
         Q_EMIT left();
+    } else if (m_offers->isVisible() && event->key() == Qt::Key_Tab) {
+        complete();
+    } else if (m_offers->isVisible() && blockCount() == 1
+        && (event->key() == Qt::Key_Down || event->key() == Qt::Key_Up)) {
+        const int by = event->key() == Qt::Key_Down ? 1 : -1;
+        m_offers->setCurrentRow(std::clamp(m_offers->currentRow() + by, 0, m_offers->count() - 1));
     } else {
         QPlainTextEdit::keyPressEvent(event);
     }
+}
+
+void CardEditor::offer()
+{
+    m_offered.clear();
+    if (m_completions && !m_done && isVisible() && !m_reason->isVisible())
+        m_offered = m_completions(toPlainText(), textCursor().position());
+    m_offers->clear();
+    for (const core::Completion &each : m_offered)
+        m_offers->addItem(tr("%1    %2").arg(each.insert.trimmed(), each.explanation));
+    m_offers->setVisible(!m_offered.empty());
+    if (m_offered.empty())
+        return;
+    m_offers->setCurrentRow(0);
+    const int rows = std::min(int(m_offered.size()), kMostOffers);
+    m_offers->setFixedSize(
+        kReasonWidth, rows * m_offers->sizeHintForRow(0) + 2 * m_offers->frameWidth());
+    m_offers->move(below(m_offers));
+    m_offers->raise();
+}
+
+void CardEditor::complete()
+{
+    const int row = m_offers->currentRow();
+    if (row < 0 || row >= int(m_offered.size()))
+        return;
+    const core::Completion chosen = m_offered[size_t(row)];
+    QTextCursor cursor = textCursor();
+    cursor.movePosition(QTextCursor::Left, QTextCursor::KeepAnchor, chosen.replaces);
+    cursor.insertText(chosen.insert);
+    setTextCursor(cursor);
+    setFocus();
+}
+
+/// Where a note of the area's lies below the field, or above it where there is no room.
+QPoint CardEditor::below(const QWidget *note) const
+{
+    const QWidget *area = note->parentWidget();
+    QPoint at = area->mapFromGlobal(mapToGlobal(QPoint(0, height() + space::hair)));
+    if (at.y() + note->height() > area->height())
+        at.setY(area->mapFromGlobal(mapToGlobal(QPoint())).y() - note->height() - space::hair);
+    at.setX(std::clamp(at.x(), 0, std::max(0, area->width() - note->width())));
+    return at;
 }
 
 void CardEditor::focusOutEvent(QFocusEvent *event)
@@ -102,6 +168,11 @@ void CardEditor::focusOutEvent(QFocusEvent *event)
     QPlainTextEdit::focusOutEvent(event);
     if (event->reason() != Qt::PopupFocusReason && event->reason() != Qt::ActiveWindowFocusReason)
         take();
+}
+
+bool CardEditor::focusNextPrevChild(bool next)
+{
+    return m_offers->isVisible() ? false : QPlainTextEdit::focusNextPrevChild(next);
 }
 
 void CardEditor::moveEvent(QMoveEvent *event)
@@ -133,12 +204,8 @@ void CardEditor::showRefusal()
     m_reason->setText(words);
     m_reason->setFixedWidth(kReasonWidth);
     m_reason->adjustSize();
-    const QWidget *area = m_reason->parentWidget();
-    QPoint at = area->mapFromGlobal(mapToGlobal(QPoint(0, height() + space::hair)));
-    if (at.y() + m_reason->height() > area->height())
-        at.setY(area->mapFromGlobal(mapToGlobal(QPoint())).y() - m_reason->height() - space::hair);
-    at.setX(std::clamp(at.x(), 0, std::max(0, area->width() - kReasonWidth)));
-    m_reason->move(at);
+    m_offers->hide();
+    m_reason->move(below(m_reason));
     m_reason->show();
     m_reason->raise();
 }
@@ -147,6 +214,7 @@ void CardEditor::finish()
 {
     m_done = true;
     m_reason->hide();
+    m_offers->hide();
     hide();
     deleteLater();
 }

@@ -1,10 +1,14 @@
 #pragma once
 
+#include "core/plan/set_line_completion.h"
+
 #include <QPlainTextEdit>
 #include <functional>
 #include <optional>
+#include <vector>
 
 class QLabel;
+class QListWidget;
 
 namespace ui {
 
@@ -28,6 +32,12 @@ public:
     CardEditor(Check check, const QString &accessibleName, QWidget *parent, QWidget *area);
     ~CardEditor() override;
 
+    /// What may be typed next. Offered below the field: Tab takes the one that is marked, arrow
+    /// keys mark another; Enter takes the text as it stands.
+    using Completions =
+        std::function<std::vector<core::Completion>(const QString &text, int cursor)>;
+    void setCompletions(Completions completions);
+
     /// Shows the field with the text and takes the focus.
     void open(const QString &text);
     /// Lies over `place`, and reaches below it where the text needs that.
@@ -45,14 +55,21 @@ protected:
     void keyPressEvent(QKeyEvent *event) override;
     void focusOutEvent(QFocusEvent *event) override;
     void moveEvent(QMoveEvent *event) override;
+    bool focusNextPrevChild(bool next) override;
 
 private:
     void fit();
+    void offer();
+    void complete();
+    [[nodiscard]] QPoint below(const QWidget *note) const;
     void showRefusal();
     void finish();
 
     Check m_check;
-    QLabel *m_reason; ///< child of the area
+    QLabel *m_reason;      ///< child of the area
+    QListWidget *m_offers; ///< child of the area
+    Completions m_completions;
+    std::vector<core::Completion> m_offered;
     QRect m_place;
     bool m_done = false;
 };

@@ -23,10 +23,24 @@ void CardWidget::show(const CardView &card)
 {
     m_card = card;
     setToolTip(card.toolTip);
-    setAccessibleName(card.spoken);
+    describe();
     setAccessibleDescription(tr("Enter edits the sets, Alt with an arrow key moves the card, "
                                 "Delete removes it."));
     update();
+}
+
+void CardWidget::setChosen(bool chosen)
+{
+    if (chosen == m_chosen)
+        return;
+    m_chosen = chosen;
+    describe();
+    update();
+}
+
+void CardWidget::describe()
+{
+    setAccessibleName(m_chosen ? tr("chosen, %1").arg(m_card.spoken) : m_card.spoken);
 }
 
 int CardWidget::heightForWidth(int width) const
@@ -64,7 +78,7 @@ void CardWidget::paintEvent(QPaintEvent *)
     const Colours &look = colours(palette());
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    const bool chosen = hasFocus();
+    const bool chosen = hasFocus() || m_chosen;
     const qreal edge = chosen ? 2.0 : 1.0;
     painter.setPen(QPen(chosen ? look.accent
             : underMouse()     ? look.controlBorder
@@ -93,10 +107,27 @@ void CardWidget::paintEvent(QPaintEvent *)
         }
         painter.drawText(QRectF(text.rect), text.text, wrappedTextOption());
     }
+    if (m_chosen)
+        paintTick(painter, look);
+}
+
+/// In the lower right corner, where no text stands: colour alone would not tell.
+void CardWidget::paintTick(QPainter &painter, const Colours &look) const
+{
+    constexpr int kSide = 14;
+    const QRectF box(width() - kSide - space::hair, height() - kSide - space::hair, kSide, kSide);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(look.accent);
+    painter.drawEllipse(box);
+    painter.setPen(QPen(look.onAccent, 2.0));
+    painter.drawPolyline(QPolygonF{box.topLeft() + QPointF(3.5, 7.5),
+        box.topLeft() + QPointF(6.0, 10.0), box.topLeft() + QPointF(10.5, 4.5)});
 }
 
 void CardWidget::mousePressEvent(QMouseEvent *event)
 {
+    if (event->button() == Qt::LeftButton && event->modifiers().testFlag(Qt::ControlModifier))
+        Q_EMIT chooseToggled(m_card.id);
     if (event->button() == Qt::LeftButton)
         m_pressed = event->pos();
     else

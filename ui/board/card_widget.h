@@ -6,6 +6,8 @@
 
 namespace ui {
 
+struct Colours;
+
 /// One card on the board: paints what it is given and tells what the mouse does to it. Keys go to
 /// the board.
 class CardWidget : public QWidget
@@ -18,6 +20,9 @@ public:
     void show(const CardView &card);
     using QWidget::show;
     [[nodiscard]] const CardView &card() const { return m_card; }
+    /// One of several that an action is for.
+    void setChosen(bool chosen);
+    [[nodiscard]] bool isChosen() const { return m_chosen; }
 
     [[nodiscard]] int heightForWidth(int width) const override;
     /// Where the set lines and the note are, for an editor above them.
@@ -27,6 +32,8 @@ public:
 Q_SIGNALS:
     void dragged(core::CardId card);
     void doubleClicked(core::CardId card);
+    /// Ctrl was held: choose it besides the others, or not any more.
+    void chooseToggled(core::CardId card);
 
 protected:
     bool event(QEvent *event) override;
@@ -36,7 +43,11 @@ protected:
     void mouseDoubleClickEvent(QMouseEvent *event) override;
 
 private:
+    void describe();
+    void paintTick(QPainter &painter, const Colours &look) const;
+
     CardView m_card;
+    bool m_chosen = false;
     QPoint m_pressed;
 };
 

@@ -1,24 +1,31 @@
 #include "ui/board/week_board_page.h"
 
+#include "ui/board/advice_panel.h"
+#include "ui/board/checks_panel.h"
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_board.h"
 #include "ui/board/week_grid.h"
 #include "ui/board/week_header.h"
 #include "ui/board/week_plan.h"
 #include "ui/look/metrics.h"
+#include "ui/planning/block_desk.h"
+#include "ui/planning/block_ribbon.h"
+#include "ui/session/lifter_history.h"
 #include "ui/session/roster_session.h"
 #include "ui/session/selection.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QStackedWidget>
+#include <QTabBar>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 namespace ui {
 
 namespace {
 
-constexpr int kShelfLeast = 205;
+constexpr int kShelfLeast = 236;
 constexpr int kShelfMost = 300;
 
 } // namespace
@@ -27,25 +34,42 @@ WeekBoardPage::WeekBoardPage(
     RosterSession &session, Estimates &estimates, Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
+    , m_history(new LifterHistory(session, selection, this))
     , m_plan(new WeekPlan(session, estimates, selection, this))
+    , m_blocks(new BlockDesk(session, estimates, *m_history, selection, this))
+    , m_ribbon(new BlockRibbon(session, selection))
     , m_stack(new QStackedWidget(this))
     , m_header(new WeekHeader(this))
     , m_board(new WeekBoard(*m_plan))
     , m_shelf(new VariationShelf)
+    , m_advice(new AdvicePanel(session, estimates, *m_history, *m_plan))
+    , m_checks(new ChecksPanel(session, estimates, *m_history, *m_plan))
+    , m_side(new QTabWidget)
 {
     auto *nobody = new QLabel(tr("Choose a lifter in the list to see the week."));
     nobody->setAlignment(Qt::AlignCenter);
     nobody->setWordWrap(true);
     nobody->setFont(ui::font(Type::heading, font()));
 
-    m_shelf->setMinimumWidth(kShelfLeast);
-    m_shelf->setMaximumWidth(kShelfMost);
+    m_side->setDocumentMode(true);
+    m_side->setAccessibleName(tr("Shelf, advice and checks"));
+    m_side->tabBar()->setAccessibleName(m_side->accessibleName());
+    m_side->setUsesScrollButtons(false);
+    m_side->setFont(ui::font(Type::small, font()));
+    for (QWidget *page : std::initializer_list<QWidget *>{m_shelf, m_advice, m_checks})
+        page->setFont(font()); // the small type is for the tabs
+    m_side->addTab(m_shelf, tr("Shelf"));
+    m_side->addTab(m_advice, tr("Advice"));
+    m_side->addTab(m_checks, tr("Checks"));
+    m_side->setMinimumWidth(kShelfLeast);
+    m_side->setMaximumWidth(kShelfMost);
+    m_header->addMenu(tr("Plan"), m_blocks->menu());
     auto *work = new QWidget;
     auto *beside = new QHBoxLayout(work);
     beside->setContentsMargins(0, 0, 0, 0);
     beside->setSpacing(space::gap);
     beside->addWidget(m_board, 5);
-    beside->addWidget(m_shelf, 1);
+    beside->addWidget(m_side, 1);
     m_stack->addWidget(nobody);
     m_stack->addWidget(work);
 
@@ -53,6 +77,7 @@ WeekBoardPage::WeekBoardPage(
     layout->setContentsMargins(space::gap, space::gap, space::gap, space::gap);
     layout->setSpacing(space::gap);
     layout->addWidget(m_header);
+    layout->addWidget(m_ribbon);
     layout->addWidget(m_stack, 1);
 
     WeekGrid &grid = m_board->grid();
@@ -60,18 +85,33 @@ WeekBoardPage::WeekBoardPage(
     connect(m_plan, &WeekPlan::changed, this, &WeekBoardPage::showPlan);
     connect(&grid, &WeekGrid::addRequested, this, &WeekBoardPage::beginAdding);
     connect(&grid, &WeekGrid::cardDragged, m_shelf, &VariationShelf::setCardDragged);
-    connect(m_shelf, &VariationShelf::cardDropped, m_plan, &WeekPlan::remove);
+    connect(m_ribbon, &BlockRibbon::weekWanted, &selection, &Selection::setWeekOf);
+    connect(m_ribbon, &BlockRibbon::blockActivated, m_blocks, &BlockDesk::editBlock);
+    connect(m_blocks, &BlockDesk::said, this, &WeekBoardPage::said);
+    connect(&grid, &WeekGrid::said, this, &WeekBoardPage::said);
+    connect(&grid, &WeekGrid::currentChanged, this,
+        [this, &grid] { m_advice->setPlace(grid.placeToAdd()); });
+    connect(m_advice, &AdvicePanel::chosen, this,
+        [this, &grid](core::VariationId variation, const QString &setLine) {
+            grid.focusCard(m_plan->add(variation, grid.placeToAdd(), setLine));
+        });
+    connect(m_checks, &ChecksPanel::cardWanted, &grid, &WeekGrid::focusCard);
+    connect(m_checks, &ChecksPanel::findingsChanged, this, &WeekBoardPage::showChecks);
+    connect(m_shelf, &VariationShelf::cardDropped, this,
+        [this](core::CardId card) { m_plan->remove({card}); });
     connect(m_shelf, &VariationShelf::left, this, [&grid] { grid.focusPlace(grid.current()); });
     connect(m_shelf, &VariationShelf::chosen, this, [this, &grid](core::VariationId variation) {
         grid.focusCard(m_plan->add(variation, grid.placeToAdd()));
     });
     showPlan();
+    showChecks();
 }
 
 void WeekBoardPage::showPlan()
 {
     const core::Lifter *lifter = m_plan->lifter();
     m_header->setVisible(lifter);
+    m_ribbon->setVisible(lifter);
     m_stack->setCurrentIndex(lifter ? 1 : 0);
     if (!lifter)
         return;
@@ -84,9 +124,17 @@ void WeekBoardPage::showPlan()
     m_shelf->setCatalogue(m_session.variations(), lifter->touchStyle);
 }
 
+void WeekBoardPage::showChecks()
+{
+    const int open = m_checks->openCount();
+    m_side->setTabText(
+        m_side->indexOf(m_checks), open > 0 ? tr("Checks (%1)").arg(open) : tr("Checks"));
+}
+
 void WeekBoardPage::beginAdding(const QString &typed)
 {
     const BoardPlace place = m_board->grid().placeToAdd();
+    m_side->setCurrentWidget(m_shelf);
     const DayView &day = m_plan->view().days[size_t(place.day)];
     m_shelf->search(typed, tr("%1 %2, place %3").arg(day.name, day.date).arg(place.position + 1));
 }

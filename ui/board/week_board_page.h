@@ -3,10 +3,16 @@
 #include <QWidget>
 
 class QStackedWidget;
+class QTabWidget;
 
 namespace ui {
 
+class AdvicePanel;
+class BlockDesk;
+class BlockRibbon;
+class ChecksPanel;
 class Estimates;
+class LifterHistory;
 class RosterSession;
 class Selection;
 class VariationShelf;
@@ -14,7 +20,8 @@ class WeekBoard;
 class WeekHeader;
 class WeekPlan;
 
-/// The week board of the selected lifter with the variation shelf beside it.
+/// The week board of the selected lifter under its block ribbon; beside it the variation shelf, the
+/// advice on which to take, and the plan checks.
 class WeekBoardPage : public QWidget
 {
     Q_OBJECT
@@ -23,16 +30,27 @@ public:
     WeekBoardPage(RosterSession &session, Estimates &estimates, Selection &selection,
         QWidget *parent = nullptr);
 
+Q_SIGNALS:
+    /// Why something was not done.
+    void said(const QString &words);
+
 private:
     void showPlan();
+    void showChecks();
     void beginAdding(const QString &typed);
 
     RosterSession &m_session;
+    LifterHistory *m_history;
     WeekPlan *m_plan;
+    BlockDesk *m_blocks;
+    BlockRibbon *m_ribbon;
     QStackedWidget *m_stack;
     WeekHeader *m_header;
     WeekBoard *m_board;
     VariationShelf *m_shelf;
+    AdvicePanel *m_advice;
+    ChecksPanel *m_checks;
+    QTabWidget *m_side;
 };
 
 } // namespace ui

@@ -1,14 +1,17 @@
 #include "ui/board/week_grid.h"
 
 #include "core/plan/set_line.h"
+#include "core/plan/set_line_completion.h"
 #include "ui/board/card_editor.h"
 #include "ui/board/card_widget.h"
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
 
 #include <QApplication>
+#include <QClipboard>
 #include <QContextMenuEvent>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QMenu>
 #include <QPainter>
 #include <QToolButton>
@@ -40,7 +43,16 @@ std::optional<CardEditor::Refusal> checkNote(const QString &)
 WeekGrid::WeekGrid(WeekPlan &plan, QWidget *parent)
     : QWidget(parent)
     , m_plan(plan)
+    , m_landingNote(new QLabel(this))
 {
+    m_landingNote->setFrameShape(QFrame::Box);
+    m_landingNote->setAutoFillBackground(true);
+    m_landingNote->setBackgroundRole(QPalette::ToolTipBase);
+    m_landingNote->setForegroundRole(QPalette::ToolTipText);
+    m_landingNote->setMargin(space::tight);
+    m_landingNote->setWordWrap(true);
+    m_landingNote->setAttribute(Qt::WA_TransparentForMouseEvents);
+    m_landingNote->hide();
     setAcceptDrops(true);
     setAccessibleName(tr("Week board"));
     for (QToolButton *&slot : m_slots) {
@@ -101,6 +113,7 @@ void WeekGrid::follow()
     }
     if (m_editor && !m_cards.contains(m_edited))
         m_editor->deleteLater();
+    choose(m_chosen);
 
     nameSlots();
     arrange();
@@ -139,6 +152,22 @@ void WeekGrid::setCurrent(BoardPlace place)
     m_current = clamped(place);
     m_currentCard = m_plan.cardAt(m_current);
     widgetAt(m_current)->setFocusPolicy(Qt::StrongFocus);
+    Q_EMIT currentChanged();
+}
+
+std::vector<core::CardId> WeekGrid::chosen() const
+{
+    if (!m_chosen.empty())
+        return {m_chosen.begin(), m_chosen.end()};
+    return m_currentCard.isValid() ? std::vector{m_currentCard} : std::vector<core::CardId>();
+}
+
+void WeekGrid::choose(std::set<core::CardId> cards)
+{
+    std::erase_if(cards, [this](core::CardId id) { return !m_cards.contains(id); });
+    m_chosen = std::move(cards);
+    for (const auto &[id, card] : m_cards)
+        card->setChosen(m_chosen.contains(id));
 }
 
 QWidget *WeekGrid::widgetAt(BoardPlace place) const
@@ -163,6 +192,14 @@ CardWidget *WeekGrid::makeCard(const CardView &card)
     connect(widget, &CardWidget::dragged, this, &WeekGrid::drag);
     connect(widget, &CardWidget::doubleClicked, this,
         [this](core::CardId id) { edit(id, Field::sets, {}); });
+    connect(widget, &CardWidget::chooseToggled, this, [this](core::CardId id) {
+        std::set<core::CardId> cards = m_chosen;
+        if (cards.empty() && m_currentCard.isValid() && m_currentCard != id)
+            cards.insert(m_currentCard);
+        if (!cards.insert(id).second)
+            cards.erase(id);
+        choose(cards);
+    });
     widget->QWidget::show();
     return widget;
 }
@@ -199,13 +236,64 @@ bool WeekGrid::takeKey(const QKeyEvent &key)
     const auto command = boardCommand(key);
     if (!command || !m_plan.lifter())
         return false;
+    if (std::holds_alternative<ChooseNone>(*command) && m_chosen.empty())
+        return false; // Escape is somebody else's then
     std::visit([this](const auto &c) { run(c); }, *command);
     return true;
 }
 
 void WeekGrid::run(const GoTo &command)
 {
+    choose({});
     focusPlace(stepped(m_current, command.step, m_plan.counts()));
+}
+
+void WeekGrid::run(const ExtendTo &command)
+{
+    std::set<core::CardId> cards = m_chosen;
+    cards.insert(m_currentCard); // an empty slot has no id; choose() leaves it out
+    focusPlace(stepped(m_current, command.step, m_plan.counts()));
+    cards.insert(m_currentCard);
+    choose(cards);
+}
+
+void WeekGrid::run(const ChooseAll &)
+{
+    std::set<core::CardId> cards;
+    for (const auto &[id, card] : m_cards)
+        cards.insert(id);
+    choose(cards);
+}
+
+void WeekGrid::run(const ChooseNone &)
+{
+    choose({});
+}
+
+void WeekGrid::run(const CopyCards &)
+{
+    if (const std::vector<core::CardId> cards = chosen(); !cards.empty())
+        QApplication::clipboard()->setText(m_plan.text(cards));
+}
+
+void WeekGrid::run(const CutCards &)
+{
+    const std::vector<core::CardId> cards = chosen();
+    if (cards.empty())
+        return;
+    QApplication::clipboard()->setText(m_plan.text(cards));
+    m_plan.cut(cards);
+}
+
+void WeekGrid::run(const PasteCards &)
+{
+    const WeekPlan::Pasted pasted = m_plan.paste(QApplication::clipboard()->text(), placeToAdd());
+    if (!pasted.refused.isEmpty()) {
+        Q_EMIT said(pasted.refused);
+    } else if (!pasted.cards.empty()) {
+        focusCard(pasted.cards.front());
+        choose({pasted.cards.begin(), pasted.cards.end()});
+    }
 }
 
 void WeekGrid::run(const MoveCardTo &command)
@@ -234,8 +322,7 @@ void WeekGrid::run(const EditNote &)
 
 void WeekGrid::run(const RemoveCard &)
 {
-    if (m_currentCard.isValid())
-        m_plan.remove(m_currentCard);
+    m_plan.remove(chosen());
 }
 
 void WeekGrid::run(const DuplicateCard &)
@@ -270,6 +357,10 @@ void WeekGrid::edit(core::CardId card, Field field, const QString &typed)
             m_plan.setNote(card, text.trimmed());
     });
     connect(m_editor, &CardEditor::left, this, [this, card] { focusCard(card); });
+    if (isSets)
+        m_editor->setCompletions([this](const QString &text, int cursor) {
+            return core::completions(text, cursor, m_plan.catalogue());
+        });
     const QString kept = isSets ? view.setLine : view.note;
     placeEditor();
     m_editor->open(typed.isEmpty() ? kept : typed);
@@ -298,11 +389,17 @@ void WeekGrid::contextMenuEvent(QContextMenuEvent *event)
         offer(tr("Edit note"), tr("Shift+F2"), EditNote{});
         offer(tr("Copy below"), tr("Ctrl+D"), DuplicateCard{});
         menu.addSeparator();
+        offer(tr("Cut"), tr("Ctrl+X"), CutCards{});
+        offer(tr("Copy"), tr("Ctrl+C"), CopyCards{});
+        offer(tr("Paste below"), tr("Ctrl+V"), PasteCards{});
+        menu.addSeparator();
         offer(tr("Add a variation below"), tr("Insert"), AddCard{});
         menu.addSeparator();
-        offer(tr("Remove card"), tr("Delete"), RemoveCard{});
+        offer(m_chosen.size() > 1 ? tr("Remove %1 cards").arg(m_chosen.size()) : tr("Remove card"),
+            tr("Delete"), RemoveCard{});
     } else {
         offer(tr("Add a variation"), tr("Insert"), AddCard{});
+        offer(tr("Paste"), tr("Ctrl+V"), PasteCards{});
     }
     menu.exec(event->globalPos());
 }

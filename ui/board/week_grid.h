@@ -8,7 +8,10 @@
 #include <QWidget>
 #include <array>
 #include <map>
+#include <set>
 
+class QLabel;
+class QMimeData;
 class QToolButton;
 
 namespace ui {
@@ -34,11 +37,18 @@ public:
     void focusPlace(BoardPlace place);
     void focusCard(core::CardId card);
 
+    /// What an action is for: the cards chosen, else the current one.
+    [[nodiscard]] std::vector<core::CardId> chosen() const;
+
 Q_SIGNALS:
     /// A variation is wanted at placeToAdd(); `typed` begins the search.
     void addRequested(const QString &typed);
     /// A card is being dragged, or not any more.
     void cardDragged(bool active);
+    /// Why something was not done.
+    void said(const QString &words);
+    /// The current place or card is another.
+    void currentChanged();
     /// Scroll so that this can be seen.
     void lookAt(const QRect &rect);
 
@@ -72,11 +82,20 @@ private:
     void run(const RemoveCard &command);
     void run(const DuplicateCard &command);
     void run(const AddCard &command);
+    void run(const ExtendTo &command);
+    void run(const ChooseAll &command);
+    void run(const ChooseNone &command);
+    void run(const CopyCards &command);
+    void run(const CutCards &command);
+    void run(const PasteCards &command);
+    void choose(std::set<core::CardId> cards);
 
     void edit(core::CardId card, Field field, const QString &typed);
     void placeEditor();
     void drag(core::CardId card);
-    void showGap(std::optional<BoardPlace> gap);
+    /// @param landing  what would stand there
+    void showGap(std::optional<BoardPlace> gap, const QString &landing = {});
+    [[nodiscard]] QString landing(const QMimeData *mime, BoardPlace gap) const;
 
     WeekPlan &m_plan;
     std::map<core::CardId, CardWidget *> m_cards; ///< children
@@ -87,7 +106,9 @@ private:
     QPointer<CardEditor> m_editor;
     core::CardId m_edited;
     Field m_editedField = Field::sets;
+    std::set<core::CardId> m_chosen; ///< besides the current card, for actions on several
     std::optional<BoardPlace> m_gap; ///< where what is dragged would land
+    QLabel *m_landingNote;           ///< what would stand there, with its loads
 };
 
 } // namespace ui

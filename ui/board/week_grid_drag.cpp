@@ -1,9 +1,11 @@
 #include "ui/board/board_drag.h"
 #include "ui/board/card_widget.h"
 #include "ui/board/week_grid.h"
+#include "ui/look/metrics.h"
 
 #include <QDrag>
 #include <QDropEvent>
+#include <QLabel>
 #include <QMimeData>
 
 // The mouse half of the week grid: what is dragged over it, and where it lands.
@@ -35,7 +37,9 @@ void WeekGrid::dragEnterEvent(QDragEnterEvent *event)
 void WeekGrid::dragMoveEvent(QDragMoveEvent *event)
 {
     const QPoint at = event->position().toPoint();
-    showGap(gapAt(m_layout, at));
+    const BoardPlace gap = gapAt(m_layout, at);
+    if (gap != m_gap)
+        showGap(gap, landing(event->mimeData(), gap));
     Q_EMIT lookAt(
         QRect(at, QSize(1, 1)).adjusted(0, -kScrollMargin, 0, kScrollMargin).intersected(rect()));
     event->acceptProposedAction();
@@ -69,11 +73,30 @@ void WeekGrid::dropEvent(QDropEvent *event)
     focusCard(landed);
 }
 
-void WeekGrid::showGap(std::optional<BoardPlace> gap)
+QString WeekGrid::landing(const QMimeData *mime, BoardPlace gap) const
 {
-    if (gap == m_gap)
-        return;
+    const Dragged dragged = draggedIn(mime);
+    if (const auto *variation = std::get_if<core::VariationId>(&dragged))
+        return m_plan.landing(*variation, gap);
+    if (const auto *card = std::get_if<core::CardId>(&dragged))
+        if (const auto from = m_plan.placeOf(*card))
+            return m_plan.landing(*card, placeAfterMove(*from, gap));
+    return {};
+}
+
+void WeekGrid::showGap(std::optional<BoardPlace> gap, const QString &landing)
+{
     m_gap = gap;
+    m_landingNote->setVisible(gap && !landing.isEmpty());
+    if (m_landingNote->isVisible()) {
+        // Below the pointer's line, over whatever card is there: it is gone with the next move.
+        const QRect marker = gapMarker(m_layout, *gap);
+        m_landingNote->setText(landing);
+        m_landingNote->setFixedWidth(marker.width());
+        m_landingNote->adjustSize();
+        m_landingNote->move(marker.left(), marker.bottom() + space::tight);
+        m_landingNote->raise();
+    }
     update();
 }
 

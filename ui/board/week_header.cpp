@@ -35,6 +35,16 @@ void WeekHeader::show(QDate monday, const QString &totals)
     m_totals->setText(totals);
 }
 
+void WeekHeader::addMenu(const QString &text, QMenu *menu)
+{
+    auto *button = new QToolButton(this);
+    button->setText(text);
+    button->setAccessibleName(text);
+    button->setMenu(menu);
+    button->setPopupMode(QToolButton::InstantPopup);
+    layout()->addWidget(button);
+}
+
 void WeekHeader::addTurn(
     const QString &text, const QString &name, const QKeySequence &keys, int weeks)
 {

@@ -4,6 +4,7 @@
 #include <QWidget>
 
 class QLabel;
+class QMenu;
 
 namespace ui {
 
@@ -16,6 +17,8 @@ public:
     explicit WeekHeader(QWidget *parent = nullptr);
 
     void show(QDate monday, const QString &totals);
+    /// A button at the end of the row.
+    void addMenu(const QString &text, QMenu *menu);
     using QWidget::show;
 
 Q_SIGNALS:

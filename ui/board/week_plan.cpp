@@ -1,11 +1,13 @@
 #include "ui/board/week_plan.h"
 
+#include "core/plan/card_text.h"
 #include "core/plan/plan_edits.h"
 #include "ui/session/estimates.h"
 #include "ui/session/roster_session.h"
 #include "ui/session/selection.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace ui {
 
@@ -44,6 +46,11 @@ QDate WeekPlan::monday() const
     return m_selection.monday();
 }
 
+const std::vector<core::Variation> &WeekPlan::catalogue() const
+{
+    return m_session.variations();
+}
+
 CardCounts WeekPlan::counts() const
 {
     CardCounts counts{};
@@ -67,7 +74,7 @@ std::optional<BoardPlace> WeekPlan::placeOf(core::CardId card) const
     return std::nullopt;
 }
 
-core::CardId WeekPlan::add(core::VariationId variation, BoardPlace place)
+core::CardId WeekPlan::add(core::VariationId variation, BoardPlace place, const QString &setLine)
 {
     const core::Variation *chosen = m_session.variation(variation);
     if (!lifter() || !chosen)
@@ -75,8 +82,7 @@ core::CardId WeekPlan::add(core::VariationId variation, BoardPlace place)
     const QDate day = monday().addDays(place.day);
     core::Card card;
     card.variation = variation;
-    card.setLine = core::suggestedSetLine(
-        *chosen, m_session.cards(lifter()->id, day.addDays(-kSuggestionDays), day), day);
+    card.setLine = setLine.isEmpty() ? suggested(*chosen, day) : setLine;
     return addCard(named(tr("Add %1"), variation), card, place);
 }
 
@@ -95,11 +101,119 @@ void WeekPlan::move(core::CardId card, BoardPlace place)
             core::moveCard(m_cards, card, monday().addDays(place.day), place.position));
 }
 
-void WeekPlan::remove(core::CardId card)
+void WeekPlan::remove(const std::vector<core::CardId> &cards)
 {
-    if (const core::Card *removed = find(card))
-        m_session.perform(
-            named(tr("Remove %1"), removed->variation), core::removeCard(m_cards, card));
+    takeOut(tr("Remove %1"), tr("Remove %1 cards"), cards);
+}
+
+void WeekPlan::cut(const std::vector<core::CardId> &cards)
+{
+    takeOut(tr("Cut %1"), tr("Cut %1 cards"), cards);
+}
+
+void WeekPlan::takeOut(
+    const QString &one, const QString &several, const std::vector<core::CardId> &ids)
+{
+    const std::vector<core::Card> gone = chosen(ids);
+    if (gone.empty())
+        return;
+    std::vector<core::CardId> there;
+    for (const core::Card &card : gone)
+        there.push_back(card.id);
+    m_session.perform(
+        gone.size() == 1 ? named(one, gone.front().variation) : several.arg(gone.size()),
+        core::removeCards(m_cards, there));
+}
+
+QString WeekPlan::text(const std::vector<core::CardId> &cards) const
+{
+    return core::cardText(chosen(cards), m_session.variations());
+}
+
+WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
+{
+    Pasted pasted;
+    if (!lifter())
+        return pasted;
+    const core::ParsedCardText parsed = core::parseCardText(text, m_session.variations());
+    if (parsed.error) {
+        pasted.refused = tr("The clipboard cannot be read as cards. Line %1, column %2: %3")
+                             .arg(parsed.error->line)
+                             .arg(parsed.error->column)
+                             .arg(parsed.error->words);
+        return pasted;
+    }
+    const QDate first = monday().addDays(place.day);
+    std::vector<core::Card> added;
+    QDate last = first;
+    for (const core::CardRow &row : parsed.rows) {
+        last = first.addDays(row.offset);
+        // On the first day one below the other from the place on, on further days at the end.
+        const int position =
+            row.offset == 0 ? place.position + int(added.size()) : std::numeric_limits<int>::max();
+        added.push_back({m_session.newId<core::CardTag>(), lifter()->id, last, position,
+            row.variation, row.setLine, row.note});
+        pasted.cards.push_back(added.back().id);
+    }
+    if (added.empty())
+        return pasted;
+    const QString name = added.size() == 1 ? named(tr("Paste %1"), added.front().variation)
+                                           : tr("Paste %1 cards").arg(added.size());
+    if (!m_session.perform(name, core::addCards(m_session.cards(lifter()->id, first, last), added)))
+        pasted.cards.clear();
+    return pasted;
+}
+
+QString WeekPlan::landing(core::VariationId variation, BoardPlace place) const
+{
+    const core::Variation *dragged = m_session.variation(variation);
+    if (!lifter() || !dragged)
+        return {};
+    core::Card card;
+    card.variation = variation;
+    card.setLine = suggested(*dragged, monday().addDays(place.day));
+    return landing(card, place);
+}
+
+QString WeekPlan::landing(core::CardId card, BoardPlace place) const
+{
+    const core::Card *moved = find(card);
+    return moved ? landing(*moved, place) : QString();
+}
+
+QString WeekPlan::landing(core::Card card, BoardPlace place) const
+{
+    const QDate day = monday().addDays(place.day);
+    std::vector<core::Card> cards;
+    for (const core::Card &other : core::cardsOn(m_cards, day))
+        if (other.id != card.id)
+            cards.push_back(other);
+    card.day = day;
+    place.position = std::min(place.position, int(cards.size()));
+    cards.insert(cards.begin() + place.position, card);
+    for (int position = 0; core::Card & each : cards)
+        each.position = position++;
+    const WeekView week = weekView(cards, sources(), monday());
+    const CardView &landed = week.days[size_t(place.day)].cards[size_t(place.position)];
+    QStringList lines;
+    for (const LineView &line : landed.lines)
+        lines << (line.load.isEmpty() ? line.sets : tr("%1: %2").arg(line.sets, line.load));
+    return lines.join(u'\n');
+}
+
+QString WeekPlan::suggested(const core::Variation &variation, QDate day) const
+{
+    return core::suggestedSetLine(
+        variation, m_session.cards(lifter()->id, day.addDays(-kSuggestionDays), day), day);
+}
+
+std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) const
+{
+    std::vector<core::Card> cards;
+    for (const core::CardId id : ids)
+        if (const core::Card *card = find(id))
+            cards.push_back(*card);
+    return cards;
 }
 
 void WeekPlan::setSetLine(core::CardId card, const QString &setLine)
@@ -147,14 +261,17 @@ void WeekPlan::reload()
     rebuild();
 }
 
+core::PlanSources WeekPlan::sources() const
+{
+    return {*lifter(), m_session.variations(),
+        [this, id = lifter()->id](core::Lift lift) { return m_estimates.of(id, lift); }};
+}
+
 void WeekPlan::rebuild()
 {
     m_view = {};
-    if (const core::Lifter *shown = lifter()) {
-        const core::PlanSources sources{*shown, m_session.variations(),
-            [this, shown](core::Lift lift) { return m_estimates.of(shown->id, lift); }};
-        m_view = weekView(m_cards, sources, monday());
-    }
+    if (lifter())
+        m_view = weekView(m_cards, sources(), monday());
     Q_EMIT changed();
 }
 

@@ -25,6 +25,9 @@ public:
     /// Null while no lifter is selected.
     [[nodiscard]] const core::Lifter *lifter() const;
     [[nodiscard]] QDate monday() const;
+    [[nodiscard]] const std::vector<core::Variation> &catalogue() const;
+    /// Of the week, in no order.
+    [[nodiscard]] const std::vector<core::Card> &cards() const { return m_cards; }
     [[nodiscard]] const WeekView &view() const { return m_view; }
 
     [[nodiscard]] CardCounts counts() const;
@@ -34,11 +37,27 @@ public:
     [[nodiscard]] std::optional<BoardPlace> placeOf(core::CardId card) const;
 
     /// The new card; invalid when it could not be written.
-    core::CardId add(core::VariationId variation, BoardPlace place);
+    /// @param setLine  empty = what the lifter last had for it
+    core::CardId add(core::VariationId variation, BoardPlace place, const QString &setLine = {});
     core::CardId duplicate(core::CardId card, BoardPlace place);
     /// `place` is the card's place afterwards.
     void move(core::CardId card, BoardPlace place);
-    void remove(core::CardId card);
+    void remove(const std::vector<core::CardId> &cards);
+    /// The cards as text, see core/plan/card_text.h.
+    [[nodiscard]] QString text(const std::vector<core::CardId> &cards) const;
+    /// Takes the cards off the week as "Cut".
+    void cut(const std::vector<core::CardId> &cards);
+    struct Pasted
+    {
+        std::vector<core::CardId> cards; ///< the new ones
+        QString refused;                 ///< why the text cannot be read
+    };
+    /// Puts the cards of a text from `place` on; further days of it follow, beyond the week too.
+    Pasted paste(const QString &text, BoardPlace place);
+    /// What a variation or a card would be at `place`: its sets with the loads of that day. Empty
+    /// where there is nothing to say.
+    [[nodiscard]] QString landing(core::VariationId variation, BoardPlace place) const;
+    [[nodiscard]] QString landing(core::CardId card, BoardPlace place) const;
     void setSetLine(core::CardId card, const QString &setLine);
     void setNote(core::CardId card, const QString &note);
 
@@ -49,6 +68,11 @@ Q_SIGNALS:
 private:
     void reload();
     void rebuild();
+    [[nodiscard]] core::PlanSources sources() const;
+    [[nodiscard]] std::vector<core::Card> chosen(const std::vector<core::CardId> &ids) const;
+    [[nodiscard]] QString suggested(const core::Variation &variation, QDate day) const;
+    [[nodiscard]] QString landing(core::Card card, BoardPlace place) const;
+    void takeOut(const QString &one, const QString &several, const std::vector<core::CardId> &ids);
     core::CardId addCard(const QString &name, core::Card card, BoardPlace place);
     /// "Move feet-up bench"
     [[nodiscard]] QString named(const QString &pattern, core::VariationId variation) const;

@@ -21,7 +21,6 @@ namespace {
 constexpr double kMidWeek = 3.5;
 constexpr int kRatioDays = 56; ///< a point of a ratio's line gathers so many days
 constexpr int kFewestRatioSets = 4;
-constexpr int kTouchStepDays = 30, kMostTouchPoints = 36;
 
 struct Text
 {
@@ -111,11 +110,8 @@ MeasureLine touchLine(const MeasureSources &sources)
 {
     const int wanted = core::wantedTouch(sources.style);
     MeasureLine line{Text::tr("\"%1\" or softer up to").arg(core::touchWord(wanted)), {}};
-    const std::vector<strength::TouchReading> readings = core::touchReadings(sources.lift);
-    // A fit a month; fewer over many years, whose line would be no plainer for more.
-    const int days = readings.empty() ? 0 : readings.back().day - readings.front().day;
-    for (const strength::TouchHoldPoint &point : strength::touchHoldOverTime(
-             readings, sources.touch, wanted, std::max(kTouchStepDays, days / kMostTouchPoints)))
+    for (const strength::TouchHoldPoint &point :
+        strength::touchHoldOverTime(core::touchReadings(sources.lift), sources.touch, wanted))
         if (point.hold.standing == strength::TouchStanding::enough)
             line.points.push_back({double(point.day), 100.0 * point.hold.share.value,
                 100.0 * point.hold.share.low90, 100.0 * point.hold.share.high90});

@@ -11,6 +11,7 @@
 #include "ui/returns/returns_dialog.h"
 #include "ui/review/carry_over_page.h"
 #include "ui/review/review_page.h"
+#include "ui/roster_week/roster_week_page.h"
 #include "ui/squad/squad_page.h"
 
 #include <QLabel>
@@ -40,6 +41,7 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     , m_board(new WeekBoardPage(m_session, m_estimates, m_selection))
     , m_review(new ReviewPage(m_session, m_estimates, m_insights, m_selection))
     , m_squad(new SquadPage(m_session, m_estimates))
+    , m_rosterWeek(new RosterWeekPage(m_session, m_estimates, m_selection))
     , m_splitter(new QSplitter)
     , m_right(new QStackedWidget)
     , m_invitation(invitation())
@@ -47,6 +49,7 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     m_pages->setDocumentMode(true);
     m_pages->addTab(m_board, tr("&Week board"));
     m_pages->addTab(m_review, tr("Re&view"));
+    m_pages->addTab(m_rosterWeek, tr("&All lifters' week"));
     m_pages->addTab(m_squad, tr("S&quad"));
     auto *carryOver = new CarryOverPage(m_session, m_insights);
     m_pages->addTab(carryOver, tr("Carry-&over"));
@@ -66,7 +69,7 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     // These are about all lifters: no single one stands above them.
     connect(m_pages, &QTabWidget::currentChanged, header, [this, header, carryOver] {
         const QWidget *page = m_pages->currentWidget();
-        header->setVisible(page != m_squad && page != carryOver);
+        header->setVisible(page != m_rosterWeek && page != m_squad && page != carryOver);
     });
     column->addWidget(header);
     column->addWidget(m_pages, 1);
@@ -84,6 +87,9 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_splitter);
 
+    connect(m_board, &WeekBoardPage::said, this, &RosterView::said);
+    connect(m_rosterWeek, &RosterWeekPage::said, this, &RosterView::said);
+    connect(m_rosterWeek, &RosterWeekPage::lifterWanted, this, &RosterView::showWeekBoard);
     connect(&m_selection, &Selection::lifterChanged, this, &RosterView::showLifterOrInvitation);
     connect(&m_session, &RosterSession::liftersChanged, this, &RosterView::showLifterOrInvitation);
     showLifterOrInvitation();
@@ -106,6 +112,12 @@ void RosterView::showReview()
 {
     m_pages->setCurrentWidget(m_review);
     m_review->setFocus();
+}
+
+void RosterView::showPage(int index)
+{
+    m_pages->setCurrentIndex(index);
+    m_pages->currentWidget()->setFocus();
 }
 
 void RosterView::importLog(const QStringList &paths)

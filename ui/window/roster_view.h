@@ -17,6 +17,7 @@ namespace ui {
 class LifterListPanel;
 class ReviewPage;
 class SquadPage;
+class RosterWeekPage;
 class WeekBoardPage;
 
 /// One open roster: the lifter list beside the pages of the lifter chosen.
@@ -36,6 +37,8 @@ public:
     [[nodiscard]] QTabWidget &pages() { return *m_pages; }
     void showWeekBoard();
     void showReview();
+    /// By its place among the tabs, from 0.
+    void showPage(int index);
     /// @param paths  files to begin with, dropped or named
     void importLog(const QStringList &paths = {});
     /// @param paths  return sheets to begin with, dropped or named
@@ -61,6 +64,7 @@ private:
     WeekBoardPage *m_board = nullptr;
     ReviewPage *m_review = nullptr;
     SquadPage *m_squad = nullptr;
+    RosterWeekPage *m_rosterWeek = nullptr;
     QSplitter *m_splitter = nullptr;
     QStackedWidget *m_right = nullptr;
     QWidget *m_invitation = nullptr;

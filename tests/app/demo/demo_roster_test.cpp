@@ -27,7 +27,7 @@ Edit roster(QDate today)
     qint64 next = 0;
     return demo::demoRoster(catalogue(), today,
         {[&] { return LifterId{++next}; }, [&] { return SessionId{++next}; },
-            [&] { return CardId{++next}; }});
+            [&] { return CardId{++next}; }, [&] { return BlockId{++next}; }});
 }
 
 const QDate kToday(2026, 11, 25);

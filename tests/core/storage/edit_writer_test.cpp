@@ -139,7 +139,7 @@ TEST_F(EditWriterTest, ALifterWithALogIsNotRemovedButForTheWhole)
     file.apply(add);
     Edit edit;
     edit.lifters.before = {ann};
-    EXPECT_THAT(refusal(edit), Says("still has cards or a log. Archive the lifter instead"));
+    EXPECT_THAT(refusal(edit), Says("still has a plan or a log. Archive the lifter instead"));
     edit.cards.before = add.cards.after;
     edit.sessions.before = add.sessions.after;
     const Contents before = contentsOf(file);

@@ -1,15 +1,21 @@
 #include "tests/ui/board/board_roster.h"
+#include "ui/board/advice_panel.h"
 #include "ui/board/board_drag.h"
 #include "ui/board/card_editor.h"
 #include "ui/board/card_widget.h"
+#include "ui/board/checks_panel.h"
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_board_page.h"
 #include "ui/board/week_grid.h"
 
 #include <QApplication>
+#include <QClipboard>
 #include <QDropEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTabWidget>
 #include <QTest>
 #include <gmock/gmock.h>
 
@@ -353,4 +359,103 @@ TEST_F(WeekBoardPageTest, FitsThreeSizesWithNothingBeyondTheEdges)
         EXPECT_GE(cardWidth(grid->width()), 100);
         EXPECT_LE(grid->width(), grid->parentWidget()->width());
     }
+}
+
+TEST_F(WeekBoardPageTest, SeveralCardsAreCopiedToAnotherDayAsText)
+{
+    add("competition bench");
+    setSets("1x1 @8");
+    add("feet up");
+    setSets("3x8 @7");
+    press(Qt::Key_Up, Qt::ShiftModifier);
+    EXPECT_EQ(grid->chosen().size(), 2u);
+    press(Qt::Key_C, Qt::ControlModifier);
+    EXPECT_THAT(QApplication::clipboard()->text().toStdString(), HasSubstr(": 3x8 @7"));
+    grid->focusPlace({3, 0});
+    press(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_THAT(cards(),
+        ElementsAre(
+            "comp 0:0 1x1 @8", "feet_up 0:1 3x8 @7", "comp 3:0 1x1 @8", "feet_up 3:1 3x8 @7"));
+    EXPECT_EQ(grid->chosen().size(), 2u) << "what was pasted is chosen";
+    EXPECT_EQ(roster.session.undoStack().undoText(), QStringLiteral("Paste 2 cards"));
+    press(Qt::Key_X, Qt::ControlModifier);
+    EXPECT_THAT(cards(), ElementsAre("comp 0:0 1x1 @8", "feet_up 0:1 3x8 @7"));
+    press(Qt::Key_A, Qt::ControlModifier);
+    press(Qt::Key_Delete);
+    EXPECT_THAT(cards(), IsEmpty());
+    roster.session.undoStack().undo();
+    EXPECT_EQ(cards().size(), 2u);
+}
+
+TEST_F(WeekBoardPageTest, TextThatIsNoCardIsRefusedInWords)
+{
+    QString said;
+    QObject::connect(&page, &WeekBoardPage::said, [&said](const QString &words) { said = words; });
+    QApplication::clipboard()->setText(QStringLiteral("Monday\nmoon press: 3x3\n"));
+    press(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_THAT(said.toStdString(), HasSubstr("Line 2"));
+    EXPECT_THAT(cards(), IsEmpty());
+}
+
+TEST_F(WeekBoardPageTest, TabCompletesASetLine)
+{
+    add("competition bench");
+    type("3x3 tem");
+    press(Qt::Key_Tab);
+    ASSERT_TRUE(editor());
+    EXPECT_THAT(editor()->toPlainText().toStdString(), HasSubstr("3x3 tempo"));
+    press(Qt::Key_Escape);
+}
+
+TEST_F(WeekBoardPageTest, AFindingIsWavedThroughAndTakenUpAgain)
+{
+    auto *checks = page.findChild<ChecksPanel *>();
+    add("off chest");
+    setSets("3x8 60%"); // far more reps than it is done for
+    ASSERT_GE(checks->openCount(), 1);
+    const int open = checks->openCount();
+    const core::Waiver waiver = [&] {
+        core::Waiver made = core::waive(checks->findings().front(), QStringLiteral("technique"));
+        made.id = roster.session.newId<core::WaiverTag>();
+        return made;
+    }();
+    core::Edit edit;
+    edit.waivers.after = {waiver};
+    ASSERT_TRUE(roster.session.perform(QStringLiteral("Wave through"), edit));
+    EXPECT_EQ(checks->openCount(), open - 1);
+    auto *takeUp = checks->findChild<QPushButton *>(QStringLiteral("takeUp"));
+    ASSERT_TRUE(takeUp);
+    takeUp->click();
+    EXPECT_EQ(checks->openCount(), open);
+}
+
+TEST_F(WeekBoardPageTest, AdviceIsPutOnTheBoard)
+{
+    auto *advice = page.findChild<AdvicePanel *>();
+    page.findChild<QTabWidget *>()->setCurrentWidget(advice);
+    auto *list = advice->findChild<QListWidget *>();
+    ASSERT_GT(list->count(), 3);
+    EXPECT_THAT(list->item(0)->text().toStdString(), HasSubstr("1. Off-chest pause bench"));
+    list->setFocus();
+    press(Qt::Key_Return);
+    EXPECT_THAT(cards(), ElementsAre(HasSubstr("off_chest_pause 0:0 3x")));
+}
+
+TEST_F(WeekBoardPageTest, ADragSaysWhatItWillWeigh)
+{
+    const auto mime = mimeOf(roster.variation("feet_up"));
+    const QPoint at = onDay(2, 80);
+    QDragEnterEvent enter(at, Qt::CopyAction, mime.get(), Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(grid, &enter);
+    QDragMoveEvent move(at, Qt::CopyAction, mime.get(), Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(grid, &move);
+    const QLabel *note = nullptr;
+    for (const QLabel *label : grid->findChildren<QLabel *>())
+        if (label->isVisible())
+            note = label;
+    ASSERT_TRUE(note);
+    EXPECT_THAT(note->text().toStdString(), HasSubstr(" kg"));
+    QDragLeaveEvent leave;
+    QApplication::sendEvent(grid, &leave);
+    EXPECT_FALSE(note->isVisible());
 }

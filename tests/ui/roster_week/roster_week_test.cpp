@@ -1,0 +1,108 @@
+#include "tests/ui/board/board_roster.h"
+#include "ui/roster_week/roster_week_model.h"
+#include "ui/roster_week/roster_week_page.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QPlainTextEdit>
+#include <QTableView>
+#include <QTest>
+#include <gmock/gmock.h>
+
+using namespace ui;
+using testing::ElementsAre;
+using testing::HasSubstr;
+
+namespace {
+
+class RosterWeekTest : public testing::Test
+{
+protected:
+    RosterWeekTest()
+    {
+        bea = roster.addLifter(QStringLiteral("Bea"), core::TouchStyle::sinking);
+        roster.session.undoStack().clear();
+        page.resize(1000, 500);
+        page.show();
+        QApplication::setActiveWindow(&page);
+        QObject::connect(
+            &page, &RosterWeekPage::said, [this](const QString &words) { said = words; });
+    }
+    QModelIndex cell(int row, int day) { return page.model().index(row, day); }
+    std::string shown(int row, int day) { return cell(row, day).data().toString().toStdString(); }
+    /// Types the text into the current cell, Shift+Enter between its rows.
+    void typeInto(const QModelIndex &at, const QStringList &rows)
+    {
+        page.table().setCurrentIndex(at);
+        page.table().setFocus();
+        QTest::keyClick(&page.table(), Qt::Key_Return);
+        auto *editor = page.table().findChild<QPlainTextEdit *>();
+        ASSERT_TRUE(editor);
+        editor->selectAll();
+        for (qsizetype i = 0; i < rows.size(); ++i) {
+            if (i > 0)
+                QTest::keyClick(editor, Qt::Key_Return, Qt::ShiftModifier);
+            QTest::keyClicks(editor, rows[i]);
+        }
+        QTest::keyClick(editor, Qt::Key_Return);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+
+    BoardRoster roster;
+    core::LifterId bea;
+    RosterWeekPage page{roster.session, roster.estimates, roster.selection};
+    QString said;
+};
+
+} // namespace
+
+TEST_F(RosterWeekTest, ADayIsTypedAndResolvedByEachLiftersOwnEstimate)
+{
+    typeInto(cell(0, 2), {QStringLiteral("comp: 4x3 @8"), QStringLiteral("feet_up: 3x8 @7")});
+    EXPECT_THAT(roster.cards(), ElementsAre("comp 2:0 4x3 @8", "feet_up 2:1 3x8 @7"));
+    EXPECT_THAT(shown(0, 2), HasSubstr("4x3 @8: "));
+    EXPECT_THAT(shown(0, 2), HasSubstr(" kg"));
+    EXPECT_EQ(roster.session.undoStack().count(), 1);
+    roster.session.undoStack().undo();
+    EXPECT_EQ(shown(0, 2), "");
+}
+
+TEST_F(RosterWeekTest, TextThatCannotBeReadStaysInTheField)
+{
+    typeInto(cell(0, 0), {QStringLiteral("comp: 4x @8")});
+    EXPECT_TRUE(roster.cards().isEmpty());
+    auto *editor = page.table().findChild<QPlainTextEdit *>();
+    ASSERT_TRUE(editor);
+    EXPECT_EQ(editor->toPlainText(), QStringLiteral("comp: 4x @8"));
+    EXPECT_FALSE(page.model().whyNot(editor->toPlainText()).isEmpty());
+}
+
+TEST_F(RosterWeekTest, ADayIsCopiedToAnotherLifterAndCut)
+{
+    typeInto(cell(0, 0), {QStringLiteral("comp: 1x1 100kg")});
+    page.table().setCurrentIndex(cell(0, 0));
+    QTest::keyClick(&page.table(), Qt::Key_C, Qt::ControlModifier);
+    EXPECT_THAT(QApplication::clipboard()->text().toStdString(), HasSubstr("1x1 100kg"));
+    page.table().setCurrentIndex(cell(1, 4));
+    QTest::keyClick(&page.table(), Qt::Key_V, Qt::ControlModifier);
+    QTest::keyClick(&page.table(), Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(roster.session.cards(bea, roster.monday, roster.monday.addDays(6)).size(), 2u);
+    page.table().setCurrentIndex(cell(0, 0));
+    QTest::keyClick(&page.table(), Qt::Key_X, Qt::ControlModifier);
+    EXPECT_TRUE(roster.cards().isEmpty());
+    QApplication::clipboard()->setText(QStringLiteral("see you on Friday"));
+    QTest::keyClick(&page.table(), Qt::Key_V, Qt::ControlModifier);
+    EXPECT_THAT(said.toStdString(), HasSubstr("no variation"));
+    EXPECT_TRUE(roster.cards().isEmpty());
+}
+
+TEST_F(RosterWeekTest, CardsThatStayKeepTheirIds)
+{
+    typeInto(cell(0, 0), {QStringLiteral("comp: 1x1 @8"), QStringLiteral("feet_up: 3x8 @7")});
+    const auto before = roster.session.cards(roster.lifter, roster.monday, roster.monday);
+    typeInto(cell(0, 0), {QStringLiteral("comp: 1x1 @8.5"), QStringLiteral("feet_up: 3x8 @7")});
+    const auto after = roster.session.cards(roster.lifter, roster.monday, roster.monday);
+    ASSERT_EQ(after.size(), 2u);
+    EXPECT_EQ(after[0].id, before[0].id);
+    EXPECT_EQ(after[1], before[1]);
+}

@@ -1,0 +1,205 @@
+#include "ui/board/checks_panel.h"
+
+#include "ui/board/week_plan.h"
+#include "ui/look/colours.h"
+#include "ui/look/metrics.h"
+#include "ui/session/estimates.h"
+#include "ui/session/lifter_history.h"
+#include "ui/session/roster_session.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QInputDialog>
+#include <QLabel>
+#include <QPushButton>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+QString severityWord(core::Severity severity)
+{
+    switch (severity) {
+    case core::Severity::stop:
+        return ChecksPanel::tr("Stop");
+    case core::Severity::warning:
+        return ChecksPanel::tr("Check");
+    case core::Severity::hint:
+        break;
+    }
+    return ChecksPanel::tr("Hint");
+}
+
+QLabel *wrapped(const QString &text)
+{
+    auto *label = new QLabel(text);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace
+
+std::vector<core::Finding> inOrder(std::vector<core::Finding> findings)
+{
+    std::stable_sort(
+        findings.begin(), findings.end(), [](const core::Finding &a, const core::Finding &b) {
+            if (a.wavedThrough.has_value() != b.wavedThrough.has_value())
+                return b.wavedThrough.has_value();
+            return a.severity > b.severity;
+        });
+    return findings;
+}
+
+ChecksPanel::ChecksPanel(RosterSession &session, Estimates &estimates, LifterHistory &history,
+    WeekPlan &plan, QWidget *parent)
+    : QScrollArea(parent)
+    , m_session(session)
+    , m_estimates(estimates)
+    , m_history(history)
+    , m_plan(plan)
+{
+    setFrameShape(NoFrame);
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setAccessibleName(tr("Plan checks"));
+    auto *page = new QWidget;
+    m_rows = new QVBoxLayout(page);
+    m_rows->setContentsMargins(0, space::tight, 0, space::tight);
+    m_rows->setSpacing(space::gap);
+    setWidget(page);
+    connect(&plan, &WeekPlan::changed, this, &ChecksPanel::check);
+    connect(&history, &LifterHistory::changed, this, &ChecksPanel::check);
+    check();
+}
+
+int ChecksPanel::openCount() const
+{
+    return int(std::count_if(m_findings.begin(), m_findings.end(),
+        [](const core::Finding &finding) { return !finding.wavedThrough; }));
+}
+
+void ChecksPanel::changeEvent(QEvent *event)
+{
+    QScrollArea::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        fill();
+}
+
+void ChecksPanel::check()
+{
+    std::vector<core::Finding> findings;
+    if (const core::Lifter *lifter = m_plan.lifter()) {
+        const auto estimateOf = [this, id = lifter->id](
+                                    core::Lift lift) { return m_estimates.of(id, lift); };
+        const std::vector<core::ResolvedCard> cards =
+            core::resolveCards(m_plan.cards(), {*lifter, m_session.variations(), estimateOf});
+        findings = inOrder(
+            core::wavedThrough(core::check({*lifter, m_session.variations(), m_history.sessions(),
+                                   cards, estimateOf, m_history.checkIns()}),
+                m_history.waivers()));
+    }
+    m_findings = std::move(findings);
+    fill();
+    Q_EMIT findingsChanged();
+}
+
+void ChecksPanel::fill()
+{
+    while (QLayoutItem *item = m_rows->takeAt(0)) {
+        if (item->widget()) {
+            item->widget()->hide();
+            item->widget()->deleteLater(); // its button may be in the middle of its click
+        }
+        delete item;
+    }
+    if (m_findings.empty())
+        m_rows->addWidget(wrapped(
+            tr("Nothing to point out in this week. The checks compare it with the "
+               "lifter's own last weeks, the meet, check-ins and the variations' ranges.")));
+    for (const core::Finding &finding : m_findings)
+        m_rows->addWidget(rowOf(finding));
+    m_rows->addStretch(1);
+}
+
+QWidget *ChecksPanel::rowOf(const core::Finding &finding)
+{
+    const Colours &look = colours(palette());
+    const bool open = !finding.wavedThrough;
+    auto *row = new QFrame;
+    row->setFrameShape(QFrame::StyledPanel);
+    row->setAutoFillBackground(true);
+    QPalette shown = row->palette();
+    if (open && finding.severity != core::Severity::hint) {
+        const bool stop = finding.severity == core::Severity::stop;
+        shown.setColor(QPalette::Window, stop ? look.dangerGround : look.cautionGround);
+        shown.setColor(QPalette::WindowText, stop ? look.dangerText : look.cautionText);
+    } else {
+        shown.setColor(QPalette::Window, look.surface);
+        shown.setColor(QPalette::WindowText, open ? look.text : look.mutedText);
+    }
+    row->setPalette(shown);
+
+    auto *column = new QVBoxLayout(row);
+    column->setContentsMargins(space::gap, space::tight, space::gap, space::tight);
+    column->setSpacing(space::tight);
+    auto *head = wrapped(open ? severityWord(finding.severity) : tr("Waved through"));
+    head->setFont(ui::font(Type::strong, font()));
+    column->addWidget(head);
+    column->addWidget(wrapped(finding.words));
+    column->addWidget(wrapped(open || finding.wavedThrough->isEmpty()
+            ? finding.remedy
+            : tr("Your note: %1").arg(*finding.wavedThrough)));
+
+    auto *buttons = new QHBoxLayout;
+    buttons->setSpacing(space::tight);
+    if (finding.key.card.isValid()) {
+        auto *show = new QPushButton(tr("Show"));
+        show->setAccessibleName(tr("Show the card: %1").arg(finding.words));
+        connect(show, &QPushButton::clicked, this,
+            [this, card = finding.key.card] { Q_EMIT cardWanted(card); });
+        buttons->addWidget(show);
+    }
+    auto *settle = new QPushButton(open ? tr("Let stand…") : tr("Take up again"));
+    settle->setObjectName(open ? QStringLiteral("waveThrough") : QStringLiteral("takeUp"));
+    settle->setAccessibleName(tr("%1: %2").arg(settle->text(), finding.words));
+    settle->setToolTip(open ? tr("Wave this through with a note; it comes back if it gets worse.")
+                            : tr("Point this out again."));
+    connect(settle, &QPushButton::clicked, this,
+        [this, finding, open] { open ? waveThrough(finding) : takeUp(finding); });
+    buttons->addWidget(settle);
+    buttons->addStretch(1);
+    column->addLayout(buttons);
+    return row;
+}
+
+void ChecksPanel::waveThrough(const core::Finding &finding)
+{
+    bool accepted = false;
+    const QString note = QInputDialog::getText(this, tr("Let it stand"),
+        tr("%1\n\nWhy is it right here? (may stay empty)").arg(finding.words), QLineEdit::Normal,
+        {}, &accepted);
+    if (!accepted)
+        return;
+    core::Edit edit;
+    for (const core::Waiver &earlier : m_history.waivers())
+        if (earlier.key == finding.key) // it had got worse since
+            edit.waivers.before = {earlier};
+    core::Waiver waiver = core::waive(finding, note.trimmed());
+    waiver.id = edit.waivers.before.empty() ? m_session.newId<core::WaiverTag>()
+                                            : edit.waivers.before.front().id;
+    edit.waivers.after = {waiver};
+    m_session.perform(tr("Wave through a finding"), edit);
+}
+
+void ChecksPanel::takeUp(const core::Finding &finding)
+{
+    core::Edit edit;
+    for (const core::Waiver &waiver : m_history.waivers())
+        if (waiver.key == finding.key)
+            edit.waivers.before = {waiver};
+    m_session.perform(tr("Take a finding up again"), edit);
+}
+
+} // namespace ui

@@ -1,0 +1,280 @@
+#include "ui/planning/block_desk.h"
+
+#include "core/plan/template.h"
+#include "ui/planning/block_dialog.h"
+#include "ui/planning/carry_forward_dialog.h"
+#include "ui/planning/lay_template_dialog.h"
+#include "ui/planning/save_template_dialog.h"
+#include "ui/session/roster_session.h"
+#include "ui/session/selection.h"
+
+#include <QAction>
+#include <QInputDialog>
+#include <QLocale>
+#include <QMenu>
+#include <QMessageBox>
+#include <QPushButton>
+
+namespace ui {
+
+namespace {
+constexpr int kDaysOfWeek = 7;
+constexpr int kMostShift = 366;
+} // namespace
+
+BlockDesk::BlockDesk(RosterSession &session, Estimates &estimates, LifterHistory &history,
+    Selection &selection, QWidget *window)
+    : QObject(window)
+    , m_session(session)
+    , m_estimates(estimates)
+    , m_history(history)
+    , m_selection(selection)
+    , m_window(window)
+    , m_menu(new QMenu(tr("Plan"), window))
+{
+    add(tr("&New block…"), tr("Ctrl+B"), &BlockDesk::newBlock, false);
+    add(
+        tr("&Edit block…"), tr("Ctrl+Shift+B"),
+        [this] { editBlock(current() ? current()->id : core::BlockId{}); }, true);
+    add(tr("&Shift block…"), {}, &BlockDesk::shiftBlock, true);
+    add(tr("&Copy block…"), {}, &BlockDesk::copyBlock, true);
+    add(tr("&Remove block…"), {}, &BlockDesk::removeBlock, true);
+    m_menu->addSeparator();
+    add(tr("Carry this week &forward…"), tr("Ctrl+Shift+F"), &BlockDesk::carryForward, false);
+    add(tr("Copy this &week to…"), tr("Ctrl+Shift+C"), &BlockDesk::copyWeek, false);
+    m_menu->addSeparator();
+    add(tr("Save block as &template…"), tr("Ctrl+Shift+S"), &BlockDesk::saveTemplate, true);
+    add(tr("&Lay out a template…"), tr("Ctrl+L"), &BlockDesk::layTemplate, false);
+    connect(m_menu, &QMenu::aboutToShow, this, &BlockDesk::refresh);
+}
+
+template <class Slot>
+void BlockDesk::add(const QString &text, const QKeySequence &keys, Slot slot, bool needsBlock)
+{
+    QAction *action = m_menu->addAction(text, keys, this, slot);
+    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    m_window->addAction(action);
+    if (needsBlock)
+        m_ofBlock.push_back(action);
+}
+
+void BlockDesk::refresh()
+{
+    const bool known = m_session.lifter(lifter());
+    const bool hasBlock = known && current();
+    for (QAction *action : m_menu->actions())
+        action->setEnabled(known);
+    for (QAction *action : m_ofBlock)
+        action->setEnabled(hasBlock);
+}
+
+core::LifterId BlockDesk::lifter() const
+{
+    return m_selection.lifter();
+}
+
+std::vector<core::Block> BlockDesk::blocks() const
+{
+    return m_session.blocks(lifter());
+}
+
+std::optional<core::Block> BlockDesk::current() const
+{
+    const std::vector<core::Block> all = blocks();
+    // A block may begin within the week shown.
+    for (int day = 0; day < kDaysOfWeek; ++day)
+        if (const core::Block *block = core::blockOn(all, m_selection.monday().addDays(day)))
+            return *block;
+    return std::nullopt;
+}
+
+std::vector<core::Card> BlockDesk::cards(QDate from, QDate to) const
+{
+    return m_session.cards(lifter(), from, to);
+}
+
+core::NewCardId BlockDesk::newCardId()
+{
+    return [this] { return m_session.newId<core::CardTag>(); };
+}
+
+void BlockDesk::perform(const QString &name, const core::BlockEdit &done)
+{
+    if (!done.refused.isEmpty())
+        Q_EMIT said(done.refused);
+    else if (m_session.perform(name, done.edit) && !done.remarks.isEmpty())
+        Q_EMIT said(done.remarks.join(u' '));
+}
+
+void BlockDesk::openBlockDialog(const QString &title, const QString &step, const core::Block &block)
+{
+    const std::vector<core::Block> all = blocks();
+    BlockDialog dialog(
+        title, block,
+        [&all](const core::Block &made) {
+            return core::putBlock(made, {{}, all}).refused;
+        },
+        m_window);
+    if (dialog.exec() == QDialog::Accepted)
+        perform(step.arg(dialog.block().name), core::putBlock(dialog.block(), {{}, all}));
+}
+
+void BlockDesk::newBlock()
+{
+    if (!m_session.lifter(lifter()))
+        return;
+    core::Block block;
+    block.id = m_session.newId<core::BlockTag>();
+    block.lifter = lifter();
+    block.name = tr("Block %1").arg(blocks().size() + 1);
+    block.start = m_selection.monday();
+    openBlockDialog(tr("New block"), tr("Add block %1"), block);
+}
+
+void BlockDesk::editBlock(core::BlockId id)
+{
+    for (const core::Block &block : blocks())
+        if (block.id == id) {
+            openBlockDialog(tr("Edit block"), tr("Change block %1"), block);
+            return;
+        }
+    newBlock();
+}
+
+void BlockDesk::shiftBlock()
+{
+    const std::optional<core::Block> block = current();
+    if (!block)
+        return;
+    bool accepted = false;
+    const int days = QInputDialog::getInt(m_window, tr("Shift %1").arg(block->name),
+        tr("Days later (7 = a week; below 0 = earlier). Its cards move along."), kDaysOfWeek,
+        -kMostShift, kMostShift, 1, &accepted);
+    if (!accepted)
+        return;
+    const QDate from = std::min(block->start, block->start.addDays(days));
+    const QDate to = std::max(block->end(), block->end().addDays(days));
+    perform(tr("Shift block %1").arg(block->name),
+        core::shiftBlock(*block, {cards(from, to), blocks()}, days));
+}
+
+void BlockDesk::copyBlock()
+{
+    const std::optional<core::Block> block = current();
+    if (!block)
+        return;
+    const std::vector<core::Block> all = blocks();
+    core::Block copy = *block;
+    copy.id = m_session.newId<core::BlockTag>();
+    for (const core::Block &other : all) // behind the last one there is room
+        copy.start = std::max(copy.start, other.end().addDays(1));
+    copy.layout = {};
+    BlockDialog dialog(
+        tr("Copy %1").arg(block->name), copy,
+        [&all](const core::Block &made) {
+            return core::putBlock(made, {{}, all}).refused;
+        },
+        m_window);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    copy = dialog.block();
+    const QDate from = std::min(block->start, copy.start);
+    const QDate to = std::max(block->end(), copy.start.addDays(kDaysOfWeek * block->weeks - 1));
+    core::BlockEdit done = core::putBlock(copy, {{}, all});
+    const int days = kDaysOfWeek * std::min(block->weeks, copy.weeks);
+    done.edit.cards = core::copyDays(cards(from, to), block->start, days, cards(from, to), lifter(),
+        copy.start, core::OnOccupiedDays::keep, newCardId())
+                          .cards;
+    perform(tr("Copy block %1").arg(block->name), done);
+}
+
+void BlockDesk::removeBlock()
+{
+    const std::optional<core::Block> block = current();
+    if (!block)
+        return;
+    QMessageBox ask(QMessageBox::Question, tr("Remove %1").arg(block->name),
+        tr("Remove the block alone, or its cards too? Either can be undone."), QMessageBox::Cancel,
+        m_window);
+    const QAbstractButton *alone = ask.addButton(tr("&Block alone"), QMessageBox::AcceptRole);
+    const QAbstractButton *both =
+        ask.addButton(tr("Block and &cards"), QMessageBox::DestructiveRole);
+    ask.exec();
+    if (ask.clickedButton() != alone && ask.clickedButton() != both)
+        return;
+    perform(tr("Remove block %1").arg(block->name),
+        core::removeBlock(
+            *block, {cards(block->start, block->end()), blocks()}, ask.clickedButton() == both));
+}
+
+void BlockDesk::saveTemplate()
+{
+    const std::optional<core::Block> block = current();
+    if (!block)
+        return;
+    SaveTemplateDialog dialog(
+        block->name, core::latestVersions(m_session.templates()), m_session.variations(), m_window);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    const std::vector<core::Card> held = cards(block->start, block->end());
+    core::BlockTemplate made = dialog.earlier()
+        ? core::nextVersion(*dialog.earlier(), *block, held, m_session.variations())
+        : core::templateOf(dialog.name(), *block, held, m_session.variations(), dialog.swaps());
+    made.swaps = dialog.swaps();
+    made.id = m_session.newId<core::TemplateTag>();
+    core::BlockEdit done;
+    done.edit.templates.after = {made};
+    // The block is what the template says now, so later versions are merged against this one.
+    core::Block laid = *block;
+    laid.layout = made.id;
+    done.edit.blocks = {{*block}, {laid}};
+    perform(tr("Save template %1").arg(made.name), done);
+}
+
+void BlockDesk::layTemplate()
+{
+    LayTemplateDialog dialog(m_session, lifter(), m_selection.monday(), m_window);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    const QString name = dialog.lifterCount() > 1
+        ? tr("Lay %1 on %2 lifters").arg(dialog.templateName()).arg(dialog.lifterCount())
+        : tr("Lay out %1").arg(dialog.templateName());
+    if (m_session.perform(name, dialog.edit()))
+        m_selection.setWeekOf(dialog.firstDay());
+}
+
+void BlockDesk::carryForward()
+{
+    if (!m_session.lifter(lifter()))
+        return;
+    CarryForwardDialog dialog(PlanSource(m_session, m_estimates, m_history, lifter()),
+        m_selection.monday(), newCardId(), m_window);
+    if (dialog.exec() == QDialog::Accepted)
+        m_session.perform(tr("Carry a week forward"), dialog.edit());
+}
+
+void BlockDesk::copyWeek()
+{
+    if (!m_session.lifter(lifter()))
+        return;
+    const QDate monday = m_selection.monday();
+    bool accepted = false;
+    const int weeks = QInputDialog::getInt(m_window, tr("Copy this week"),
+        tr("So many weeks later (below 0 = earlier). What is planned there stays, above the "
+           "copies."),
+        1, -52, 52, 1, &accepted);
+    if (!accepted || weeks == 0)
+        return;
+    const QDate to = monday.addDays(kDaysOfWeek * weeks);
+    core::BlockEdit done;
+    done.edit = core::copyDays(cards(monday, monday.addDays(kDaysOfWeek - 1)), monday, kDaysOfWeek,
+        cards(to, to.addDays(kDaysOfWeek - 1)), lifter(), to, core::OnOccupiedDays::keep,
+        newCardId());
+    if (done.edit.isEmpty())
+        done.refused = tr("The week holds no card to copy.");
+    perform(tr("Copy a week"), done);
+    if (done.refused.isEmpty())
+        m_selection.setWeekOf(to);
+}
+
+} // namespace ui

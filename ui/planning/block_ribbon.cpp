@@ -1,0 +1,218 @@
+#include "ui/planning/block_ribbon.h"
+
+#include "ui/look/colours.h"
+#include "ui/look/metrics.h"
+#include "ui/session/roster_session.h"
+#include "ui/session/selection.h"
+
+#include <QHelpEvent>
+#include <QKeyEvent>
+#include <QLocale>
+#include <QPainter>
+#include <QToolTip>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+constexpr int kWeeks = 14;
+constexpr int kDaysOfWeek = 7;
+
+int rowHeight(const QWidget &widget)
+{
+    return QFontMetrics(ui::font(Type::small, widget.font())).height() + 2 * space::hair;
+}
+
+} // namespace
+
+BlockRibbon::BlockRibbon(RosterSession &session, Selection &selection, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_selection(selection)
+{
+    setFocusPolicy(Qt::StrongFocus);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setCursor(Qt::PointingHandCursor);
+    const auto follow = [this](const QSet<core::LifterId> &lifters) {
+        if (lifters.contains(m_selection.lifter()))
+            reload();
+    };
+    connect(&selection, &Selection::lifterChanged, this, &BlockRibbon::reload);
+    connect(&selection, &Selection::weekChanged, this, &BlockRibbon::reload);
+    connect(&session, &RosterSession::cardsChanged, this, follow);
+    connect(&session, &RosterSession::blocksChanged, this, follow);
+    connect(&session, &RosterSession::liftersChanged, this, &BlockRibbon::reload);
+    reload();
+}
+
+QSize BlockRibbon::sizeHint() const
+{
+    return {kWeeks * 48, 3 * rowHeight(*this) + 2 * space::hair};
+}
+
+void BlockRibbon::reload()
+{
+    m_ribbon = {};
+    m_first = ribbonStart(m_first, kWeeks, m_selection.monday());
+    if (const core::Lifter *lifter = m_session.lifter(m_selection.lifter()))
+        m_ribbon = ribbonOf(m_first, kWeeks,
+            m_session.cards(lifter->id, m_first, m_first.addDays(kDaysOfWeek * kWeeks - 1)),
+            m_session.blocks(lifter->id), lifter->meetDate, QDate::currentDate());
+    QString said = tr("Block ribbon");
+    for (int week = 0; week < int(m_ribbon.weeks.size()); ++week)
+        if (m_ribbon.weeks[size_t(week)].monday == m_selection.monday()) {
+            said += QStringLiteral(": ") + weekWords(m_ribbon.weeks[size_t(week)]);
+            if (const core::Block *block = blockOf(week))
+                said += QStringLiteral("; ") + blockWords(*block);
+        }
+    setAccessibleName(said);
+    update();
+}
+
+QRect BlockRibbon::weekRect(int week) const
+{
+    const int left = width() * week / kWeeks;
+    const int right = width() * (week + 1) / kWeeks;
+    return {left, 0, right - left, height()};
+}
+
+int BlockRibbon::weekAt(QPoint point) const
+{
+    for (int week = 0; week < int(m_ribbon.weeks.size()); ++week)
+        if (weekRect(week).contains(point))
+            return week;
+    return -1;
+}
+
+const core::Block *BlockRibbon::blockOf(int week) const
+{
+    for (const RibbonBlock &block : m_ribbon.blocks)
+        if (week >= block.first && week <= block.last)
+            return &block.block;
+    return nullptr;
+}
+
+bool BlockRibbon::event(QEvent *event)
+{
+    if (event->type() == QEvent::ToolTip) {
+        const auto *help = static_cast<QHelpEvent *>(event);
+        const int week = weekAt(help->pos());
+        if (week < 0)
+            return true;
+        QString words = weekWords(m_ribbon.weeks[size_t(week)]);
+        if (const core::Block *block = blockOf(week))
+            words = blockWords(*block) + u'\n' + words;
+        QToolTip::showText(help->globalPos(), words, this, weekRect(week));
+        return true;
+    }
+    if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut)
+        update();
+    return QWidget::event(event);
+}
+
+void BlockRibbon::mousePressEvent(QMouseEvent *event)
+{
+    if (const int week = weekAt(event->pos()); week >= 0 && event->button() == Qt::LeftButton)
+        Q_EMIT weekWanted(m_ribbon.weeks[size_t(week)].monday);
+}
+
+void BlockRibbon::mouseDoubleClickEvent(QMouseEvent *event)
+{
+    if (const int week = weekAt(event->pos()); week >= 0 && event->button() == Qt::LeftButton) {
+        const core::Block *block = blockOf(week);
+        Q_EMIT blockActivated(block ? block->id : core::BlockId{});
+    }
+}
+
+void BlockRibbon::keyPressEvent(QKeyEvent *event)
+{
+    switch (event->key()) {
+    case Qt::Key_Left:
+        Q_EMIT weekWanted(m_selection.monday().addDays(-kDaysOfWeek));
+        break;
+    case Qt::Key_Right:
+        Q_EMIT weekWanted(m_selection.monday().addDays(kDaysOfWeek));
+        break;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        for (int week = 0; week < int(m_ribbon.weeks.size()); ++week)
+            if (m_ribbon.weeks[size_t(week)].monday == m_selection.monday()) {
+                const core::Block *block = blockOf(week);
+                Q_EMIT blockActivated(block ? block->id : core::BlockId{});
+                return;
+            }
+        break;
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void BlockRibbon::paintEvent(QPaintEvent *)
+{
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setFont(ui::font(Type::small, font()));
+    paintBlocks(painter);
+    for (int week = 0; week < int(m_ribbon.weeks.size()); ++week)
+        paintWeek(painter, week);
+    if (hasFocus()) {
+        painter.setPen(QPen(colours(palette()).accent, 2.0));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRoundedRect(
+            QRectF(rect()).adjusted(1, 1, -1, -1), space::radius, space::radius);
+    }
+}
+
+void BlockRibbon::paintBlocks(QPainter &painter) const
+{
+    const Colours &look = colours(palette());
+    const int height = rowHeight(*this);
+    for (const RibbonBlock &block : m_ribbon.blocks) {
+        const QRect bar(weekRect(block.first).left() + 1, 0,
+            weekRect(block.last).right() - weekRect(block.first).left() - 1, height);
+        painter.setPen(look.controlBorder);
+        painter.setBrush(look.surface);
+        painter.drawRoundedRect(bar, space::radius, space::radius);
+        painter.setPen(look.text);
+        painter.drawText(bar.adjusted(space::tight, 0, -space::tight, 0),
+            Qt::AlignVCenter | Qt::AlignLeft,
+            painter.fontMetrics().elidedText(
+                block.block.name, Qt::ElideRight, bar.width() - 2 * space::tight));
+    }
+    if (m_ribbon.blocks.empty() && !m_ribbon.weeks.empty()) {
+        painter.setPen(look.mutedText);
+        painter.drawText(QRect(0, 0, width(), height), Qt::AlignCenter,
+            tr("No block yet: Plan \u25b8 New block, or lay out a template"));
+    }
+}
+
+void BlockRibbon::paintWeek(QPainter &painter, int index) const
+{
+    const Colours &look = colours(palette());
+    const RibbonWeek &week = m_ribbon.weeks[size_t(index)];
+    const int row = rowHeight(*this);
+    const QRect cell = weekRect(index).adjusted(1, row + space::hair, -1, 0);
+    const bool shown = week.monday == m_selection.monday();
+    painter.setPen(shown ? QPen(look.accent, 2.0) : QPen(look.line));
+    painter.setBrush(shown ? look.chosen : look.sunken);
+    painter.drawRoundedRect(QRectF(cell).adjusted(1, 1, -1, -1), space::radius, space::radius);
+
+    painter.setPen(shown ? look.onChosen : look.text);
+    QFont date = ui::font(Type::small, font());
+    date.setBold(week.now);
+    painter.setFont(date);
+    const QRect top(cell.left(), cell.top() + 1, cell.width(), row);
+    painter.drawText(top, Qt::AlignCenter, QLocale().toString(week.monday, tr("d MMM")));
+    painter.setFont(ui::font(Type::small, font()));
+    QString below = week.cards == 0 ? QStringLiteral("\u2013") : QLocale().toString(week.lifts);
+    if (week.meet)
+        below = tr("meet");
+    else if (week.deload)
+        below = tr("deload");
+    painter.setPen(shown ? look.onChosen : look.mutedText);
+    painter.drawText(top.translated(0, row - space::hair), Qt::AlignCenter,
+        painter.fontMetrics().elidedText(below, Qt::ElideRight, cell.width()));
+}
+
+} // namespace ui

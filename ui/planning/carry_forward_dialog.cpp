@@ -1,0 +1,147 @@
+#include "ui/planning/carry_forward_dialog.h"
+
+#include "core/plan/training_history.h"
+#include "ui/look/field_note.h"
+#include "ui/look/metrics.h"
+#include "ui/planning/rule_editor.h"
+#include "ui/planning/what_if_view.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QHeaderView>
+#include <QLocale>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QSpinBox>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+namespace ui {
+
+namespace {
+
+constexpr int kDaysOfWeek = 7;
+constexpr int kMostWeeks = 12;
+enum Column { kDay, kVariation, kSets, kLoads, kColumns };
+
+QString loadsText(const core::ResolvedCard &card, core::Unit unit)
+{
+    if (card.parsed.error)
+        return card.parsed.error->words;
+    QStringList loads;
+    for (const core::ResolvedLine &line : card.lines)
+        loads << (line.load ? core::formatLoad(line.load->loadKg, unit) : QStringLiteral("\u2013"));
+    return loads.join(QStringLiteral(" / "));
+}
+
+} // namespace
+
+CarryForwardDialog::CarryForwardDialog(
+    PlanSource source, QDate monday, std::function<core::CardId()> newId, QWidget *parent)
+    : QDialog(parent)
+    , m_source(std::move(source))
+    , m_monday(monday)
+    , m_newId(std::move(newId))
+    , m_week(m_source.cards(monday, monday.addDays(kDaysOfWeek - 1)))
+    , m_rule(new RuleEditor(m_source.lifter().unit))
+    , m_weeks(new QSpinBox)
+    , m_occupied(new QComboBox)
+    , m_remarks(new FieldNote(FieldNote::Kind::caution))
+    , m_table(new QTableWidget(0, kColumns))
+    , m_whatIf(new WhatIfView)
+{
+    setWindowTitle(tr("Carry the week forward"));
+    resize(900, 640);
+    m_weeks->setRange(1, kMostWeeks);
+    m_weeks->setValue(3);
+    m_occupied->addItem(tr("goes below what is planned there"), int(core::OnOccupiedDays::keep));
+    m_occupied->addItem(
+        tr("takes the place of what is planned there"), int(core::OnOccupiedDays::replace));
+    m_table->setHorizontalHeaderLabels(
+        {tr("Day"), tr("Variation"), tr("Sets (can be changed)"), tr("Load")});
+    m_table->verticalHeader()->hide();
+    m_table->setAccessibleName(tr("The weeks that come of it"));
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->horizontalHeader()->setSectionResizeMode(kSets, QHeaderView::Stretch);
+
+    auto *form = new QFormLayout;
+    form->addRow(tr("Rule"), m_rule);
+    form->addRow(tr("Weeks to add"), m_weeks);
+    form->addRow(tr("On days with cards it"), m_occupied);
+    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    m_take = buttons->addButton(tr("&Lay out"), QDialogButtonBox::AcceptRole);
+    auto *layout = new QVBoxLayout(this);
+    layout->addLayout(form);
+    layout->addWidget(m_remarks);
+    layout->addWidget(m_table, 3);
+    layout->addWidget(m_whatIf, 2);
+    layout->addWidget(buttons);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(m_rule, &RuleEditor::changed, this, &CarryForwardDialog::preview);
+    connect(m_weeks, &QSpinBox::valueChanged, this, &CarryForwardDialog::preview);
+    connect(m_occupied, &QComboBox::currentIndexChanged, this, &CarryForwardDialog::compare);
+    connect(m_table, &QTableWidget::itemChanged, this, &CarryForwardDialog::takeSets);
+    preview();
+}
+
+core::Edit CarryForwardDialog::edit() const
+{
+    const QDate from = m_monday.addDays(kDaysOfWeek);
+    return core::layOut(m_source.cards(from, from.addDays(kDaysOfWeek * m_weeks->value() - 1)),
+        m_rows, core::OnOccupiedDays(m_occupied->currentData().toInt()));
+}
+
+void CarryForwardDialog::preview()
+{
+    core::Progression progression =
+        core::progress(m_week, m_rule->rule(), m_weeks->value(), m_newId);
+    m_rows = std::move(progression.rows);
+    m_remarks->say(m_week.empty() ? tr("The week holds no card to carry forward.")
+                                  : progression.remarks.join(u'\n'));
+    const QSignalBlocker quiet(m_table);
+    m_table->setRowCount(int(m_rows.size()));
+    for (int row = 0; row < int(m_rows.size()); ++row)
+        fillRow(row);
+    compare();
+}
+
+void CarryForwardDialog::fillRow(int row)
+{
+    const core::Card &card = m_rows[size_t(row)];
+    const core::Variation *variation = core::find(m_source.catalogue(), card.variation);
+    const auto put = [this, row](int column, const QString &text, bool editable) {
+        auto *item = new QTableWidgetItem(text);
+        if (!editable)
+            item->setFlags(item->flags() & ~Qt::ItemIsEditable);
+        m_table->setItem(row, column, item);
+    };
+    put(kDay, QLocale().toString(card.day, tr("ddd d MMM")), false);
+    put(kVariation, variation ? variation->name : QString(), false);
+    put(kSets, QString(card.setLine).replace(u'\n', QStringLiteral(" / ")), true);
+    put(kLoads, loadsText(m_source.resolved({card}).front(), m_source.lifter().unit), false);
+}
+
+void CarryForwardDialog::takeSets(QTableWidgetItem *item)
+{
+    if (item->column() != kSets)
+        return;
+    core::Card &card = m_rows[size_t(item->row())];
+    const core::ParsedSetLines parsed = core::parseSetLines(item->text());
+    // A line that cannot be read is kept as written, and the load column says what is wrong.
+    card.setLine = parsed.error ? item->text() : core::print(parsed.lines);
+    const QSignalBlocker quiet(m_table);
+    fillRow(item->row());
+    compare();
+}
+
+void CarryForwardDialog::compare()
+{
+    m_take->setEnabled(!m_rows.empty());
+    m_whatIf->show(
+        m_source.compare(edit(), m_monday.addDays(kDaysOfWeek * (m_weeks->value() + 1) - 1)),
+        m_source.lifter().unit);
+}
+
+} // namespace ui

@@ -1,0 +1,60 @@
+#pragma once
+
+#include "core/domain/block_template.h"
+#include "core/domain/edit.h"
+#include "core/domain/lifter.h"
+
+#include <QDialog>
+#include <set>
+#include <vector>
+
+class QComboBox;
+class QDateEdit;
+class QLabel;
+class QListWidget;
+class QPlainTextEdit;
+class QPushButton;
+
+namespace ui {
+
+class RosterSession;
+
+/// Lays a template on one lifter or many at once, and says beforehand what it comes to for each:
+/// swaps by touch style, differences that are kept, and who it cannot be laid on.
+class LayTemplateDialog : public QDialog
+{
+    Q_OBJECT
+
+public:
+    /// @param lifter  who is marked to begin with
+    LayTemplateDialog(
+        RosterSession &session, core::LifterId lifter, QDate monday, QWidget *parent = nullptr);
+
+    /// For all lifters marked that it can be laid on: one step.
+    [[nodiscard]] const core::Edit &edit() const { return m_edit; }
+    [[nodiscard]] int lifterCount() const { return m_laid; }
+    [[nodiscard]] QString templateName() const;
+    [[nodiscard]] QDate firstDay() const;
+
+    void mark(const std::set<core::LifterId> &lifters);
+
+private:
+    void markGroup(const QString &group);
+    void preview();
+    [[nodiscard]] const core::BlockTemplate *chosen() const;
+    [[nodiscard]] std::set<core::LifterId> marked() const;
+
+    RosterSession &m_session;
+    std::vector<core::BlockTemplate> m_latest;
+    QComboBox *m_template;
+    QLabel *m_about;
+    QDateEdit *m_firstDay;
+    QComboBox *m_group;
+    QListWidget *m_lifters;
+    QPlainTextEdit *m_words;
+    QPushButton *m_take;
+    core::Edit m_edit;
+    int m_laid = 0;
+};
+
+} // namespace ui

@@ -1,0 +1,71 @@
+#include "ui/planning/plan_source.h"
+
+#include "core/plan/training_history.h"
+#include "ui/session/estimates.h"
+#include "ui/session/lifter_history.h"
+#include "ui/session/roster_session.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+constexpr int kFewestWeeks = 4;
+constexpr int kMostWeeks = 12;
+} // namespace
+
+PlanSource::PlanSource(RosterSession &session, const Estimates &estimates,
+    const LifterHistory &history, core::LifterId lifter)
+    : m_session(session)
+    , m_estimates(estimates)
+    , m_history(history)
+    , m_lifter(*session.lifter(lifter))
+{
+}
+
+const std::vector<core::Variation> &PlanSource::catalogue() const
+{
+    return m_session.variations();
+}
+
+std::vector<core::Card> PlanSource::cards(QDate from, QDate to) const
+{
+    return m_session.cards(m_lifter.id, from, to);
+}
+
+std::vector<core::ResolvedCard> PlanSource::resolved(std::vector<core::Card> cards) const
+{
+    return core::resolveCards(std::move(cards),
+        {m_lifter, m_session.variations(),
+            [this](core::Lift lift) { return m_estimates.of(m_lifter.id, lift); }});
+}
+
+core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) const
+{
+    core::WhatIfComparison comparison;
+    const core::LiftEstimate *estimate = m_estimates.of(m_lifter.id, core::Lift::bench);
+    if (!estimate) {
+        comparison.current.why =
+            QCoreApplication::translate("PlanSource", "The estimate is being worked out.");
+        return comparison;
+    }
+    // The first day that is not done yet.
+    QDate from = QDate::currentDate();
+    if (!m_history.sessions().empty())
+        from = std::max(from, m_history.sessions().back().day.addDays(1));
+    const int weeks =
+        std::clamp(int(core::mondayOf(from).daysTo(until)) / 7 + 1, kFewestWeeks, kMostWeeks);
+    std::vector<core::Card> current = cards(from, core::mondayOf(from).addDays(7 * weeks - 1));
+    std::vector<core::Card> changed = current;
+    for (const core::Card &gone : edit.cards.before)
+        std::erase(changed, gone);
+    for (const core::Card &added : edit.cards.after)
+        if (added.lifter == m_lifter.id)
+            changed.push_back(added);
+    return core::compare(
+        {m_session.variations(), m_history.sessions(), *estimate, core::Lift::bench, from, weeks},
+        resolved(std::move(current)), resolved(std::move(changed)));
+}
+
+} // namespace ui

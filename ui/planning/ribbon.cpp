@@ -1,0 +1,105 @@
+#include "ui/planning/ribbon.h"
+
+#include "core/plan/block_edits.h"
+#include "core/plan/resolve.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+constexpr int kDaysOfWeek = 7;
+constexpr int kWeeksBefore = 3;
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(BlockRibbon)
+};
+
+/// Whether most days of the week lie in a deload week of the block.
+bool isDeload(const core::Block &block, QDate monday)
+{
+    const QDate middle = monday.addDays(kDaysOfWeek / 2);
+    if (!block.contains(middle))
+        return false;
+    const int week = int(block.start.daysTo(middle)) / kDaysOfWeek + 1;
+    return std::find(block.deloadWeeks.begin(), block.deloadWeeks.end(), week)
+        != block.deloadWeeks.end();
+}
+
+} // namespace
+
+Ribbon ribbonOf(QDate firstMonday, int weeks, std::span<const core::Card> cards,
+    std::span<const core::Block> blocks, std::optional<QDate> meet, QDate today)
+{
+    Ribbon ribbon;
+    const auto isIn = [](QDate day, QDate monday) {
+        return day >= monday && day < monday.addDays(kDaysOfWeek);
+    };
+    for (int i = 0; i < weeks; ++i) {
+        RibbonWeek week;
+        week.monday = firstMonday.addDays(kDaysOfWeek * i);
+        week.meet = meet && isIn(*meet, week.monday);
+        week.now = isIn(today, week.monday);
+        for (const core::Block &block : blocks)
+            week.deload = week.deload || isDeload(block, week.monday);
+        ribbon.weeks.push_back(week);
+    }
+    for (const core::Card &card : cards) {
+        const qint64 days = firstMonday.daysTo(card.day);
+        if (days < 0 || days >= kDaysOfWeek * weeks)
+            continue;
+        RibbonWeek &week = ribbon.weeks[size_t(days / kDaysOfWeek)];
+        ++week.cards;
+        week.lifts += core::liftCount(core::parseSetLines(card.setLine).lines);
+    }
+    for (const core::Block &block : blocks) {
+        const qint64 first = firstMonday.daysTo(block.start);
+        const qint64 last = firstMonday.daysTo(block.end());
+        if (last < 0 || first >= kDaysOfWeek * weeks)
+            continue;
+        ribbon.blocks.push_back({block, int(std::max<qint64>(first, 0) / kDaysOfWeek),
+            int(std::min<qint64>(last / kDaysOfWeek, weeks - 1))});
+    }
+    std::sort(ribbon.blocks.begin(), ribbon.blocks.end(),
+        [](const RibbonBlock &a, const RibbonBlock &b) { return a.block.start < b.block.start; });
+    return ribbon;
+}
+
+QDate ribbonStart(QDate before, int weeks, QDate shownMonday)
+{
+    if (before.isValid() && shownMonday >= before.addDays(kDaysOfWeek)
+        && shownMonday <= before.addDays(kDaysOfWeek * (weeks - 2)))
+        return before;
+    return shownMonday.addDays(-kDaysOfWeek * kWeeksBefore);
+}
+
+QString blockWords(const core::Block &block)
+{
+    const QLocale locale;
+    const QString words = Text::tr("%1, %2 to %3, weeks: %4")
+                              .arg(block.name, locale.toString(block.start, QLocale::ShortFormat),
+                                  locale.toString(block.end(), QLocale::ShortFormat))
+                              .arg(block.weeks);
+    return block.purpose.isEmpty() ? words : Text::tr("%1. %2").arg(words, block.purpose);
+}
+
+QString weekWords(const RibbonWeek &week)
+{
+    QStringList words{
+        Text::tr("Week from %1").arg(QLocale().toString(week.monday, QLocale::ShortFormat))};
+    if (week.now)
+        words << Text::tr("this week");
+    words << (week.cards == 0 ? Text::tr("nothing planned")
+                              : Text::tr("cards: %1, lifts: %2").arg(week.cards).arg(week.lifts));
+    if (week.deload)
+        words << Text::tr("deload");
+    if (week.meet)
+        words << Text::tr("meet");
+    return words.join(QStringLiteral(", "));
+}
+
+} // namespace ui

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <QStyledItemDelegate>
+
+namespace ui {
+
+class RosterWeekModel;
+
+/// Edits a cell as text of several rows: Enter takes it, Shift+Enter begins a row, Escape leaves
+/// it. Text that cannot be read stays in the field with the reason beside it.
+class CellDelegate : public QStyledItemDelegate
+{
+    Q_OBJECT
+
+public:
+    explicit CellDelegate(RosterWeekModel &model, QObject *parent = nullptr);
+
+    [[nodiscard]] QWidget *createEditor(QWidget *parent, const QStyleOptionViewItem &option,
+        const QModelIndex &index) const override;
+    void setEditorData(QWidget *editor, const QModelIndex &index) const override;
+    void setModelData(
+        QWidget *editor, QAbstractItemModel *model, const QModelIndex &index) const override;
+    void updateEditorGeometry(QWidget *editor, const QStyleOptionViewItem &option,
+        const QModelIndex &index) const override;
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
+private:
+    RosterWeekModel &m_model;
+};
+
+} // namespace ui

@@ -1,0 +1,201 @@
+#include "ui/roster_week/roster_week_model.h"
+
+#include "core/plan/card_text.h"
+#include "core/plan/plan_edits.h"
+#include "core/plan/training_history.h"
+#include "ui/session/estimates.h"
+#include "ui/session/roster_session.h"
+#include "ui/session/selection.h"
+
+#include <QLocale>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+constexpr int kDaysOfWeek = 7;
+
+/// "Feet-up bench 3x6 @7.5: 117.5 kg"
+QString cardWords(const core::ResolvedCard &card, const core::Variation *variation, core::Unit unit)
+{
+    QStringList lines;
+    for (const core::ResolvedLine &line : card.lines)
+        lines << (line.load ? RosterWeekModel::tr("%1: %2").arg(
+                      core::print(line.line), core::formatLoad(line.load->loadKg, unit))
+                            : core::print(line.line));
+    if (card.parsed.error)
+        lines << card.card.setLine.simplified();
+    return (variation ? variation->name : QStringLiteral("?")) + u' '
+        + lines.join(QStringLiteral(" / "));
+}
+
+} // namespace
+
+RosterWeekModel::RosterWeekModel(
+    RosterSession &session, Estimates &estimates, Selection &selection, QObject *parent)
+    : QAbstractTableModel(parent)
+    , m_session(session)
+    , m_estimates(estimates)
+    , m_selection(selection)
+{
+    connect(&session, &RosterSession::liftersChanged, this, &RosterWeekModel::reload);
+    connect(&session, &RosterSession::cardsChanged, this, &RosterWeekModel::rebuild);
+    connect(&session, &RosterSession::variationsChanged, this, &RosterWeekModel::rebuild);
+    connect(&estimates, &Estimates::changed, this, &RosterWeekModel::rebuild);
+    connect(&selection, &Selection::weekChanged, this, &RosterWeekModel::rebuild);
+    reload();
+}
+
+void RosterWeekModel::reload()
+{
+    beginResetModel();
+    m_rows.clear();
+    for (const core::Lifter &lifter : m_session.lifters())
+        if (!lifter.archived)
+            m_rows.push_back({lifter.id, lifter.name, {}, {}});
+    endResetModel();
+    rebuild();
+}
+
+void RosterWeekModel::rebuild()
+{
+    const QDate monday = m_selection.monday();
+    for (Row &row : m_rows) {
+        row.cards.clear();
+        row.days.clear();
+    }
+    for (core::Card &card : m_session.cards(monday, monday.addDays(kDaysOfWeek - 1))) {
+        const auto row = std::find_if(m_rows.begin(), m_rows.end(),
+            [&card](const Row &r) { return r.lifter == card.lifter; });
+        if (row != m_rows.end())
+            row->cards.push_back(std::move(card));
+    }
+    Q_EMIT headerDataChanged(Qt::Horizontal, 0, kDaysOfWeek - 1);
+    if (!m_rows.empty())
+        Q_EMIT dataChanged(index(0, 0), index(int(m_rows.size()) - 1, kDaysOfWeek - 1));
+}
+
+void RosterWeekModel::wordRow(Row &row) const
+{
+    row.days.assign(kDaysOfWeek, QString());
+    const core::Lifter *lifter = m_session.lifter(row.lifter);
+    if (!lifter)
+        return;
+    const core::PlanSources sources{*lifter, m_session.variations(),
+        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }};
+    for (const core::ResolvedCard &card : core::resolveCards(row.cards, sources)) {
+        QString &day = row.days[size_t(m_selection.monday().daysTo(card.card.day))];
+        if (!day.isEmpty())
+            day += u'\n';
+        day +=
+            cardWords(card, core::find(m_session.variations(), card.card.variation), lifter->unit);
+    }
+}
+
+int RosterWeekModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : int(m_rows.size());
+}
+
+int RosterWeekModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : kDaysOfWeek;
+}
+
+QDate RosterWeekModel::dayAt(int column) const
+{
+    return m_selection.monday().addDays(column);
+}
+
+QVariant RosterWeekModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    switch (role) {
+    case Qt::DisplayRole:
+    case Qt::ToolTipRole: {
+        Row &row = m_rows[size_t(index.row())];
+        if (row.days.empty())
+            wordRow(row);
+        return row.days[size_t(index.column())];
+    }
+    case Qt::EditRole:
+        return textAt(index);
+    case Qt::AccessibleTextRole:
+        return tr("%1, %2: %3")
+            .arg(m_rows[size_t(index.row())].name,
+                headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                data(index, Qt::DisplayRole).toString());
+    case Qt::TextAlignmentRole:
+        return int(Qt::AlignTop | Qt::AlignLeft);
+    default:
+        return {};
+    }
+}
+
+QVariant RosterWeekModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (role != Qt::DisplayRole)
+        return {};
+    if (orientation == Qt::Vertical)
+        return m_rows[size_t(section)].name;
+    return QLocale().toString(dayAt(section), tr("ddd d MMM"));
+}
+
+Qt::ItemFlags RosterWeekModel::flags(const QModelIndex &index) const
+{
+    return QAbstractTableModel::flags(index) | Qt::ItemIsEditable;
+}
+
+std::vector<core::Card> RosterWeekModel::cardsAt(const QModelIndex &index) const
+{
+    return core::cardsOn(m_rows[size_t(index.row())].cards, dayAt(index.column()));
+}
+
+QString RosterWeekModel::textAt(const QModelIndex &index) const
+{
+    return core::cardText(cardsAt(index), m_session.variations()).trimmed();
+}
+
+QString RosterWeekModel::whyNot(const QString &text) const
+{
+    const core::ParsedCardText parsed = core::parseCardText(text, m_session.variations());
+    if (parsed.error)
+        return tr("Line %1, column %2: %3")
+            .arg(parsed.error->line)
+            .arg(parsed.error->column)
+            .arg(parsed.error->words);
+    for (const core::CardRow &row : parsed.rows)
+        if (row.offset != 0)
+            return tr("A cell holds one day; paste several days on the week board.");
+    return {};
+}
+
+bool RosterWeekModel::setData(const QModelIndex &index, const QVariant &value, int role)
+{
+    if (!index.isValid() || role != Qt::EditRole)
+        return false;
+    const QString text = value.toString();
+    if (const QString why = whyNot(text); !why.isEmpty()) {
+        Q_EMIT said(why);
+        return false;
+    }
+    const std::vector<core::Card> before = cardsAt(index);
+    std::vector<core::Card> after;
+    // Cards that stay keep their ids, so that notes on findings stay with them.
+    for (const core::CardRow &row : core::parseCardText(text, m_session.variations()).rows) {
+        const size_t position = after.size();
+        const core::CardId id =
+            position < before.size() ? before[position].id : m_session.newId<core::CardTag>();
+        after.push_back({id, lifterAt(index.row()), dayAt(index.column()), int(position),
+            row.variation, row.setLine, row.note});
+    }
+    return m_session.perform(
+        tr("Change %1 of %2")
+            .arg(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                m_rows[size_t(index.row())].name),
+        core::difference(before, after));
+}
+
+} // namespace ui

@@ -1,0 +1,65 @@
+#pragma once
+
+#include "core/plan/resolved_cards.h"
+
+#include <QAbstractTableModel>
+#include <QDate>
+#include <vector>
+
+namespace ui {
+
+class Estimates;
+class RosterSession;
+class Selection;
+
+/// The week shown of every lifter who is not archived: a row a lifter, a column a day. A cell reads
+/// its cards with their loads and is edited as text, see core/plan/card_text.h.
+class RosterWeekModel : public QAbstractTableModel
+{
+    Q_OBJECT
+
+public:
+    RosterWeekModel(RosterSession &session, Estimates &estimates, Selection &selection,
+        QObject *parent = nullptr);
+
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QVariant headerData(
+        int section, Qt::Orientation orientation, int role) const override;
+    [[nodiscard]] Qt::ItemFlags flags(const QModelIndex &index) const override;
+    /// The cards of the text in place of those of the day: one undo step. False, with said(), where
+    /// it cannot be read.
+    bool setData(const QModelIndex &index, const QVariant &value, int role) override;
+
+    [[nodiscard]] core::LifterId lifterAt(int row) const { return m_rows[size_t(row)].lifter; }
+    [[nodiscard]] QDate dayAt(int column) const;
+    /// The text of a cell to be edited or copied.
+    [[nodiscard]] QString textAt(const QModelIndex &index) const;
+    /// Why the text cannot be a cell's; empty when it can.
+    [[nodiscard]] QString whyNot(const QString &text) const;
+
+Q_SIGNALS:
+    void said(const QString &words);
+
+private:
+    struct Row
+    {
+        core::LifterId lifter;
+        QString name;
+        std::vector<core::Card> cards; ///< of the week
+        std::vector<QString> days;     ///< in words, one a day; worked out when first shown
+    };
+
+    void reload();
+    void rebuild();
+    void wordRow(Row &row) const;
+    [[nodiscard]] std::vector<core::Card> cardsAt(const QModelIndex &index) const;
+
+    RosterSession &m_session;
+    Estimates &m_estimates;
+    Selection &m_selection;
+    mutable std::vector<Row> m_rows; ///< the words of a row are filled in by data()
+};
+
+} // namespace ui

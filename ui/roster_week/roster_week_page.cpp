@@ -1,0 +1,121 @@
+#include "ui/roster_week/roster_week_page.h"
+
+#include "ui/board/week_header.h"
+#include "ui/look/metrics.h"
+#include "ui/roster_week/cell_delegate.h"
+#include "ui/roster_week/roster_week_model.h"
+#include "ui/session/selection.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace ui {
+
+namespace {
+constexpr int kDayWidth = 150;
+}
+
+RosterWeekPage::RosterWeekPage(
+    RosterSession &session, Estimates &estimates, Selection &selection, QWidget *parent)
+    : QWidget(parent)
+    , m_selection(selection)
+    , m_model(new RosterWeekModel(session, estimates, selection, this))
+    , m_header(new WeekHeader(this))
+    , m_table(new QTableView)
+{
+    m_table->setModel(m_model);
+    m_table->setItemDelegate(new CellDelegate(*m_model, this));
+    m_table->setWordWrap(true);
+    m_table->setAlternatingRowColors(true);
+    m_table->setVerticalScrollMode(QTableView::ScrollPerPixel);
+    m_table->setSelectionMode(QTableView::SingleSelection);
+    m_table->setEditTriggers(
+        QTableView::DoubleClicked | QTableView::EditKeyPressed | QTableView::AnyKeyPressed);
+    m_table->setAccessibleName(tr("The week of all lifters"));
+    m_table->setTabKeyNavigation(false);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_table->horizontalHeader()->setMinimumSectionSize(kDayWidth / 2);
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_table->installEventFilter(this);
+    setFocusProxy(m_table);
+
+    auto *help = new QLabel(tr(
+        "Typing or Enter changes a day: a line a card, such as \"Feet-up bench: 3x6 @7.5\". "
+        "Copy and paste carry a day to another lifter; loads follow each lifter's own estimate."));
+    help->setWordWrap(true);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(space::gap, space::gap, space::gap, space::gap);
+    layout->addWidget(m_header);
+    layout->addWidget(help);
+    layout->addWidget(m_table, 1);
+
+    connect(m_header, &WeekHeader::weekWanted, &selection, &Selection::setWeekOf);
+    connect(&selection, &Selection::weekChanged, this, &RosterWeekPage::showWeek);
+    connect(m_model, &RosterWeekModel::said, this, &RosterWeekPage::said);
+    connect(m_table->verticalHeader(), &QHeaderView::sectionDoubleClicked, this, [this](int row) {
+        m_selection.setLifter(m_model->lifterAt(row));
+        Q_EMIT lifterWanted();
+    });
+    showWeek();
+}
+
+void RosterWeekPage::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    if (!m_table->currentIndex().isValid() && m_model->rowCount() > 0)
+        m_table->setCurrentIndex(m_model->index(0, 0));
+}
+
+void RosterWeekPage::showWeek()
+{
+    m_header->show(m_selection.monday(), {});
+}
+
+bool RosterWeekPage::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() != QEvent::KeyPress || !m_table->currentIndex().isValid())
+        return QWidget::eventFilter(watched, event);
+    const auto *key = static_cast<QKeyEvent *>(event);
+    if (key->matches(QKeySequence::Copy)) {
+        copy();
+    } else if (key->matches(QKeySequence::Cut)) {
+        copy();
+        clear();
+    } else if (key->matches(QKeySequence::Paste)) {
+        paste();
+    } else if (key->key() == Qt::Key_Delete) {
+        clear();
+    } else if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
+        m_table->edit(m_table->currentIndex());
+    } else {
+        return QWidget::eventFilter(watched, event);
+    }
+    return true;
+}
+
+void RosterWeekPage::copy()
+{
+    QGuiApplication::clipboard()->setText(m_model->textAt(m_table->currentIndex()));
+}
+
+void RosterWeekPage::paste()
+{
+    const QModelIndex cell = m_table->currentIndex();
+    const QString below = QGuiApplication::clipboard()->text().trimmed();
+    const QString there = m_model->textAt(cell);
+    if (!below.isEmpty())
+        m_model->setData(cell, there.isEmpty() ? below : there + u'\n' + below, Qt::EditRole);
+}
+
+void RosterWeekPage::clear()
+{
+    m_model->setData(m_table->currentIndex(), QString(), Qt::EditRole);
+}
+
+} // namespace ui

@@ -1,0 +1,49 @@
+#pragma once
+
+#include <QWidget>
+
+class QTableView;
+
+namespace ui {
+
+class Estimates;
+class RosterSession;
+class RosterWeekModel;
+class Selection;
+class WeekHeader;
+
+/// The coming week of all lifters in one table, edited in place; cells are copied and pasted as
+/// text.
+class RosterWeekPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    RosterWeekPage(RosterSession &session, Estimates &estimates, Selection &selection,
+        QWidget *parent = nullptr);
+
+    [[nodiscard]] QTableView &table() { return *m_table; }
+    [[nodiscard]] RosterWeekModel &model() { return *m_model; }
+
+Q_SIGNALS:
+    void said(const QString &words);
+    /// Show this lifter's week board.
+    void lifterWanted();
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+    void showEvent(QShowEvent *event) override;
+
+private:
+    void copy();
+    void paste();
+    void clear();
+    void showWeek();
+
+    Selection &m_selection;
+    RosterWeekModel *m_model;
+    WeekHeader *m_header;
+    QTableView *m_table;
+};
+
+} // namespace ui
