@@ -84,8 +84,8 @@ private:
         const double change = weeks.back().smoothed.kg / weeks[weeks.size() - 5].smoothed.kg - 1.0;
         m_row.fourWeekChange = change;
         const QString percent = QLocale().toString(std::abs(100.0 * change), 'f', 1);
-        m_row.trendWords = change >= kClearChange ? Text::tr("up %1 % in 4 weeks").arg(percent)
-            : change <= -kClearChange             ? Text::tr("down %1 % in 4 weeks").arg(percent)
+        m_row.trendWords = change >= kClearChange ? Text::tr("up %1 % (4 wk)").arg(percent)
+            : change <= -kClearChange             ? Text::tr("down %1 % (4 wk)").arg(percent)
                                                   : Text::tr("level");
     }
 
@@ -170,8 +170,7 @@ private:
                 Text::tr("Readiness %1 of 5.").arg(QLocale().toString(*m_row.readiness, 'f', 1)));
         if (m_row.missed > 0)
             say(About::missed, std::min(10.0 * m_row.missed, 40.0),
-                Text::tr("Planned days without a session in the last four weeks: %1.")
-                    .arg(m_row.missed));
+                Text::tr("Days missed in four weeks: %1.").arg(m_row.missed));
         if (m_row.plannedWeeks == 0)
             say(About::unplanned, 20.0, Text::tr("Nothing is planned for this week."));
         else if (m_row.plannedWeeks == 1)

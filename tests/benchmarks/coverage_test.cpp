@@ -20,7 +20,7 @@ TEST(Coverage, OfTheTouchHold)
 
 TEST(Coverage, OfWhatCarriedOver)
 {
-    for (const Coverage &coverage : carryCoverage(kCoverageTrain, 12, 24)) {
+    for (const Coverage &coverage : carryCoverage(kCoverageTrain, 30, 24)) {
         EXPECT_GT(coverage.percent(), 80.0) << coverage.world;
         EXPECT_LT(std::abs(coverage.bias / coverage.judged), 0.0015) << coverage.world;
     }

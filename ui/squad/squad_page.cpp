@@ -18,8 +18,13 @@ namespace ui {
 
 namespace {
 constexpr int kAhead = 365; ///< days of plan that are looked at
-constexpr int kQueryWidth = 280, kNameWidth = 124, kReasonWidth = 236, kTrendWidth = 206;
-constexpr int kSurpriseWidth = 260, kNarrowMargin = 12;
+constexpr int kQueryWidth = 280, kLeastWidth = 40;
+/// All but the surprise fit a window of 1366 pixels beside the lifter list.
+constexpr std::pair<SquadModel::Column, int> kWidths[] = {{SquadModel::lifterColumn, 120},
+    {SquadModel::attentionColumn, 196}, {SquadModel::trendColumn, 200}, {SquadModel::maxColumn, 72},
+    {SquadModel::lastColumn, 96}, {SquadModel::plannedColumn, 64}, {SquadModel::missedColumn, 60},
+    {SquadModel::painColumn, 80}, {SquadModel::readinessColumn, 80}, {SquadModel::meetColumn, 64},
+    {SquadModel::surpriseColumn, 260}};
 } // namespace
 
 SquadPage::SquadPage(RosterSession &session, Estimates &estimates, QWidget *parent)
@@ -99,15 +104,10 @@ void SquadPage::makeTable()
     m_table->sortByColumn(SquadModel::attentionColumn, Qt::DescendingOrder);
     QHeaderView *header = m_table->horizontalHeader();
     header->setHighlightSections(false);
+    header->setMinimumSectionSize(kLeastWidth);
     header->setStretchLastSection(true);
-    header->resizeSection(SquadModel::lifterColumn, kNameWidth);
-    header->resizeSection(SquadModel::attentionColumn, kReasonWidth);
-    header->resizeSection(SquadModel::trendColumn, kTrendWidth);
-    header->resizeSection(SquadModel::surpriseColumn, kSurpriseWidth);
-    for (const int column : {SquadModel::plannedColumn, SquadModel::missedColumn,
-             SquadModel::readinessColumn, SquadModel::meetColumn, SquadModel::maxColumn,
-             SquadModel::lastColumn, SquadModel::painColumn})
-        header->resizeSection(column, header->sectionSizeHint(column) + kNarrowMargin);
+    for (const auto &[column, width] : kWidths)
+        header->resizeSection(column, width);
     m_table->installEventFilter(this);
     connect(m_table, &QTableView::doubleClicked, this, &SquadPage::openReason);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
