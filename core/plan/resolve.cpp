@@ -3,6 +3,7 @@
 #include "core/plan/estimate_words.h"
 #include "core/plan/manner_cost.h"
 #include "core/plan/odds.h"
+#include "core/strength/hard_sets.h"
 #include "core/strength/interval.h"
 #include "core/strength/prescription.h"
 
@@ -13,6 +14,8 @@
 namespace core {
 
 namespace {
+
+constexpr int kRounds = 3;
 
 /// Reps of a set in one variation: a whole set has one part, a lead-rep set two.
 struct Part
@@ -53,21 +56,32 @@ public:
     {
     }
 
-    ResolvedLine resolve(const SetLine &line, int hardSetsBefore)
+    ResolvedLine resolve(const SetLine &line, double hardSetsBefore)
     {
         ResolvedLine resolved;
         resolved.line = line;
+        resolved.hardSetsAfter = hardSetsBefore + line.sets;
         const std::vector<Part> parts = partsOf(line);
-        resolved.target = target(line, parts, hardSetsBefore + line.sets - 1, resolved.why);
-        if (!resolved.target)
-            return resolved;
-        resolved.load = m_basis.plates.round(resolved.target->kg);
+        // How hard the sets before the last one are depends on the load, and the load on them. The
+        // first round takes them all for hard; each further one is nearer, and two are enough.
+        std::vector<double> before;
+        for (int set = 0; set < line.sets; ++set)
+            before.push_back(hardSetsBefore + set);
+        for (int round = 0; round < kRounds; ++round) {
+            resolved.target = target(line, parts, before.back(), resolved.why);
+            if (!resolved.target)
+                return resolved;
+            resolved.load = m_basis.plates.round(resolved.target->kg);
+            if (!canCarry(parts))
+                break;
+            resolved.hardSetsAfter = countHardSets(parts.back(), resolved.load->loadKg, before);
+        }
         m_topKg = std::max(m_topKg.value_or(0.0), resolved.load->loadKg);
         if (canCarry(parts)) {
             const double loadKg = resolved.load->loadKg;
-            resolved.firstReserve = reserveAt(parts.back(), hardSetsBefore, loadKg);
-            resolved.lastReserve = reserveAt(parts.back(), hardSetsBefore + line.sets - 1, loadKg);
-            resolved.allMade = chance(line.sets, parts, hardSetsBefore, loadKg);
+            resolved.firstReserve = reserveAt(parts.back(), before.front(), loadKg);
+            resolved.lastReserve = reserveAt(parts.back(), before.back(), loadKg);
+            resolved.allMade = chance(before, parts, loadKg);
         }
         resolved.caution = caution(resolved);
         return resolved;
@@ -112,7 +126,7 @@ private:
     // The load asked for
 
     std::optional<strength::Band> target(
-        const SetLine &line, const std::vector<Part> &parts, int beforeLast, QString &why) const
+        const SetLine &line, const std::vector<Part> &parts, double beforeLast, QString &why) const
     {
         if (std::holds_alternative<std::monostate>(line.target)) {
             why = tr("No target yet: add @8 for RPE, 75% of the max, or a load.");
@@ -207,14 +221,27 @@ private:
             loadKg / part.factor);
     }
 
+    /// Hard sets before each set at this load, from before.front() on.
+    /// @return those after the last one
+    double countHardSets(const Part &part, double loadKg, std::vector<double> &before) const
+    {
+        double count = before.front();
+        for (double &each : before) {
+            each = count;
+            const auto reserve = reserveAt(part, count, loadKg);
+            count = strength::hardSetsAfter(count, reserve ? reserve->value : 0.0);
+        }
+        return count;
+    }
+
     [[nodiscard]] std::optional<double> chance(
-        int sets, const std::vector<Part> &parts, int hardSetsBefore, double loadKg) const
+        const std::vector<double> &before, const std::vector<Part> &parts, double loadKg) const
     {
         std::vector<Margin> margins;
-        for (int set = 0; set < sets; ++set)
+        for (const double hardSets : before)
             for (const Part &part : parts) {
-                const auto limit = loadFor(part, 0.0, hardSetsBefore + set);
-                const auto max = loadFor({part.row, 1, part.factor}, 0.0, hardSetsBefore + set);
+                const auto limit = loadFor(part, 0.0, hardSets);
+                const auto max = loadFor({part.row, 1, part.factor}, 0.0, hardSets);
                 if (!limit || !max)
                     return std::nullopt;
                 const double curveSd = kCurveDoubt * std::log(max->kg / limit->kg);
@@ -256,13 +283,13 @@ private:
 } // namespace
 
 std::vector<ResolvedLine> resolve(const std::vector<SetLine> &lines, VariationId variation,
-    const LoadBasis &basis, int hardSetsBefore)
+    const LoadBasis &basis, double hardSetsBefore)
 {
     CardResolver resolver(variation, basis);
     std::vector<ResolvedLine> resolved;
     for (const SetLine &line : lines) {
         resolved.push_back(resolver.resolve(line, hardSetsBefore));
-        hardSetsBefore += line.sets;
+        hardSetsBefore = resolved.back().hardSetsAfter;
     }
     return resolved;
 }

@@ -24,6 +24,9 @@ struct ResolvedLine
     /// Chance that all sets of the line are completed at the rounded load, 0..1; of a set for as
     /// many as possible that the least asked for is done. See core/plan/odds.h.
     std::optional<double> allMade;
+    /// Hard sets of the lift in the session once the sets of the line are done, see
+    /// strength::hardSetsAfter(). A set of unknown reserve counts as hard.
+    double hardSetsAfter = 0.0;
     QString why;     ///< without a load: why there is none and what to do
     QString caution; ///< with a load: what speaks against going by it blindly; often empty
 };
@@ -51,9 +54,9 @@ struct LoadBasis
 /// A lead-rep set takes the lighter of two loads: the one at which all its reps could be done in
 /// the following variation, and the one at which the lead reps alone could be done in the card's,
 /// each with the reserve asked for.
-/// @param hardSetsBefore  sets of the same lift before this card in the session
+/// @param hardSetsBefore  of the same lift before this card in the session
 [[nodiscard]] std::vector<ResolvedLine> resolve(const std::vector<SetLine> &lines,
-    VariationId variation, const LoadBasis &basis, int hardSetsBefore);
+    VariationId variation, const LoadBasis &basis, double hardSetsBefore);
 
 /// Sets on a card, 0 where its set line does not parse.
 [[nodiscard]] int setCount(const std::vector<SetLine> &lines);

@@ -20,7 +20,7 @@ std::vector<ResolvedCard> resolveCards(std::vector<Card> cards, const PlanSource
         return std::tie(a.day, a.position) < std::tie(b.day, b.position);
     });
     const PlateTable plates = platesOf(sources.lifter);
-    std::map<std::pair<QDate, Lift>, int> setsBefore;
+    std::map<std::pair<QDate, Lift>, double> hardSets;
     std::vector<ResolvedCard> resolved;
     for (const Card &card : cards) {
         ResolvedCard result{card, parseSetLines(card.setLine), {}};
@@ -29,9 +29,10 @@ std::vector<ResolvedCard> resolveCards(std::vector<Card> cards, const PlanSource
         if (!result.parsed.error && variation != sources.variations.end()) {
             const LoadBasis basis{sources.estimateOf(variation->lift), plates, sources.lifter.unit,
                 card.day, sources.variations};
-            int &before = setsBefore[{card.day, variation->lift}];
+            double &before = hardSets[{card.day, variation->lift}];
             result.lines = resolve(result.parsed.lines, card.variation, basis, before);
-            before += setCount(result.parsed.lines);
+            if (!result.lines.empty())
+                before = result.lines.back().hardSetsAfter;
         }
         resolved.push_back(std::move(result));
     }

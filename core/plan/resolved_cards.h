@@ -3,6 +3,7 @@
 #include "core/plan/resolve.h"
 
 #include <functional>
+#include <span>
 #include <vector>
 
 namespace core {
@@ -19,7 +20,7 @@ struct ResolvedCard
 struct PlanSources
 {
     const Lifter &lifter;
-    const std::vector<Variation> &variations;
+    std::span<const Variation> variations;
     std::function<const LiftEstimate *(Lift)> estimateOf; ///< null where there is none yet
 };
 

@@ -1,7 +1,7 @@
 #include "core/plan/week_sheet.h"
 
 #include "core/domain/touch_score.h"
-#include "core/plan/resolve.h"
+#include "core/plan/resolved_cards.h"
 #include "core/plan/training_history.h"
 
 #include <QCoreApplication>
@@ -46,7 +46,6 @@ public:
         : m_lifter(lifter)
         , m_monday(monday)
         , m_estimateOf(estimateOf)
-        , m_plates(lifter.gear)
         , m_catalogue(variations)
     {
         for (const Variation &variation : variations)
@@ -69,8 +68,14 @@ public:
         for (const QString &general : sheet.cautions)
             for (const QString &sentence : sentences(general))
                 m_said.insert(sentence);
+        std::vector<Card> own;
+        for (const Card &card : cards)
+            if (card.lifter == m_lifter.id)
+                own.push_back(card);
+        const std::vector<ResolvedCard> resolved =
+            resolveCards(std::move(own), {m_lifter, m_catalogue, m_estimateOf});
         for (int i = 0; i < kDays; ++i) {
-            SheetDay day = dayOf(m_monday.addDays(i), cards);
+            SheetDay day = dayOf(m_monday.addDays(i), resolved);
             if (!day.cards.empty())
                 sheet.days.push_back(std::move(day));
         }
@@ -91,20 +96,19 @@ private:
         return said;
     }
 
-    [[nodiscard]] SheetDay dayOf(QDate date, std::span<const Card> cards)
+    [[nodiscard]] SheetDay dayOf(QDate date, std::span<const ResolvedCard> cards)
     {
         SheetDay day{dayWords(date), date, {}};
-        std::map<Lift, int> setsBefore;
-        for (const Card &card : cards)
-            if (const auto variation = m_variations.find(card.variation);
-                card.day == date && card.lifter == m_lifter.id && variation != m_variations.end())
-                day.cards.push_back(
-                    cardOf(card, *variation->second, setsBefore[variation->second->lift]));
+        for (const ResolvedCard &card : cards)
+            if (const auto variation = m_variations.find(card.card.variation);
+                card.card.day == date && variation != m_variations.end())
+                day.cards.push_back(cardOf(card, *variation->second));
         return day;
     }
 
-    [[nodiscard]] SheetCard cardOf(const Card &card, const Variation &variation, int &setsBefore)
+    [[nodiscard]] SheetCard cardOf(const ResolvedCard &resolved, const Variation &variation)
     {
+        const Card &card = resolved.card;
         SheetCard written;
         written.variation = variation.name;
         written.code = variation.code;
@@ -115,16 +119,13 @@ private:
             if (m_said.insert(sentence).second)
                 written.cautions << sentence;
 
-        const ParsedSetLines parsed = parseSetLines(card.setLine);
-        if (parsed.error) {
+        if (resolved.parsed.error) {
             written.setLine = card.setLine.simplified();
             written.cautions << tr("The sets cannot be read: ask the coach.");
             return written;
         }
-        const LoadBasis basis{
-            m_estimateOf(variation.lift), m_plates, m_lifter.unit, card.day, m_catalogue};
         QStringList lines;
-        for (const ResolvedLine &line : resolve(parsed.lines, variation.id, basis, setsBefore)) {
+        for (const ResolvedLine &line : resolved.lines) {
             lines << print(line.line);
             appendSets(line, variation, written.sets);
             if (!line.load && !line.why.isEmpty())
@@ -132,7 +133,6 @@ private:
             if (!line.caution.isEmpty())
                 written.cautions << line.caution;
         }
-        setsBefore += setCount(parsed.lines);
         written.setLine = lines.join(QStringLiteral(", "));
         written.cautions.removeDuplicates();
         return written;
@@ -239,7 +239,6 @@ private:
     const Lifter &m_lifter;
     QDate m_monday;
     const EstimateOf &m_estimateOf;
-    PlateTable m_plates;
     std::span<const Variation> m_catalogue;
     std::map<VariationId, const Variation *> m_variations;
     std::set<QString> m_said; ///< cautions; words that stand on every card are read on none

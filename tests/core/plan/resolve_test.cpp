@@ -32,7 +32,7 @@ LiftEstimate hundred(Standing standing = Standing::enough)
 }
 
 std::vector<ResolvedLine> resolved(const QString &text, const LiftEstimate *lift,
-    int hardSetsBefore = 0, VariationId variation = kComp,
+    double hardSetsBefore = 0, VariationId variation = kComp,
     const Gear &gear = usualGear(Unit::kilogram))
 {
     const PlateTable plates(gear);
@@ -55,15 +55,15 @@ Variation variation(VariationId id, Lift lift, int repsLow = 1, int repsHigh = 1
 TEST(Resolve, AnRpeTargetIsMetByTheLastSet)
 {
     const LiftEstimate lift = hundred();
-    // By hand: 3 reps and 2 in reserve are N = 5, share exp(-0.02 x 4); three sets before the last
-    // cost exp(-0.01 x 3): 100 x exp(-0.11) = 89.58, and 90 is the nearest load.
-    const ResolvedLine line = resolved(u"4x3 @8"_qs, &lift).front();
+    // By hand: 3 reps and none in reserve are N = 3, share exp(-0.02 x 2); three sets before the
+    // last, all hard, cost exp(-0.01 x 3): 100 x exp(-0.07) = 93.24, and 92.5 is the nearest load.
+    const ResolvedLine line = resolved(u"4x3 @10"_qs, &lift).front();
     ASSERT_TRUE(line.load);
-    EXPECT_NEAR(line.target->kg, 100.0 * std::exp(-0.11), 1e-6);
-    EXPECT_DOUBLE_EQ(line.load->loadKg, 90.0);
-    // At 90: N = 1 - ln(0.9) / 0.02 = 6.268 rested, 1.5 reps fewer after three sets.
-    EXPECT_NEAR(line.firstReserve->value, 1.0 - std::log(0.9) / 0.02 - 3.0, 1e-6);
+    EXPECT_NEAR(line.target->kg, 100.0 * std::exp(-0.07), 1e-6);
+    EXPECT_DOUBLE_EQ(line.load->loadKg, 92.5);
+    EXPECT_NEAR(line.firstReserve->value, 1.0 - std::log(0.925) / 0.02 - 3.0, 1e-6);
     EXPECT_NEAR(line.lastReserve->value, line.firstReserve->value - 1.5, 1e-6);
+    EXPECT_DOUBLE_EQ(line.hardSetsAfter, 4.0);
     EXPECT_TRUE(line.why.isEmpty());
     EXPECT_TRUE(line.caution.isEmpty());
 }
@@ -75,9 +75,9 @@ TEST(Resolve, SetsBeforeMakeTheLoadLighter)
     const double tired = resolved(u"1x3 @8"_qs, &lift, 5).front().target->kg;
     EXPECT_NEAR(tired / fresh, std::exp(-0.05), 1e-9);
 
-    // The second line of a card counts the sets of the first.
-    const auto lines = resolved(u"5x3 70%\n1x3 @8"_qs, &lift);
-    EXPECT_NEAR(lines[1].target->kg, tired, 1e-9);
+    // The second line of a card counts the sets of the first by how hard they are.
+    EXPECT_NEAR(resolved(u"5x3 92.5kg\n1x3 @8"_qs, &lift)[1].target->kg, tired, 1e-9);
+    EXPECT_NEAR(resolved(u"5x3 70%\n1x3 @8"_qs, &lift)[1].target->kg, fresh, 0.002 * fresh);
 }
 
 TEST(Resolve, AShareIsOfTheVariationsOwnMaxRested)
@@ -171,7 +171,7 @@ TEST(ResolvedCards, FatigueCountsWithinADayAndALift)
     };
     // Out of order on purpose: position decides.
     const auto cards =
-        resolveCards({card(2, 0, 2, kComp, u"1x3 @8"_qs), card(1, 0, 0, kComp, u"5x3 70%"_qs),
+        resolveCards({card(2, 0, 2, kComp, u"1x3 @8"_qs), card(1, 0, 0, kComp, u"5x3 92.5kg"_qs),
                          card(3, 0, 1, kSquat, u"5x5 100kg"_qs), card(4, 1, 0, kComp, u"1x3 @8"_qs),
                          card(5, 1, 1, kComp, u"heavy"_qs)},
             sources);

@@ -139,7 +139,7 @@ TEST_F(WeekSheetTest, SetsOfTheSameLiftTireTheNextCardAndOthersDoNot)
     add(0, kBench, QStringLiteral("1x1 100kg"));
     EXPECT_EQ(sheet().days[0].cards[1].sets[0].rpe, fresh);
     cards.clear();
-    add(0, kPaused, QStringLiteral("10x5 100kg"));
+    add(0, kPaused, QStringLiteral("10x5 125kg"));
     add(0, kBench, QStringLiteral("1x1 100kg"));
     EXPECT_NE(sheet().days[0].cards[1].sets[0].rpe, fresh);
 }

@@ -1,250 +1,40 @@
-#include "tests/core/storage/roster_fixture.h"
+#include "tests/core/storage/edit_maker.h"
 
-#include <algorithm>
-#include <rapidcheck.h>
+#include <QSqlDatabase>
+#include <QSqlQuery>
+#include <QSqlRecord>
 
 using namespace core;
 
 namespace {
 
-const QDate kMonday(2026, 11, 23);
-
-/// Draws one edit after another that fits the roster as it is.
-class EditMaker
+/// Every row of every table, read past the program.
+QStringList dump(const QString &path)
 {
-public:
-    explicit EditMaker(RosterFile &file)
-        : m_file(file)
+    QStringList rows;
     {
-    }
-
-    Edit next()
-    {
-        const Contents now = contentsOf(m_file);
-        switch (now.lifters.empty() ? 0 : *rc::gen::inRange(0, 13)) {
-        case 0:
-            return addLifter();
-        case 1:
-            return changeLifter(now);
-        case 2:
-            return removeLifter(now);
-        case 3:
-            return addCard(now);
-        case 4:
-            return reverseDay(now);
-        case 5:
-            return logSession(now);
-        case 6:
-            return changeSession(now);
-        case 7:
-            return checkIn(now);
-        case 8:
-            return saveTemplate(now);
-        case 9:
-            return addBlock(now);
-        case 10:
-            return changeBlock(now);
-        case 11:
-            return waiveFinding(now);
-        default:
-            return changeVariation(now);
+        QSqlDatabase db =
+            QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QStringLiteral("dump"));
+        db.setDatabaseName(path);
+        EXPECT_TRUE(db.open());
+        QStringList tables = db.tables();
+        tables.sort();
+        for (const QString &table : tables) {
+            QSqlQuery query(db);
+            EXPECT_TRUE(
+                query.exec(QStringLiteral("SELECT * FROM \"%1\" ORDER BY 1, 2").arg(table)));
+            while (query.next()) {
+                QStringList fields{table};
+                for (int i = 0; i < query.record().count(); ++i)
+                    fields << (query.isNull(i) ? QStringLiteral("NULL")
+                                               : query.value(i).toString());
+                rows << fields.join(u'|');
+            }
         }
     }
-
-private:
-    template <class Row> static const Row &oneOf(const std::vector<Row> &rows)
-    {
-        return rows[*rc::gen::inRange<size_t>(0, rows.size())];
-    }
-    static QString text() { return QString::fromStdString(*rc::gen::string<std::string>()); }
-
-    Edit addLifter()
-    {
-        Edit edit;
-        edit.lifters.after = {lifterNamed(m_file, QStringLiteral("Lifter %1").arg(++m_names))};
-        return edit;
-    }
-    Edit changeLifter(const Contents &now)
-    {
-        const Lifter before = oneOf(now.lifters);
-        Lifter after = before;
-        after.name = QStringLiteral("Lifter %1").arg(++m_names);
-        after.notes = text();
-        after.bodyweightKg = *rc::gen::inRange(20, 400);
-        after.archived = !before.archived;
-        after.groups = *rc::gen::arbitrary<bool>()
-            ? QStringList{QStringLiteral("a"), QStringLiteral("b")}
-            : QStringList();
-        Edit edit;
-        edit.lifters = {{before}, {after}};
-        return edit;
-    }
-    static Edit removeLifter(const Contents &now)
-    {
-        Edit edit;
-        edit.lifters.before = {oneOf(now.lifters)};
-        const LifterId gone = edit.lifters.before.front().id;
-        for (const Card &card : now.cards)
-            if (card.lifter == gone)
-                edit.cards.before.push_back(card);
-        for (const LoggedSession &session : now.sessions)
-            if (session.lifter == gone)
-                edit.sessions.before.push_back(session);
-        for (const CheckIn &checkIn : now.checkIns)
-            if (checkIn.lifter == gone)
-                edit.checkIns.before.push_back(checkIn);
-        for (const Block &block : now.blocks)
-            if (block.lifter == gone)
-                edit.blocks.before.push_back(block);
-        for (const Waiver &waiver : now.waivers)
-            if (waiver.key.lifter == gone)
-                edit.waivers.before.push_back(waiver);
-        return edit;
-    }
-    Edit addCard(const Contents &now)
-    {
-        const LifterId lifter = oneOf(now.lifters).id;
-        const QDate day = kMonday.addDays(*rc::gen::inRange(0, 3));
-        const int below = int(std::count_if(now.cards.begin(), now.cards.end(),
-            [&](const Card &card) { return card.lifter == lifter && card.day == day; }));
-        Edit edit;
-        edit.cards.after = {cardOn(m_file, lifter, day, below)};
-        edit.cards.after.front().variation = oneOf(now.variations).id;
-        edit.cards.after.front().note = text();
-        return edit;
-    }
-    static Edit reverseDay(const Contents &now)
-    {
-        Edit edit;
-        if (now.cards.empty())
-            return edit;
-        const Card one = oneOf(now.cards);
-        for (const Card &card : now.cards)
-            if (card.lifter == one.lifter && card.day == one.day)
-                edit.cards.before.push_back(card);
-        edit.cards.after = edit.cards.before;
-        for (Card &card : edit.cards.after)
-            card.position = int(edit.cards.before.size()) - 1 - card.position;
-        return edit;
-    }
-    Edit logSession(const Contents &now)
-    {
-        Edit edit;
-        edit.sessions.after = {
-            sessionOn(m_file, oneOf(now.lifters).id, kMonday.addDays(++m_sessionDays))};
-        drawSets(edit.sessions.after.front(), now);
-        return edit;
-    }
-    static Edit changeSession(const Contents &now)
-    {
-        Edit edit;
-        if (now.sessions.empty())
-            return edit;
-        edit.sessions.before = {oneOf(now.sessions)};
-        edit.sessions.after = edit.sessions.before;
-        drawSets(edit.sessions.after.front(), now);
-        return edit;
-    }
-    static void drawSets(LoggedSession &session, const Contents &now)
-    {
-        session.sets.resize(*rc::gen::inRange<size_t>(0, 6));
-        for (SetEntry &set : session.sets) {
-            set = {};
-            set.variation = oneOf(now.variations).id;
-            set.loadKg = *rc::gen::inRange(1, 70000) / 100.0;
-            set.repsDone = *rc::gen::inRange(0, 100);
-            set.failed = set.repsDone == 0 || *rc::gen::arbitrary<bool>();
-            if (*rc::gen::arbitrary<bool>())
-                set.rpe = *rc::gen::inRange(2, 21) / 2.0;
-            if (*rc::gen::arbitrary<bool>())
-                set.touch = *rc::gen::inRange(1, 6);
-            set.note = text();
-        }
-    }
-    static Edit changeVariation(const Contents &now)
-    {
-        const Variation before = oneOf(now.variations);
-        Variation after = before;
-        after.purpose = text();
-        after.retired = !before.retired;
-        Edit edit;
-        edit.variations = {{before}, {after}};
-        return edit;
-    }
-
-    Edit checkIn(const Contents &now)
-    {
-        CheckIn checkIn;
-        checkIn.id = m_file.newId<CheckInTag>();
-        checkIn.lifter = oneOf(now.lifters).id;
-        checkIn.day = kMonday.addDays(++m_sessionDays);
-        checkIn.sleep = *rc::gen::inRange(1, 6);
-        checkIn.soreness[BodyArea::back] = *rc::gen::inRange(1, 6);
-        if (*rc::gen::arbitrary<bool>())
-            checkIn.pain = PainFlag{BodyArea::elbows, text()};
-        Edit edit;
-        edit.checkIns.after = {checkIn};
-        return edit;
-    }
-    Edit saveTemplate(const Contents &now)
-    {
-        BlockTemplate block;
-        block.id = m_file.newId<TemplateTag>();
-        block.name = QStringLiteral("Strength");
-        block.version = int(now.templates.size()) + 1;
-        block.weeks = *rc::gen::inRange(1, 5);
-        block.deloadWeeks = {block.weeks};
-        block.swaps = {{QStringLiteral("off_chest_pause"), QStringLiteral("long_pause")}};
-        for (int key = 1; key <= *rc::gen::inRange(0, 4); ++key)
-            block.cards.push_back({key, key, 0, QStringLiteral("comp"), text(), text()});
-        Edit edit;
-        edit.templates.after = {block};
-        return edit;
-    }
-    Edit addBlock(const Contents &now)
-    {
-        Block block;
-        block.id = m_file.newId<BlockTag>();
-        block.lifter = oneOf(now.lifters).id;
-        block.name = QStringLiteral("Block");
-        block.start = kMonday.addDays(7 * ++m_blockWeeks);
-        block.weeks = 1;
-        if (!now.templates.empty())
-            block.layout = oneOf(now.templates).id;
-        Edit edit;
-        edit.blocks.after = {block};
-        return edit;
-    }
-    static Edit changeBlock(const Contents &now)
-    {
-        Edit edit;
-        if (now.blocks.empty())
-            return edit;
-        edit.blocks.before = {oneOf(now.blocks)};
-        edit.blocks.after = edit.blocks.before;
-        edit.blocks.after.front().purpose = text();
-        edit.blocks.after.front().deloadWeeks = {1};
-        return edit;
-    }
-    Edit waiveFinding(const Contents &now)
-    {
-        Waiver waiver;
-        waiver.id = m_file.newId<WaiverTag>();
-        waiver.key = {*rc::gen::element(CheckRule::pain, CheckRule::weeklyLifts),
-            oneOf(now.lifters).id, CardId{*rc::gen::inRange(0, 3)},
-            kMonday.addDays(7 * ++m_blockWeeks), Lift::bench};
-        waiver.measure = *rc::gen::inRange(-500, 500) / 100.0;
-        waiver.note = text();
-        Edit edit;
-        edit.waivers.after = {waiver};
-        return edit;
-    }
-
-    RosterFile &m_file;
-    int m_names = 0;
-    int m_sessionDays = 0;
-    int m_blockWeeks = 0;
-};
+    QSqlDatabase::removeDatabase(QStringLiteral("dump"));
+    return rows;
+}
 
 } // namespace
 
@@ -269,4 +59,33 @@ TEST_F(RosterFixture, EditsAndThenTheirInversesLeaveTheRosterAsItWas)
         }
         RC_ASSERT(contentsOf(file) == pictures.front());
     }));
+}
+
+TEST_F(RosterFixture, AThousandEditsUndoneAndRedoneLeaveTheDumpsAsTheyWere)
+{
+    constexpr int kEdits = 1000;
+    RosterFile file = RosterFile::create(path);
+    const QStringList first = dump(path);
+    EditMaker maker(file);
+    std::vector<Edit> done;
+    // Each of the hundred draws goes on where the one before it ended.
+    EXPECT_TRUE(rc::check([&] {
+        for (int left = kEdits / 100; left > 0;) {
+            const Edit edit = maker.next();
+            if (edit.isEmpty())
+                continue;
+            file.apply(edit);
+            done.push_back(edit);
+            --left;
+        }
+    }));
+    EXPECT_EQ(int(done.size()), kEdits);
+    const QStringList last = dump(path);
+    EXPECT_NE(first, last);
+    for (auto edit = done.rbegin(); edit != done.rend(); ++edit)
+        file.apply(inverse(*edit));
+    EXPECT_EQ(dump(path), first);
+    for (const Edit &edit : done)
+        file.apply(edit);
+    EXPECT_EQ(dump(path), last);
 }
