@@ -404,6 +404,16 @@ void WeekGrid::contextMenuEvent(QContextMenuEvent *event)
     menu.exec(event->globalPos());
 }
 
+void WeekGrid::mousePressEvent(QMouseEvent *event)
+{
+    // Beside the cards: the day's empty slot is meant.
+    for (int day = 0; day < kDays; ++day)
+        if (m_layout.columns[size_t(day)].contains(event->pos())) {
+            choose({});
+            focusPlace({day, m_plan.counts()[size_t(day)]});
+        }
+}
+
 void WeekGrid::resizeEvent(QResizeEvent *event)
 {
     QWidget::resizeEvent(event);

@@ -301,7 +301,9 @@ void LookStyle::drawComplexControl(ComplexControl control, const QStyleOptionCom
     QPainter *painter, const QWidget *widget) const
 {
     QProxyStyle::drawComplexControl(control, option, painter, widget);
-    if (control != CC_SpinBox || !(option->state & State_Enabled))
+    const auto *combo = qstyleoption_cast<const QStyleOptionComboBox *>(option);
+    const bool isField = control == CC_SpinBox || (control == CC_ComboBox && combo->editable);
+    if (!isField || !(option->state & State_Enabled))
         return;
     // Fusion's own edge is too faint for a control.
     const Colours &c = colours(option->palette);

@@ -52,7 +52,8 @@ template <class Slot>
 void BlockDesk::add(const QString &text, const QKeySequence &keys, Slot slot, bool needsBlock)
 {
     QAction *action = m_menu->addAction(text, keys, this, slot);
-    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    // Wherever the focus is in the window, while the page shows.
+    action->setShortcutContext(Qt::WindowShortcut);
     m_window->addAction(action);
     if (needsBlock)
         m_ofBlock.push_back(action);
