@@ -68,6 +68,9 @@ QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
     parts << Text::tr("a side: %1").arg(platesText(*line.load, unit));
     if (const QString effort = effortText(line, Effort::words); !effort.isEmpty())
         parts << effort;
+    if (line.allMade)
+        parts << Text::tr("chance that all reps are made: %1 %")
+                     .arg(QLocale().toString(int(std::lround(*line.allMade * 100.0))));
     QString text = parts.join(u'\n');
     if (!line.caution.isEmpty())
         text += u'\n' + line.caution;

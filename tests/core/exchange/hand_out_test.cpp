@@ -31,7 +31,7 @@ QByteArray dataOf(const QByteArray &page)
 
 QByteArray pageResource(const QString &name)
 {
-    QFile file(QStringLiteral(SOURCE_DIR "/resources/handout/") + name);
+    QFile file(QStringLiteral(":/handout/") + name);
     EXPECT_TRUE(file.open(QIODevice::ReadOnly));
     return file.readAll();
 }
@@ -138,7 +138,7 @@ TEST(HandOut, EveryWordOfThePageIsThereAndEachIsUsed)
     QSet<QString> used;
     const QRegularExpression key(QStringLiteral("\\bW\\.([a-zA-Z]+)"));
     for (const QString &name :
-        QDir(QStringLiteral(SOURCE_DIR "/resources/handout")).entryList({QStringLiteral("*.js")}))
+        QDir(QStringLiteral(":/handout")).entryList({QStringLiteral("*.js")}))
         for (auto found = key.globalMatch(QString::fromUtf8(pageResource(name))); found.hasNext();)
             used << found.next().captured(1);
     const QStringList keys = handOutWords().keys();
