@@ -8,6 +8,7 @@
 #include "ui/review/review_legend.h"
 #include "ui/review/review_words.h"
 #include "ui/review/strength_chart.h"
+#include "ui/review/touch_panel.h"
 #include "ui/review/work_chart.h"
 #include "ui/session/estimates.h"
 #include "ui/session/insights.h"
@@ -234,6 +235,14 @@ QWidget *ReviewPage::makeSidePanel()
     down->addWidget(heading(tr("Marks"), panel));
     m_legend = new ReviewLegend(panel);
     down->addWidget(m_legend);
+    down->addSpacing(space::gap);
+    m_touch = new TouchPanel(panel);
+    down->addWidget(m_touch);
+    connect(m_touch, &TouchPanel::confirmed, this, [this](core::TouchStyle style) {
+        if (const core::Lifter *lifter = m_session.lifter(m_selection.lifter()))
+            m_session.perform(tr("Set the touch style of %1").arg(lifter->name),
+                core::confirmTouchStyle(*lifter, style));
+    });
     down->addStretch(1);
     auto *help = paragraph(panel);
     help->setFont(ui::font(Type::small, help->font()));
@@ -323,6 +332,10 @@ void ReviewPage::refresh()
     m_work->setContent(work, lifter->unit);
     m_compare->setLifters(m_session.lifters());
     m_measures->setSource([this](Measure measure) { return measured(measure); });
+    const core::LiftEstimate *bench = m_estimates.of(lifter->id, core::Lift::bench);
+    m_touch->setVisible(bench && m_lift == core::Lift::bench);
+    if (bench)
+        m_touch->show(*lifter, *bench, m_insights.touch(), m_session.variations());
     m_stack->setCurrentIndex(0);
     showTrend();
     showRange();

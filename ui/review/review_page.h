@@ -22,6 +22,7 @@ class ReviewLegend;
 class RosterSession;
 class Selection;
 class StrengthChart;
+class TouchPanel;
 class WorkChart;
 
 /// Whether training worked: the estimated max with the sets behind it, and the weekly work, of one
@@ -77,6 +78,7 @@ private:
     WorkChart *m_work = nullptr;
     MeasurePanel *m_measures = nullptr;
     CompareButton *m_compare = nullptr;
+    TouchPanel *m_touch = nullptr;
     ReviewLegend *m_legend = nullptr;
     QLabel *m_message = nullptr;
     QLabel *m_standing = nullptr;

@@ -2,6 +2,7 @@
 #include "tests/ui/review/sample_season.h"
 #include "ui/review/review_page.h"
 #include "ui/review/strength_chart.h"
+#include "ui/review/touch_panel.h"
 #include "ui/review/work_chart.h"
 #include "ui/session/estimates.h"
 #include "ui/session/insights.h"
@@ -9,6 +10,7 @@
 
 #include <QClipboard>
 #include <QLabel>
+#include <QPushButton>
 #include <QRadioButton>
 #include <QSignalSpy>
 #include <QTest>
@@ -234,4 +236,20 @@ TEST_F(ReviewPageTest, CopiesBothChartsAsAPicture)
     QTest::keyClick(&strengthChart(), Qt::Key_C, Qt::ControlModifier);
     const QImage picture = QGuiApplication::clipboard()->image();
     EXPECT_GE(picture.height(), strengthChart().height() + workChart().height());
+}
+
+TEST_F(ReviewPageTest, SaysHowTheTouchHoldsAndTheCoachConfirmsTheStyle)
+{
+    choose(QStringLiteral("Ada"));
+    EXPECT_THAT(label(QStringLiteral("holds")), HasSubstr("All bench work: "));
+    const QPushButton *confirm = page.findChild<QPushButton *>(QStringLiteral("confirmTouch"));
+    ASSERT_TRUE(confirm);
+    EXPECT_FALSE(confirm->isVisible()) << "nothing is suggested without scores";
+
+    Q_EMIT page.findChild<TouchPanel *>()->confirmed(TouchStyle::sinking);
+    EXPECT_EQ(session.lifter(selection.lifter())->touchStyle, TouchStyle::sinking);
+    session.undoStack().undo();
+    EXPECT_NE(session.lifter(selection.lifter())->touchStyle, TouchStyle::sinking);
+    page.showLift(Lift::squat);
+    EXPECT_TRUE(label(QStringLiteral("holds")).empty());
 }

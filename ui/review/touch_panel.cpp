@@ -1,0 +1,99 @@
+#include "ui/review/touch_panel.h"
+
+#include "core/domain/touch_score.h"
+#include "core/plan/training_history.h"
+#include "ui/look/metrics.h"
+
+#include <QCoreApplication>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(TouchPanel)
+};
+
+QString holdOf(std::span<const strength::TouchReading> readings,
+    const strength::TouchRoster &roster, int wanted)
+{
+    const int today = readings.empty() ? 0 : readings.back().day;
+    return core::words(strength::touchHold(readings, roster, wanted, {today}), wanted);
+}
+
+QLabel *paragraph()
+{
+    auto *label = new QLabel;
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace
+
+QStringList holdLines(const core::Lifter &lifter, const core::LiftEstimate &lift,
+    const strength::TouchRoster &roster, std::span<const core::Variation> catalogue)
+{
+    const int wanted = core::wantedTouch(lifter.touchStyle);
+    const std::vector<strength::TouchReading> all = core::touchReadings(lift);
+    QStringList lines{Text::tr("All bench work: %1").arg(holdOf(all, roster, wanted))};
+    std::vector<std::pair<size_t, QString>> byVariation;
+    for (const core::VariationId id : lift.rows) {
+        const std::vector<strength::TouchReading> own = core::touchReadings(lift, id);
+        const core::Variation *variation = core::find(catalogue, id);
+        if (!own.empty() && variation)
+            byVariation.emplace_back(
+                own.size(), Text::tr("%1: %2").arg(variation->name, holdOf(own, roster, wanted)));
+    }
+    if (byVariation.size() < 2)
+        return lines; // the line of all says the same
+    std::stable_sort(byVariation.begin(), byVariation.end(),
+        [](const auto &a, const auto &b) { return a.first > b.first; });
+    for (const auto &[sets, line] : byVariation)
+        lines << line;
+    return lines;
+}
+
+TouchPanel::TouchPanel(QWidget *parent)
+    : QWidget(parent)
+    , m_holds(paragraph())
+    , m_why(paragraph())
+    , m_confirm(new QPushButton)
+{
+    m_holds->setObjectName(QStringLiteral("holds"));
+    m_confirm->setObjectName(QStringLiteral("confirmTouch"));
+    auto *head = new QLabel(tr("Touch on the chest"));
+    head->setFont(ui::font(Type::strong, font()));
+    auto *down = new QVBoxLayout(this);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->addWidget(head);
+    down->addWidget(m_holds);
+    down->addWidget(m_why);
+    down->addWidget(m_confirm, 0, Qt::AlignLeft);
+    connect(m_confirm, &QPushButton::clicked, this, [this] { Q_EMIT confirmed(m_suggested); });
+}
+
+void TouchPanel::show(const core::Lifter &lifter, const core::LiftEstimate &lift,
+    const strength::TouchRoster &roster, std::span<const core::Variation> catalogue)
+{
+    m_holds->setText(holdLines(lifter, lift, roster, catalogue).join(u'\n'));
+    const std::vector<strength::TouchReading> readings = core::touchReadings(lift);
+    const QDate day =
+        readings.empty() ? QDate::currentDate() : core::fromEngineDay(readings.back().day);
+    const core::TouchSuggestion suggestion = core::suggestTouchStyle(readings, roster, day);
+    m_why->setText(suggestion.why);
+    m_why->setVisible(!suggestion.why.isEmpty());
+    const bool isNews = suggestion.style && *suggestion.style != lifter.touchStyle;
+    m_confirm->setVisible(isNews);
+    if (isNews) {
+        m_suggested = *suggestion.style;
+        m_confirm->setText(tr("Set to %1").arg(core::words(m_suggested)));
+    }
+}
+
+} // namespace ui
