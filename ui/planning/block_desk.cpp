@@ -234,7 +234,10 @@ void BlockDesk::saveTemplate()
 
 void BlockDesk::layTemplate()
 {
-    LayTemplateDialog dialog(m_session, lifter(), m_selection.monday(), m_window);
+    if (!m_session.lifter(lifter()))
+        return;
+    LayTemplateDialog dialog(m_session, PlanSource(m_session, m_estimates, m_history, lifter()),
+        m_selection.monday(), m_window);
     if (dialog.exec() != QDialog::Accepted)
         return;
     const QString name = dialog.lifterCount() > 1

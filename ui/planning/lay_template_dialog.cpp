@@ -4,7 +4,7 @@
 #include "core/plan/template.h"
 #include "core/plan/touch_swap.h"
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
+#include "ui/planning/what_if_view.h"
 #include "ui/session/roster_session.h"
 
 #include <QComboBox>
@@ -25,9 +25,10 @@ constexpr int kIdRole = Qt::UserRole;
 } // namespace
 
 LayTemplateDialog::LayTemplateDialog(
-    RosterSession &session, core::LifterId lifter, QDate monday, QWidget *parent)
+    RosterSession &session, PlanSource source, QDate monday, QWidget *parent)
     : QDialog(parent)
     , m_session(session)
+    , m_source(std::move(source))
     , m_latest(core::latestVersions(session.templates()))
     , m_template(new QComboBox)
     , m_about(new QLabel)
@@ -35,9 +36,11 @@ LayTemplateDialog::LayTemplateDialog(
     , m_group(new QComboBox)
     , m_lifters(new QListWidget)
     , m_words(new QPlainTextEdit)
+    , m_whatIf(new WhatIfView)
 {
     setWindowTitle(tr("Lay out a template"));
-    resize(820, 560);
+    resize(880, 660);
+    const core::LifterId lifter = m_source.lifter().id;
     for (const core::BlockTemplate &each : m_latest)
         m_template->addItem(each.name);
     m_about->setWordWrap(true);
@@ -84,7 +87,9 @@ LayTemplateDialog::LayTemplateDialog(
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_take = buttons->addButton(tr("&Lay out"), QDialogButtonBox::AcceptRole);
     auto *layout = new QVBoxLayout(this);
-    layout->addLayout(columns, 1);
+    layout->addLayout(columns, 3);
+    layout->addWidget(new QLabel(tr("What it may bring %1").arg(m_source.lifter().name)));
+    layout->addWidget(m_whatIf, 2);
     layout->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -193,6 +198,8 @@ void LayTemplateDialog::preview()
                      .arg(laid.remarks.join(u' '));
     }
     m_words->setPlainText(words.isEmpty() ? tr("Mark the lifters it is for.") : words.join(u'\n'));
+    m_whatIf->show(m_source.compare(m_edit, firstDay().addDays(7 * layout->weeks - 1)),
+        m_source.lifter().unit);
     m_take->setEnabled(!m_edit.isEmpty());
     m_take->setText(m_laid > 1 ? tr("&Lay out for %1 lifters").arg(m_laid) : tr("&Lay out"));
 }

@@ -3,6 +3,7 @@
 #include "core/domain/block_template.h"
 #include "core/domain/edit.h"
 #include "core/domain/lifter.h"
+#include "ui/planning/plan_source.h"
 
 #include <QDialog>
 #include <set>
@@ -18,6 +19,7 @@ class QPushButton;
 namespace ui {
 
 class RosterSession;
+class WhatIfView;
 
 /// Lays a template on one lifter or many at once, and says beforehand what it comes to for each:
 /// swaps by touch style, differences that are kept, and who it cannot be laid on.
@@ -26,9 +28,10 @@ class LayTemplateDialog : public QDialog
     Q_OBJECT
 
 public:
-    /// @param lifter  who is marked to begin with
+    /// @param source  of the lifter who is marked to begin with, and for whom it says what the plan
+    /// may bring
     LayTemplateDialog(
-        RosterSession &session, core::LifterId lifter, QDate monday, QWidget *parent = nullptr);
+        RosterSession &session, PlanSource source, QDate monday, QWidget *parent = nullptr);
 
     /// For all lifters marked that it can be laid on: one step.
     [[nodiscard]] const core::Edit &edit() const { return m_edit; }
@@ -45,6 +48,7 @@ private:
     [[nodiscard]] std::set<core::LifterId> marked() const;
 
     RosterSession &m_session;
+    PlanSource m_source;
     std::vector<core::BlockTemplate> m_latest;
     QComboBox *m_template;
     QLabel *m_about;
@@ -52,6 +56,7 @@ private:
     QComboBox *m_group;
     QListWidget *m_lifters;
     QPlainTextEdit *m_words;
+    WhatIfView *m_whatIf;
     QPushButton *m_take;
     core::Edit m_edit;
     int m_laid = 0;

@@ -139,7 +139,7 @@ TEST_F(PlanningTest, ATemplateIsLaidOnManyLiftersAsOneStep)
             i % 2 ? core::TouchStyle::sinking : core::TouchStyle::soft));
     lifters.insert(roster.lifter); // whose own block is in the way
 
-    LayTemplateDialog dialog(roster.session, roster.lifter, roster.monday);
+    LayTemplateDialog dialog(roster.session, source(), roster.monday);
     dialog.mark(lifters);
     EXPECT_EQ(dialog.lifterCount(), 20);
     const std::string words = dialog.findChild<QPlainTextEdit *>()->toPlainText().toStdString();
