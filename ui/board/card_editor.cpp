@@ -15,6 +15,7 @@ namespace ui {
 namespace {
 constexpr int kReasonWidth = 240;
 constexpr int kMostOffers = 7;
+constexpr int kOffersWidth = 340;
 } // namespace
 
 CardEditor::CardEditor(Check check, const QString &accessibleName, QWidget *parent, QWidget *area)
@@ -134,7 +135,7 @@ void CardEditor::offer()
     m_offers->setCurrentRow(0);
     const int rows = std::min(int(m_offered.size()), kMostOffers);
     m_offers->setFixedSize(
-        kReasonWidth, rows * m_offers->sizeHintForRow(0) + 2 * m_offers->frameWidth());
+        kOffersWidth, rows * m_offers->sizeHintForRow(0) + 2 * m_offers->frameWidth());
     m_offers->move(below(m_offers));
     m_offers->raise();
 }

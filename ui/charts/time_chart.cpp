@@ -50,6 +50,7 @@ TimeChart::TimeChart(TimeWindow &window, QWidget *parent)
     chart()->addAxis(m_time, Qt::AlignBottom);
     m_left.axis = new QValueAxis(this);
     chart()->addAxis(m_left.axis, Qt::AlignLeft);
+    m_stretches = new BarsItem(chart());
     m_marks = new MarksItem(chart());
     m_cursor = new CursorItem(chart());
 
@@ -62,6 +63,7 @@ TimeChart::TimeChart(TimeWindow &window, QWidget *parent)
     m_box->hide();
 
     connect(&window, &TimeWindow::spanChanged, this, &TimeChart::refresh);
+    connect(&window, &TimeWindow::seasonChanged, this, &TimeChart::refresh);
 }
 
 void TimeChart::addRightAxis()
@@ -123,7 +125,30 @@ void TimeChart::refresh()
     if (m_plot.isEmpty())
         return;
     drawTimeAxis();
+    drawSeason();
     redraw();
+}
+
+void TimeChart::drawSeason()
+{
+    const Colours &look = colours(palette());
+    const PlotMap pixels = map(Side::left);
+    std::vector<QRectF> bands;
+    std::vector<DayLine> lines;
+    for (const Season::Stretch &block : m_window.season().blocks) {
+        const double left = std::max(pixels.xOf(block.from), m_plot.left());
+        const double right = std::min(pixels.xOf(block.to), m_plot.right());
+        if (left >= right)
+            continue;
+        bands.emplace_back(QPointF(left, m_plot.top()), QPointF(right, m_plot.bottom()));
+        if (pixels.time.contains(block.from))
+            lines.push_back({pixels.xOf(block.from), block.name});
+    }
+    for (const Season::Day &meet : m_window.season().meets)
+        if (pixels.time.contains(meet.day))
+            lines.push_back({pixels.xOf(meet.day), meet.name});
+    m_stretches->setBars(std::move(bands), look.sunken);
+    m_marks->setDayLines(std::move(lines), look.text, ui::font(Type::small, font()));
 }
 
 void TimeChart::drawTimeAxis()
@@ -147,6 +172,7 @@ void TimeChart::layOut()
     if (m_plot.width() < 1 || m_plot.height() < 1)
         m_plot = {};
     chart()->setPlotArea(m_plot);
+    m_stretches->setPlot(m_plot);
     m_marks->setPlot(m_plot);
     m_cursor->setPlot(m_plot);
 }

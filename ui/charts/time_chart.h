@@ -92,6 +92,7 @@ private:
 
     void layOut();
     void drawTimeAxis();
+    void drawSeason();
     void readNear(const QPointF &at);
     void readNext(int direction);
     void read(std::optional<size_t> stop);
@@ -102,6 +103,7 @@ private:
     QCategoryAxis *m_time;
     Axis m_left;
     Axis m_right;
+    BarsItem *m_stretches; ///< blocks
     MarksItem *m_marks;
     CursorItem *m_cursor;
     QLabel *m_box;

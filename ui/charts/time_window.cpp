@@ -8,6 +8,14 @@ void TimeWindow::setBounds(const TimeSpan &bounds)
     show(m_span);
 }
 
+void TimeWindow::setSeason(Season season)
+{
+    if (season == m_season)
+        return;
+    m_season = std::move(season);
+    Q_EMIT seasonChanged();
+}
+
 void TimeWindow::show(const TimeSpan &span)
 {
     const TimeSpan within = clamped(span, m_bounds);

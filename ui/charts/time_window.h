@@ -1,12 +1,14 @@
 #pragma once
 
+#include "ui/charts/season.h"
 #include "ui/charts/time_span.h"
 
 #include <QObject>
 
 namespace ui {
 
-/// The span that several charts show together, and the bounds it may move in.
+/// The span that several charts show together, the bounds it may move in, and what stands behind
+/// all of them.
 class TimeWindow : public QObject
 {
     Q_OBJECT
@@ -16,6 +18,9 @@ public:
 
     [[nodiscard]] const TimeSpan &span() const { return m_span; }
     [[nodiscard]] const TimeSpan &bounds() const { return m_bounds; }
+
+    [[nodiscard]] const Season &season() const { return m_season; }
+    void setSeason(Season season);
 
     /// The span is moved into the new bounds.
     void setBounds(const TimeSpan &bounds);
@@ -27,10 +32,12 @@ public:
 
 Q_SIGNALS:
     void spanChanged(const ui::TimeSpan &span);
+    void seasonChanged();
 
 private:
     TimeSpan m_span;
     TimeSpan m_bounds;
+    Season m_season;
 };
 
 } // namespace ui

@@ -311,10 +311,16 @@ void ReviewPage::refresh()
     content.variations = m_session.variations();
     content.knowledge = m_knowledge;
     content.unit = lifter->unit;
-    if (lifter->meetDate)
-        content.meetDay = core::engineDay(*lifter->meetDate);
+    std::optional<double> meetDay;
+    Season season;
+    if (lifter->meetDate) {
+        meetDay = core::engineDay(*lifter->meetDate);
+        season.meets.push_back({*meetDay, tr("Meet")});
+    }
     for (const core::Block &block : m_session.blocks(lifter->id))
-        content.blocks.push_back({double(core::engineDay(block.start)), block.name});
+        season.blocks.push_back({double(core::engineDay(block.start)),
+            double(core::engineDay(block.end()) + 1), block.name});
+    m_window.setSeason(std::move(season));
 
     m_unit = lifter->unit;
     m_weeks = content.series.weeks;
@@ -323,7 +329,7 @@ void ReviewPage::refresh()
     m_advice->setText(core::advice(standing));
     m_legend->setContent(content.series, m_lift, m_knowledge);
     const std::optional<int> range = m_range;
-    m_window.setBounds(boundsOf(content.series, work, content.meetDay));
+    m_window.setBounds(boundsOf(content.series, work, meetDay));
     if (range) {
         m_range = range;
         m_window.show(spanOf(*range));

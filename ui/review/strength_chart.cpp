@@ -154,14 +154,6 @@ void StrengthChart::drawMarks()
         drawn.push_back({places[size_t(i)] + corner, shapeOf(kind), colourOf(kind, palette())});
     }
     marks().setMarks(std::move(drawn));
-
-    std::vector<DayLine> lines;
-    for (const StrengthContent::BlockStart &block : m_content.blocks)
-        if (pixels.time.contains(block.day))
-            lines.push_back({pixels.xOf(block.day), block.name});
-    if (m_content.meetDay && pixels.time.contains(*m_content.meetDay))
-        lines.push_back({pixels.xOf(*m_content.meetDay), tr("Meet")});
-    marks().setDayLines(std::move(lines), colours(palette()).text, ui::font(Type::small, font()));
 }
 
 QString StrengthChart::wordsOf(const Stop &stop) const

@@ -16,13 +16,6 @@ struct StrengthContent
     std::vector<core::Variation> variations;
     Knowledge knowledge = Knowledge::now;
     core::Unit unit = core::Unit::kilogram;
-    std::optional<double> meetDay;
-    struct BlockStart
-    {
-        double day = 0.0;
-        QString name;
-    };
-    std::vector<BlockStart> blocks; ///< by day
 };
 
 /// Shape and colour of a reading, in the chart and in its legend.
