@@ -4,6 +4,7 @@
 #include "ui/review/strength_chart.h"
 #include "ui/session/estimates.h"
 #include "ui/session/insights.h"
+#include "ui/session/roster_session.h"
 #include "ui/session/selection.h"
 #include "ui/squad/squad_page.h"
 
