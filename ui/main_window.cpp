@@ -159,7 +159,7 @@ void MainWindow::buildViewMenu()
         [](RosterView &roster) { roster.lifters().stepLifter(-1); });
     menu->addSeparator();
     for (int page = 0; const QString &name : {tr("&Week board"), tr("Re&view"),
-                           tr("&All lifters' week"), tr("S&quad"), tr("Carry-&over")}) {
+                           tr("&All lifters' week"), tr("S&quad"), tr("Carry-&over"), tr("Lo&g")}) {
         addRosterAction(menu, name, QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + page)),
             [page](RosterView &roster) { roster.showPage(page); });
         ++page;

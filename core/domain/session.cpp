@@ -25,6 +25,8 @@ QStringList problems(const SetEntry &entry)
         wrong << tr("Bar velocity is more than 0 and at most 3 m/s.");
     if (entry.touch && (*entry.touch < 1 || *entry.touch > 5))
         wrong << tr("The touch score is 1 to 5.");
+    if (entry.lead && (entry.lead->reps < 1 || entry.lead->reps > 100))
+        wrong << tr("The lead reps are 1 to 100.");
     return wrong;
 }
 
@@ -44,7 +46,7 @@ QStringList problems(const LoggedSession &session)
         wrong << tr("Readiness is 1 to 5.");
     for (int number = 1; const SetEntry &entry : session.sets) {
         QStringList ofSet = problems(entry);
-        if (!entry.variation.isValid())
+        if (!entry.variation.isValid() || (entry.lead && !entry.lead->variation.isValid()))
             ofSet << tr("A set needs a variation.");
         for (const QString &words : ofSet)
             wrong << tr("Set %1: %2").arg(QString::number(number), words);

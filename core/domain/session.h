@@ -9,6 +9,15 @@
 
 namespace core {
 
+/// The first reps of a lead-rep set, done in a variation of their own.
+struct LeadReps
+{
+    VariationId variation;
+    int reps = 1; ///< >= 1; counted in the reps of the set
+
+    friend bool operator==(const LeadReps &, const LeadReps &) = default;
+};
+
 /// One set as the lifter did it. Plain data; the rules are in problems() and in the schema.
 struct SetEntry
 {
@@ -21,6 +30,7 @@ struct SetEntry
     std::optional<double> velocityMs; ///< mean velocity of the fastest rep, m/s
     std::optional<int> touch;         ///< 1 (held off or feather-light) .. 5 (sinks and stops)
     QString note;
+    std::optional<LeadReps> lead; ///< of a lead-rep set, whose other reps are in `variation`
 
     friend bool operator==(const SetEntry &, const SetEntry &) = default;
 };

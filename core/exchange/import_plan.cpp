@@ -63,8 +63,9 @@ private:
     };
 
     [[nodiscard]] LifterId lifterNamed(const QString &name);
-    [[nodiscard]] std::optional<VariationId> variationOf(
-        const LogRow &row, ProblemList &problems, const QString &file) const;
+    /// @param field  that the code stands in
+    [[nodiscard]] std::optional<VariationId> variationOf(const QString &code, const char *field,
+        int line, ProblemList &problems, const QString &file) const;
     void settle(const SessionKey &key, const Told &told);
 
     const RosterRows &m_roster;
@@ -109,15 +110,17 @@ LifterId Planner::lifterNamed(const QString &name)
     return lifter.id;
 }
 
-std::optional<VariationId> Planner::variationOf(
-    const LogRow &row, ProblemList &problems, const QString &file) const
+std::optional<VariationId> Planner::variationOf(const QString &code, const char *field, int line,
+    ProblemList &problems, const QString &file) const
 {
-    const auto known = m_variations.find(row.variation);
+    if (code.isEmpty())
+        return std::nullopt;
+    const auto known = m_variations.find(code);
     if (known != m_variations.end())
         return *known;
-    const QString nearest = nearestWord(row.variation, m_variations.keys());
-    problems.add({file, row.line, QStringLiteral("variation"),
-        tr("The catalogue has no variation \"%1\".").arg(row.variation.left(40)),
+    const QString nearest = nearestWord(code, m_variations.keys());
+    problems.add({file, line, QString::fromLatin1(field),
+        tr("The catalogue has no variation \"%1\".").arg(code.left(40)),
         nearest.isEmpty() ? tr("Write the code of one it has, or add this one to the catalogue.")
                           : tr("Write %1, or add this one to the catalogue.").arg(nearest)});
     return std::nullopt;
@@ -129,7 +132,9 @@ void Planner::take(const LogTable &log)
     std::map<SessionKey, Told> toldSessions;
     for (const LogRow &row : log.rows) {
         const std::optional<VariationId> variation =
-            row.variation.isEmpty() ? std::nullopt : variationOf(row, problems, log.file);
+            variationOf(row.variation, "variation", row.line, problems, log.file);
+        const std::optional<VariationId> lead =
+            variationOf(row.leadVariation, "lead_variation", row.line, problems, log.file);
         if (!variation || !problems.isEmpty())
             continue;
         Told &told = toldSessions[{lifterNamed(row.lifter), row.day, row.number}];
@@ -137,6 +142,8 @@ void Planner::take(const LogTable &log)
             told.readiness = row.readiness;
         told.sets.push_back(row.set);
         told.sets.back().variation = *variation;
+        if (lead)
+            told.sets.back().lead = {*lead, row.leadReps};
     }
     problems.sortByLine();
     m_plan.problems.add(problems);

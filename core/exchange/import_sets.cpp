@@ -15,7 +15,7 @@ template <class Value> bool agree(const std::optional<Value> &a, const std::opti
 
 bool agree(const SetEntry &a, const SetEntry &b)
 {
-    return a.variation == b.variation && std::abs(a.loadKg - b.loadKg) < kSameLoadKg
+    return a.variation == b.variation && a.lead == b.lead && std::abs(a.loadKg - b.loadKg) < kSameLoadKg
         && a.repsPlanned == b.repsPlanned && a.repsDone == b.repsDone && a.rpe == b.rpe
         && a.failed == b.failed && agree(a.velocityMs, b.velocityMs) && agree(a.touch, b.touch)
         && (a.note.isEmpty() || b.note.isEmpty() || a.note == b.note);

@@ -27,13 +27,16 @@ enum Cell : size_t {
     velocityMs,
     touch,
     note,
-    readiness
+    readiness,
+    leadVariation,
+    leadReps
 };
 
 constexpr std::array kColumns{Column{"lifter", true}, Column{"date", true},
     Column{"variation", true}, Column{"load_kg", true}, Column{"reps_planned", true},
     Column{"reps_done", true}, Column{"rpe", true}, Column{"failed", true}, Column{"session"},
-    Column{"velocity_ms"}, Column{"touch"}, Column{"note"}, Column{"readiness"}};
+    Column{"velocity_ms"}, Column{"touch"}, Column{"note"}, Column{"readiness"},
+    Column{"lead_variation"}, Column{"lead_reps"}};
 
 constexpr int kEarliestYear = 1950;
 constexpr int kMostSessionsADay = 20;
@@ -81,6 +84,25 @@ std::optional<int> readReadiness(CsvTable &table)
         return std::nullopt;
     }
     return value;
+}
+
+/// Both columns are filled, or neither.
+void readLead(CsvTable &table, LogRow &row)
+{
+    row.leadVariation = table.text(leadVariation);
+    const std::optional<int> reps = table.wholeNumber(leadReps);
+    if (row.leadVariation.isEmpty() == !reps.has_value()) {
+        row.leadReps = reps.value_or(0);
+        if (reps && (*reps < 1 || *reps > 100))
+            table.complain(leadReps, tr("Lead reps are 1 to 100."),
+                tr("Write how many reps came first in the lead variation."));
+    } else if (reps) {
+        table.complain(leadVariation, tr("Lead reps without their variation."),
+            tr("Write the code of the variation of the first reps, or leave both blank."));
+    } else if (table.cell(leadReps).empty()) {
+        table.complain(leadReps, tr("A lead variation without its reps."),
+            tr("Write how many reps came first in it, or leave both blank."));
+    }
 }
 
 /// Readiness is said once a session: the lines of a session have the same, or none.
@@ -133,6 +155,7 @@ LogTable readLog(QIODevice &device, const QString &file, QDate today)
         row.number = readNumber(table);
         row.readiness = readReadiness(table);
         row.set = readSet(table, kSetCells, log.problems);
+        readLead(table, row);
         readinessCheck.take(table, row);
         log.rows.push_back(std::move(row));
     }
@@ -156,14 +179,17 @@ QByteArray writeLog(const std::vector<Lifter> &lifters, const std::vector<Variat
         return value ? csvNumber(*value) : QByteArray();
     };
     QByteArray text = csvLine({"lifter", "date", "session", "variation", "load_kg", "reps_planned",
-        "reps_done", "rpe", "failed", "velocity_ms", "touch", "readiness", "note"});
+        "reps_done", "rpe", "failed", "velocity_ms", "touch", "readiness", "note",
+        "lead_variation", "lead_reps"});
     for (const LoggedSession &one : sessions)
         for (const SetEntry &set : one.sets)
             text += csvLine({nameOf.value(one.lifter), one.day.toString(Qt::ISODate).toLatin1(),
                 QByteArray::number(one.number), codeOf.value(set.variation), csvNumber(set.loadKg),
                 whole(set.repsPlanned), QByteArray::number(set.repsDone), decimal(set.rpe),
                 set.failed ? "1" : "0", decimal(set.velocityMs), whole(set.touch),
-                whole(one.readiness), csvField(set.note)});
+                whole(one.readiness), csvField(set.note),
+                set.lead ? codeOf.value(set.lead->variation) : QByteArray(),
+                set.lead ? QByteArray::number(set.lead->reps) : QByteArray()});
     return text;
 }
 

@@ -16,10 +16,11 @@ class QIODevice;
 ///
 ///     lifter,date,variation,load_kg,reps_planned,reps_done,rpe,failed
 ///
-/// and optionally `session` (1, 2 ... within the day), `velocity_ms`, `touch` (1..5), `note` and
-/// `readiness` (1..5, of the session). UTF-8, ISO dates, decimal point. `variation` is a code of
-/// the catalogue; `reps_planned`, `rpe` and `failed` may be blank; `failed` is 1 when the rep after
-/// the last one done was tried and missed.
+/// and optionally `session` (1, 2 ... within the day), `velocity_ms`, `touch` (1..5), `note`,
+/// `readiness` (1..5, of the session), and `lead_variation` with `lead_reps` of a lead-rep set.
+/// UTF-8, ISO dates, decimal point. `variation` is a code of the catalogue; `reps_planned`, `rpe`
+/// and `failed` may be blank; `failed` is 1 when the rep after the last one done was tried and
+/// missed.
 namespace core {
 
 /// One line of the log. The names are as written; the roster finds their rows.
@@ -29,8 +30,10 @@ struct LogRow
     QString lifter;
     QDate day;
     int number = 1;
-    QString variation; ///< code
-    SetEntry set;      ///< its variation is not set
+    QString variation;     ///< code
+    SetEntry set;          ///< its variation and its lead are not set
+    QString leadVariation; ///< code; empty = no lead reps
+    int leadReps = 0;
     std::optional<int> readiness;
 };
 

@@ -62,11 +62,8 @@ SetEntry entryOf(const ReturnedSet &returned, const std::map<QString, VariationI
 {
     SetEntry entry = returned.set;
     entry.variation = idOf.at(returned.variation);
-    if (returned.leadReps > 0) {
-        const QString lead =
-            QStringLiteral("%1 x %2").arg(returned.leadReps).arg(returned.leadVariation);
-        entry.note = entry.note.isEmpty() ? lead : lead + QStringLiteral("; ") + entry.note;
-    }
+    if (returned.leadReps > 0)
+        entry.lead = {idOf.at(returned.leadVariation), returned.leadReps};
     return entry;
 }
 

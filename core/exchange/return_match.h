@@ -17,8 +17,7 @@ struct SheetOwner
 
 [[nodiscard]] SheetOwner ownerOf(const ReturnSheet &sheet, const ReturnBasis &basis);
 
-/// The set as the log keeps it. A lead-rep set counts as one of the variation that follows, with
-/// its lead reps named in the note.
+/// The set as the log keeps it.
 /// @throws std::out_of_range where `idOf` lacks the code
 [[nodiscard]] SetEntry entryOf(
     const ReturnedSet &returned, const std::map<QString, VariationId> &idOf);

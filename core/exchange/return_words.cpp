@@ -1,32 +1,19 @@
 #include "core/exchange/return_words.h"
 
+#include "core/plan/set_words.h"
+
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
-#include <cmath>
 #include <map>
 
 namespace core {
 
 namespace {
 
-constexpr double kSameLoadKg = 0.005;
-constexpr double kNotableRpe = 1.0; ///< less lies within the coarseness of a rating
-
 struct Text
 {
     Q_DECLARE_TR_FUNCTIONS(ReturnWords)
 };
-
-QString number(double value)
-{
-    return QLocale().toString(value, 'g', 4);
-}
-
-QString reps(int count)
-{
-    return count == 1 ? Text::tr("1 rep") : Text::tr("%1 reps").arg(count);
-}
 
 /// Words of one sheet's sets and days.
 class Wording
@@ -47,8 +34,8 @@ public:
         review.variation = nameOf(isDone ? set.variation : set.plannedVariation);
         if (set.set.repsPlanned && !isExtra)
             review.planned = set.plannedKg
-                ? work(*set.set.repsPlanned, *set.plannedKg)
-                : Text::tr("%1, load open").arg(reps(*set.set.repsPlanned));
+                ? workWords(*set.set.repsPlanned, *set.plannedKg, m_unit)
+                : Text::tr("%1, load open").arg(repsWords(*set.set.repsPlanned));
         if (!isDone) {
             review.outcome =
                 set.state == ReturnedSet::State::skipped ? SetOutcome::skipped : SetOutcome::open;
@@ -56,11 +43,12 @@ public:
                                                                             : Text::tr("no entry"));
             return review;
         }
-        review.done = done(set);
+        review.done = doneWords(set.set, m_unit, nameOf(set.leadVariation), set.leadReps);
         review.note = set.set.note;
-        review.differences = isExtra ? QStringList{Text::tr("extra set")} : differences(set);
-        if (set.set.failed)
-            review.differences.prepend(Text::tr("missed a rep"));
+        review.differences =
+            differenceWords({isExtra ? QString() : nameOf(set.plannedVariation), set.plannedKg,
+                                set.set.repsPlanned, set.plannedRpe},
+                review.variation, set.set, m_unit);
         review.outcome = set.set.failed    ? SetOutcome::missed
             : isExtra                      ? SetOutcome::extra
             : review.differences.isEmpty() ? SetOutcome::asPlanned
@@ -73,56 +61,6 @@ private:
     {
         const auto found = m_names.find(code);
         return found == m_names.end() ? code : found->second;
-    }
-
-    [[nodiscard]] QString work(int reps, double loadKg) const
-    {
-        return Text::tr("%1 x %2").arg(reps).arg(formatLoad(loadKg, m_unit));
-    }
-
-    [[nodiscard]] QString done(const ReturnedSet &set) const
-    {
-        QStringList said{work(set.set.repsDone, set.set.loadKg)};
-        if (set.leadReps > 0)
-            said << Text::tr("the first %1 as %2").arg(set.leadReps).arg(nameOf(set.leadVariation));
-        if (set.set.rpe)
-            said << Text::tr("RPE %1").arg(number(*set.set.rpe));
-        if (set.set.touch)
-            said << Text::tr("touch %1").arg(*set.set.touch);
-        return said.join(QStringLiteral(", "));
-    }
-
-    [[nodiscard]] QStringList differences(const ReturnedSet &set) const
-    {
-        QStringList said;
-        if (set.variation != set.plannedVariation)
-            said << Text::tr("%1 in place of %2")
-                        .arg(nameOf(set.variation), nameOf(set.plannedVariation));
-        if (set.plannedKg) {
-            const double more = set.set.loadKg - *set.plannedKg;
-            const QString by = formatLoad(std::abs(more), m_unit);
-            if (more > kSameLoadKg)
-                said << Text::tr("%1 heavier").arg(by);
-            else if (more < -kSameLoadKg)
-                said << Text::tr("%1 lighter").arg(by);
-        }
-        if (set.set.repsPlanned) {
-            const int more = set.set.repsDone - *set.set.repsPlanned;
-            if (more > 0)
-                said << Text::tr("%1 more").arg(reps(more));
-            else if (more < 0)
-                said << Text::tr("%1 fewer").arg(reps(-more));
-        }
-        if (set.plannedRpe && set.set.rpe) {
-            const double harder = *set.set.rpe - *set.plannedRpe;
-            const QString against =
-                Text::tr("RPE %1 against %2").arg(number(*set.set.rpe), number(*set.plannedRpe));
-            if (harder >= kNotableRpe)
-                said << Text::tr("harder than expected (%1)").arg(against);
-            else if (harder <= -kNotableRpe)
-                said << Text::tr("easier than expected (%1)").arg(against);
-        }
-        return said;
     }
 
     Unit m_unit;

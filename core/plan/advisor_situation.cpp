@@ -148,8 +148,11 @@ Situation situationOf(const Slot &slot, const AdviceContext &context)
     for (const LoggedSession &session : context.sessions) {
         const qint64 ago = session.day.daysTo(context.day);
         now.m_hasLog = now.m_hasLog || (ago >= 1 && ago <= kLatelyDays && !session.sets.empty());
-        for (const SetEntry &set : session.sets)
+        for (const SetEntry &set : session.sets) {
             note(set.variation, session.day);
+            if (set.lead)
+                note(set.lead->variation, session.day);
+        }
     }
     for (const Card &card : context.cards)
         if (isToCome(context, card))

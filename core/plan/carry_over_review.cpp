@@ -55,7 +55,7 @@ strength::CarryLog carryLog(const LiftEstimate &lift)
             const double ofVariation = *max * lift.estimate.variations[size_t(row)].ratio.value;
             if (set.loadKg >= kHardShare * ofVariation)
                 week.hardLifts[row] += set.repsDone;
-            if (row == 0 && !set.failed && set.rpe.value_or(0.0) >= kLeastRpe) {
+            if (row == 0 && !set.lead && !set.failed && set.rpe.value_or(0.0) >= kLeastRpe) {
                 sum += std::log(impliedMaxKg(lift, set, row, i));
                 ++rated;
             }

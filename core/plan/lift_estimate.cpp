@@ -23,10 +23,21 @@ std::vector<Variation> engineRows(const std::vector<Variation> &all, Lift lift)
     return rows;
 }
 
-strength::TrainingSet engineSet(const SetEntry &entry, int row)
+/// @param leadRow  of the variation of the lead reps, -1 where there are none of this lift
+strength::TrainingSet engineSet(const SetEntry &entry, int row, int leadRow)
 {
     strength::TrainingSet set;
     set.variation = row;
+    if (leadRow >= 0 && entry.lead) {
+        // A set that ended among its lead reps never came to the variation that follows.
+        const int tried = entry.repsDone + (entry.failed ? 1 : 0);
+        if (tried <= entry.lead->reps) {
+            set.variation = leadRow;
+        } else {
+            set.leadVariation = leadRow;
+            set.leadReps = entry.lead->reps;
+        }
+    }
     set.loadKg = entry.loadKg;
     set.reps = entry.repsDone;
     set.repsPlanned = entry.repsPlanned;
@@ -82,6 +93,10 @@ LiftLogs liftLogs(const std::vector<Lifter> &lifters, const std::vector<Variatio
         logOf.emplace(lifter.id, result.logs.size());
         result.logs.push_back(emptyLog(lifter));
     }
+    const auto leadRowOf = [&rowOf](const SetEntry &entry) {
+        const auto row = entry.lead ? rowOf.find(entry.lead->variation) : rowOf.end();
+        return row == rowOf.end() ? -1 : row->second;
+    };
     result.readings.resize(lifters.size());
     for (const LoggedSession &session : sessions) {
         const auto log = logOf.find(session.lifter);
@@ -94,7 +109,7 @@ LiftLogs liftLogs(const std::vector<Lifter> &lifters, const std::vector<Variatio
             const auto row = rowOf.find(entry.variation);
             if (row == rowOf.end())
                 continue;
-            training.sets.push_back(engineSet(entry, row->second));
+            training.sets.push_back(engineSet(entry, row->second, leadRowOf(entry)));
             reading.sets.push_back(entry);
         }
         if (training.sets.empty())

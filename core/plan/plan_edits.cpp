@@ -137,6 +137,14 @@ Edit changeSetLine(const std::vector<Card> &cards, CardId id, const QString &set
     return replaceCard(before, after);
 }
 
+Edit changeVariation(const std::vector<Card> &cards, CardId id, VariationId variation)
+{
+    const Card &before = theCard(cards, id);
+    Card after = before;
+    after.variation = variation;
+    return replaceCard(before, after);
+}
+
 Edit changeNote(const std::vector<Card> &cards, CardId id, const QString &note)
 {
     const Card &before = theCard(cards, id);

@@ -35,6 +35,9 @@ namespace core {
 
 /// Empty when the text is what is there.
 [[nodiscard]] Edit changeSetLine(const std::vector<Card> &cards, CardId id, const QString &setLine);
+/// The same sets in another variation.
+[[nodiscard]] Edit changeVariation(
+    const std::vector<Card> &cards, CardId id, VariationId variation);
 [[nodiscard]] Edit changeNote(const std::vector<Card> &cards, CardId id, const QString &note);
 
 } // namespace core

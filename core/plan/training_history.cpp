@@ -38,7 +38,7 @@ std::optional<QDate> lastDone(
         if (session.day >= day || (last && session.day <= *last))
             continue;
         for (const SetEntry &set : session.sets)
-            if (set.variation == variation) {
+            if (set.variation == variation || (set.lead && set.lead->variation == variation)) {
                 last = session.day;
                 break;
             }

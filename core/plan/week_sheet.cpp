@@ -2,13 +2,11 @@
 
 #include "core/domain/touch_score.h"
 #include "core/plan/resolved_cards.h"
-#include "core/plan/training_history.h"
 
 #include <QCoreApplication>
 #include <QLocale>
 #include <QRegularExpression>
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <set>
 
@@ -143,47 +141,16 @@ private:
     {
         SheetSet set;
         set.reps = printReps(line.line);
-        set.values = valuesOf(line, variation);
         set.target = targetWords(line.line);
         if (line.load) {
             set.load = formatLoadNumber(line.load->loadKg, m_lifter.unit);
             set.plates = platesWords(line.load->plates, m_lifter.unit);
         }
-        for (int i = 0; i < line.line.sets; ++i) {
-            set.values.rpe = expectedRpe(line, i);
+        for (SetInValues &values : setsInValues(line, variation, m_catalogue)) {
+            set.values = std::move(values);
             set.rpe = set.values.rpe ? QLocale().toString(*set.values.rpe) : QString();
             sets.push_back(set);
         }
-    }
-
-    [[nodiscard]] SetInValues valuesOf(
-        const ResolvedLine &resolved, const Variation &variation) const
-    {
-        const SetLine &line = resolved.line;
-        SetInValues values{variation.code, expectedReps(line)};
-        values.isExact = !line.asManyAsPossible && !line.mostReps;
-        if (resolved.load)
-            values.loadKg = resolved.load->loadKg;
-        if (line.leadReps > 0) {
-            values.leadReps = line.leadReps;
-            values.leadCode = variation.code;
-            const Variation *competition = competitionOf(m_catalogue, variation.lift);
-            if (!line.restCode.isEmpty())
-                values.code = line.restCode;
-            else if (competition)
-                values.code = competition->code;
-        }
-        return values;
-    }
-
-    [[nodiscard]] static std::optional<double> expectedRpe(const ResolvedLine &line, int set)
-    {
-        if (!line.firstReserve || !line.lastReserve)
-            return std::nullopt;
-        const double along = line.line.sets > 1 ? double(set) / (line.line.sets - 1) : 0.0;
-        const double reserve =
-            line.firstReserve->value + along * (line.lastReserve->value - line.firstReserve->value);
-        return std::round(rpeFromReserve(reserve) * 2.0) / 2.0;
     }
 
     [[nodiscard]] QString targetWords(const SetLine &line) const

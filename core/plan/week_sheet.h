@@ -3,6 +3,7 @@
 #include "core/domain/card.h"
 #include "core/domain/lifter.h"
 #include "core/plan/lift_estimate.h"
+#include "core/plan/set_in_values.h"
 
 #include <QStringList>
 #include <functional>
@@ -13,21 +14,6 @@
 /// What the printed week of one lifter holds, in words and in the lifter's unit; where it stands on
 /// the paper is for ui/print.
 namespace core {
-
-/// What a set asks for, in the file's values. A lead-rep set begins with `leadReps` reps in
-/// `leadCode`; the rest is done in `code`.
-struct SetInValues
-{
-    QString code; ///< of the variation
-    int reps = 1; ///< in all, expected; the fewest of as many as possible
-    QString leadCode = {};
-    int leadReps = 0;
-    bool isExact = true; ///< false: a range of reps or as many as possible
-    std::optional<double> loadKg = {};
-    std::optional<double> rpe = {}; ///< expected, to the half
-
-    friend bool operator==(const SetInValues &, const SetInValues &) = default;
-};
 
 /// One set to do: a row with what is planned and room for what was done.
 struct SheetSet

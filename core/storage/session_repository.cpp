@@ -12,7 +12,8 @@ namespace {
 
 const QString kInsertSet = QStringLiteral(
     "INSERT INTO set_entry (session_id, position, variation_id, load_kg, reps_planned, reps_done,"
-    " rpe, failed, velocity_ms, touch, note) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    " rpe, failed, velocity_ms, touch, note, lead_reps, lead_variation_id)"
+    " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
 
 /// Adds the sets of `rows`, which come by session, to their sessions.
 void readSets(Rows rows, std::vector<LoggedSession> &sessions)
@@ -34,6 +35,11 @@ void readSets(Rows rows, std::vector<LoggedSession> &sessions)
         set.velocityMs = rows.maybeReal();
         set.touch = rows.maybeInteger();
         set.note = rows.text();
+        const std::optional<int> leadReps = rows.maybeInteger();
+        if (leadReps)
+            set.lead = {{rows.id()}, *leadReps};
+        else
+            rows.skip(1);
     }
 }
 
@@ -63,10 +69,12 @@ std::vector<LoggedSession> read(
                                    .arg(ofSessions),
             values));
     readSets(
-        db.select(QStringLiteral("SELECT session_id, variation_id, load_kg, reps_planned,"
-                                 " reps_done, rpe, failed, velocity_ms, touch, nullif(note, '')"
-                                 " FROM set_entry %1 ORDER BY session_id, position")
-                      .arg(ofSets),
+        db.select(
+            QStringLiteral(
+                "SELECT session_id, variation_id, load_kg, reps_planned,"
+                " reps_done, rpe, failed, velocity_ms, touch, nullif(note, ''),"
+                " lead_reps, lead_variation_id FROM set_entry %1 ORDER BY session_id, position")
+                .arg(ofSets),
             values),
         sessions);
     return sessions;
@@ -111,7 +119,9 @@ void SessionRepository::insert(const LoggedSession &session)
         m_db.run(kInsertSet,
             {session.id.value, position++, set.variation.value, set.loadKg,
                 toVariant(set.repsPlanned), set.repsDone, toVariant(set.rpe), int(set.failed),
-                toVariant(set.velocityMs), toVariant(set.touch), toVariant(set.note)});
+                toVariant(set.velocityMs), toVariant(set.touch), toVariant(set.note),
+                set.lead ? QVariant(set.lead->reps) : QVariant(),
+                set.lead ? QVariant(set.lead->variation.value) : QVariant()});
 }
 
 void SessionRepository::remove(SessionId id)

@@ -1,11 +1,11 @@
 #include "ui/board/week_header.h"
 
 #include "ui/board/week_view.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/metrics.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QShortcut>
 #include <QToolButton>
 
 namespace ui {
@@ -48,18 +48,9 @@ void WeekHeader::addMenu(const QString &text, QMenu *menu)
 void WeekHeader::addTurn(
     const QString &text, const QString &name, const QKeySequence &keys, int weeks)
 {
-    auto *button = new QToolButton(this);
-    button->setText(text);
-    button->setAccessibleName(name);
-    button->setToolTip(tr("%1 (%2)").arg(name, keys.toString(QKeySequence::NativeText)));
-    layout()->addWidget(button);
-    const auto turn = [this, weeks] {
+    layout()->addWidget(turnButton(text, name, keys, this, [this, weeks] {
         Q_EMIT weekWanted(weeks == 0 ? QDate::currentDate() : m_monday.addDays(weeks * kDays));
-    };
-    connect(button, &QToolButton::clicked, this, turn);
-    auto *shortcut = new QShortcut(keys, parentWidget());
-    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(shortcut, &QShortcut::activated, this, turn);
+    }));
 }
 
 } // namespace ui

@@ -5,6 +5,8 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QShortcut>
+#include <QToolButton>
 
 namespace ui {
 
@@ -39,6 +41,21 @@ void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *fie
     // An underlined mnemonic breaks the kerning that the size hint counts on.
     label->setMinimumWidth(label->sizeHint().width() + space::tight);
     form->addRow(label, field);
+}
+
+QToolButton *turnButton(const QString &text, const QString &name, const QKeySequence &keys,
+    QWidget *header, const std::function<void()> &turn)
+{
+    auto *button = new QToolButton(header);
+    button->setText(text);
+    button->setAccessibleName(name);
+    button->setToolTip(
+        QStringLiteral("%1 (%2)").arg(name, keys.toString(QKeySequence::NativeText)));
+    QObject::connect(button, &QToolButton::clicked, header, turn);
+    auto *shortcut = new QShortcut(keys, header->parentWidget());
+    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    QObject::connect(shortcut, &QShortcut::activated, header, turn);
+    return button;
 }
 
 } // namespace ui

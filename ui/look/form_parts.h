@@ -1,9 +1,12 @@
 #pragma once
 
 #include <QString>
+#include <functional>
 #include <initializer_list>
 
 class QFormLayout;
+class QKeySequence;
+class QToolButton;
 class QWidget;
 
 /// Pieces that the forms are built from.
@@ -17,5 +20,10 @@ namespace ui {
 
 /// A row whose label's mnemonic goes to `buddy`, also where that is only part of `field`.
 void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *field);
+
+/// A button of `header` that turns what is shown; the keys do so wherever the focus is within the
+/// page that the header stands in.
+[[nodiscard]] QToolButton *turnButton(const QString &text, const QString &name,
+    const QKeySequence &keys, QWidget *header, const std::function<void()> &turn);
 
 } // namespace ui

@@ -6,6 +6,7 @@
 #include "ui/importing/import_dialog.h"
 #include "ui/lifters/lifter_header.h"
 #include "ui/lifters/lifter_list_panel.h"
+#include "ui/log/log_page.h"
 #include "ui/look/metrics.h"
 #include "ui/print/plan_preview.h"
 #include "ui/returns/returns_dialog.h"
@@ -53,6 +54,7 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     m_pages->addTab(m_squad, tr("S&quad"));
     auto *carryOver = new CarryOverPage(m_session, m_insights);
     m_pages->addTab(carryOver, tr("Carry-&over"));
+    m_pages->addTab(new LogPage(m_session, m_estimates, m_insights, m_selection), tr("Lo&g"));
     connect(m_squad, &SquadPage::reasonAskedFor, this, [this](core::LifterId lifter, bool plan) {
         m_selection.setLifter(lifter);
         if (plan)

@@ -55,6 +55,8 @@ SetEntry anySet()
         set.velocityMs = *mm / 1000.0;
     set.touch = maybe(rc::gen::inRange(1, 6));
     set.note = anyNote();
+    if (const auto reps = maybe(rc::gen::inRange(1, 101)))
+        set.lead = {catalogue()[*rc::gen::inRange<size_t>(0, catalogue().size())].id, *reps};
     return set;
 }
 

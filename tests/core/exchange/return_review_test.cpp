@@ -322,5 +322,5 @@ TEST_F(ReturnReviewTest, ALeadRepSetKeepsItsLeadReps)
     setOf(file, 0)["lead_reps"] = QStringLiteral("1");
     EXPECT_TRUE(review(file).days[0].sets[0].done.contains(QStringLiteral("the first 1 as")));
     const Edit edit = accept({file.read()});
-    EXPECT_EQ(edit.sessions.after[0].sets[0].note, QStringLiteral("1 x tempo_4_2_0"));
+    EXPECT_THAT(edit.sessions.after[0].sets[0].lead, testing::Optional(LeadReps{idOf("tempo_4_2_0"), 1}));
 }

@@ -89,3 +89,25 @@ TEST(LiftEstimate, EngineDaysCountFromTheEpoch)
     EXPECT_EQ(engineDay(QDate(2026, 3, 2)), 20514); // POSIX: date -d 2026-03-02 +%s / 86400
     EXPECT_EQ(fromEngineDay(20514), QDate(2026, 3, 2));
 }
+
+TEST(LiftEstimate, ALeadRepSetIsReadByPart)
+{
+    SetEntry set = single(2, 80.0);
+    set.repsDone = 3;
+    set.lead = {{1}, 1};
+    SetEntry endedInLead = set;
+    endedInLead.repsDone = 0;
+    endedInLead.failed = true;
+    SetEntry otherLift = set;
+    otherLift.lead = {{3}, 1};
+    const LiftLogs logs = liftLogs(lifters({7}), kCatalogue,
+        {session(7, QDate(2026, 3, 2), {set, endedInLead, otherLift})}, Lift::bench);
+    const std::vector<strength::TrainingSet> &sets = logs.logs[0].sessions[0].sets;
+    EXPECT_EQ(sets[0].variation, 0);
+    EXPECT_EQ(sets[0].leadVariation, 1);
+    EXPECT_EQ(sets[0].leadReps, 1);
+    EXPECT_EQ(sets[1].variation, 1) << "the missed rep was one of the lead variation";
+    EXPECT_EQ(sets[1].leadReps, 0);
+    EXPECT_EQ(sets[2].leadReps, 0);
+    EXPECT_NO_THROW((void)strength::estimateRoster(logs.logs, logs.priors));
+}

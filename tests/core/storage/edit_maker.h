@@ -157,6 +157,8 @@ private:
             if (*rc::gen::arbitrary<bool>())
                 set.touch = *rc::gen::inRange(1, 6);
             set.note = text();
+            if (*rc::gen::arbitrary<bool>())
+                set.lead = {oneOf(now.variations).id, *rc::gen::inRange(1, 4)};
         }
     }
     static Edit changeVariation(const Contents &now)

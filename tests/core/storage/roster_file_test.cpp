@@ -77,8 +77,9 @@ TEST_F(RosterFileTest, KeepsEveryFieldOverClosing)
         session = sessionOn(file, lifter.id, QDate(2026, 11, 24));
         session.number = 2;
         session.readiness = 4;
-        session.sets.push_back({{2}, 112.5, 3, 0, 10.0, true, 0.13, 5, QStringLiteral("sank")});
-        session.sets.push_back({{3}, 1.0 / 3.0, 1, 1, 6.5, false, {}, 1, {}});
+        session.sets.push_back(
+            {{2}, 112.5, 3, 0, 10.0, true, 0.13, 5, QStringLiteral("sank"), LeadReps{{3}, 1}});
+        session.sets.push_back({{3}, 1.0 / 3.0, 1, 1, 6.5, false, {}, 1, {}, {}});
         variation = builtInCatalogue().front();
         variation.id = file.newId<VariationTag>();
         variation.code = QStringLiteral("mine");

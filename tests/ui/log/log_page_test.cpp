@@ -1,0 +1,363 @@
+#include "tests/ui/board/board_roster.h"
+#include "ui/log/log_page.h"
+
+#include "ui/session/insights.h"
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+#include <gmock/gmock.h>
+
+using namespace core;
+using namespace ui;
+using testing::Optional;
+using testing::SizeIs;
+
+namespace {
+
+/// The page as the coach has it before the eyes, driven by keys alone.
+class LogPageTest : public testing::Test
+{
+protected:
+    LogPageTest()
+    {
+        window.resize(1100, 700);
+        window.show();
+        window.setFocus();
+        QApplication::setActiveWindow(&window);
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+    }
+
+    void plan(const char *code, const QString &setLine)
+    {
+        Card card;
+        card.id = roster.session.newId<CardTag>();
+        card.lifter = roster.lifter;
+        card.day = today;
+        card.position = int(roster.session.cards(roster.lifter, today, today).size());
+        card.variation = roster.variation(code);
+        card.setLine = setLine;
+        Edit edit;
+        edit.cards.after = {card};
+        ASSERT_TRUE(roster.session.perform(QStringLiteral("Plan"), edit));
+    }
+
+    void say(const CheckIn &checkIn)
+    {
+        Edit edit;
+        edit.checkIns.after = {checkIn};
+        edit.checkIns.after[0].id = roster.session.newId<CheckInTag>();
+        edit.checkIns.after[0].lifter = roster.lifter;
+        edit.checkIns.after[0].day = today;
+        ASSERT_TRUE(roster.session.perform(QStringLiteral("Say"), edit));
+    }
+
+    /// One key press; the window says who has the focus.
+    void press(int key, Qt::KeyboardModifiers with = Qt::NoModifier)
+    {
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key(key), with);
+        ++keys;
+    }
+    void type(const char *text)
+    {
+        for (; *text; ++text) {
+            QTest::keyClick(QApplication::focusWidget(), *text);
+            ++keys;
+        }
+    }
+    void enter(const char *text)
+    {
+        type(text);
+        press(Qt::Key_Return);
+    }
+
+    std::vector<SetEntry> logged() const
+    {
+        std::vector<SetEntry> sets;
+        for (const LoggedSession &session : roster.session.sessions(roster.lifter))
+            if (session.day == today)
+                sets.insert(sets.end(), session.sets.begin(), session.sets.end());
+        return sets;
+    }
+    QString said(const char *name) const
+    {
+        const auto *label = window.findChild<QLabel *>(QString::fromLatin1(name));
+        return label->isVisible() ? label->text() : QString();
+    }
+    QLineEdit &field() const { return *window.findChild<QLineEdit *>(QStringLiteral("entry")); }
+    QString cell(int row, int column) const
+    {
+        const auto *table = window.findChild<QTableView *>(QStringLiteral("sets"));
+        return table->model()->index(row, column).data().toString();
+    }
+
+    BoardRoster roster;
+    const QDate today = QDate::currentDate();
+    Insights insights{roster.session, roster.estimates};
+    LogPage window{roster.session, roster.estimates, insights, roster.selection};
+    int keys = 0;
+};
+
+} // namespace
+
+TEST_F(LogPageTest, TwelveSetsAreLoggedByKeyboardAlone)
+{
+    plan("comp", QStringLiteral("1x1 105kg\n4x5 90kg"));
+    plan("off_chest_pause", QStringLiteral("3x3 85kg"));
+    plan("close_grip", QStringLiteral("4x8 70kg"));
+
+    enter("8 t2");        // 1: as planned, rated, with its touch
+    enter("");            // 2: as planned
+    enter("8");           // 3
+    enter("8.5");         // 4
+    enter("x4 miss");     // 5: the fifth rep was missed
+    enter("-5");          // 6: lighter
+    enter("");            // 7
+    enter("9 t3");        // 8
+    enter("72.5x8");      // 9
+    enter("");            // 10
+    enter("");            // 11
+    enter("x7 10; grip"); // 12
+    RecordProperty("key_presses", keys);
+
+    const std::vector<SetEntry> sets = logged();
+    ASSERT_THAT(sets, SizeIs(12));
+    EXPECT_EQ(sets[0].loadKg, 105.0);
+    EXPECT_THAT(sets[0].rpe, Optional(8.0));
+    EXPECT_THAT(sets[0].touch, Optional(2));
+    EXPECT_EQ(sets[1].repsDone, 5);
+    EXPECT_EQ(sets[1].rpe, std::nullopt) << "a rating that nobody gave is no evidence";
+    EXPECT_THAT(sets[3].rpe, Optional(8.5));
+    EXPECT_TRUE(sets[4].failed);
+    EXPECT_EQ(sets[4].repsDone, 4);
+    EXPECT_EQ(sets[5].loadKg, 80.0);
+    EXPECT_EQ(sets[5].variation, roster.variation("off_chest_pause"));
+    EXPECT_EQ(sets[8].loadKg, 72.5);
+    EXPECT_EQ(sets[11].note, QStringLiteral("grip"));
+    EXPECT_THAT(sets[11].repsPlanned, Optional(8));
+    EXPECT_EQ(said("progress"), QStringLiteral("All 12 planned sets logged"));
+    // A practised typist makes 4 to 6 key presses a second (40 to 70 words a minute); at one a
+    // second, slower than any, it is still under a minute.
+    EXPECT_LT(keys, 60);
+}
+
+TEST_F(LogPageTest, EachSetIsInTheFileAtOnceAndOneUndoStep)
+{
+    plan("comp", QStringLiteral("2x5 90kg"));
+    enter("");
+    EXPECT_THAT(logged(), SizeIs(1));
+    enter("");
+    EXPECT_THAT(logged(), SizeIs(2));
+    roster.session.undoStack().undo();
+    EXPECT_THAT(logged(), SizeIs(1));
+    roster.session.undoStack().undo();
+    EXPECT_THAT(logged(), SizeIs(0));
+    EXPECT_THAT(roster.session.sessions(roster.lifter), SizeIs(24)) << "the session goes too";
+}
+
+TEST_F(LogPageTest, EnterOnceTooOftenLogsNothing)
+{
+    plan("comp", QStringLiteral("1x1 105kg\n1x5 90kg"));
+    press(Qt::Key_Down); // the first is left out
+    enter("");
+    enter("");
+    enter("");
+    EXPECT_THAT(logged(), SizeIs(1));
+}
+
+TEST_F(LogPageTest, AMistakeIsRefusedAtTheFieldAndStaysToBeMended)
+{
+    plan("comp", QStringLiteral("1x5 90kg"));
+    enter("x3 mss");
+    EXPECT_TRUE(said("refusal").contains(QStringLiteral("\"mss\" says nothing here")));
+    EXPECT_EQ(field().text(), QStringLiteral("x3 mss"));
+    EXPECT_EQ(field().cursorPosition(), 3);
+    EXPECT_THAT(logged(), SizeIs(0));
+    press(Qt::Key_Escape);
+    enter("miss");
+    EXPECT_TRUE(said("refusal").contains(QStringLiteral("How many reps went up")));
+    press(Qt::Key_Escape);
+    enter("x0 miss");
+    EXPECT_EQ(said("refusal"), QString());
+    EXPECT_THAT(logged(), SizeIs(1));
+}
+
+TEST_F(LogPageTest, ExtraSetsSwapsChangesAndDeletions)
+{
+    plan("comp", QStringLiteral("2x5 90kg"));
+    enter("8");
+    press(Qt::Key_Up);
+    press(Qt::Key_Insert);
+    enter("92.5x3");
+    ASSERT_THAT(logged(), SizeIs(2));
+    EXPECT_EQ(logged()[1].repsPlanned, std::nullopt);
+    EXPECT_TRUE(cell(1, 4).contains(QStringLiteral("extra set")));
+    EXPECT_EQ(cell(2, 3), QString()) << "the second planned set is still to do";
+
+    press(Qt::Key_N, Qt::AltModifier);
+    type("feet");
+    press(Qt::Key_Return);
+    EXPECT_TRUE(field().hasFocus());
+    enter("");
+    ASSERT_THAT(logged(), SizeIs(3));
+    EXPECT_EQ(logged()[2].variation, roster.variation("feet_up"));
+    EXPECT_TRUE(cell(2, 4).contains(QStringLiteral("in place of")));
+
+    press(Qt::Key_Up);
+    press(Qt::Key_Up);
+    enter("x4"); // of the first set
+    EXPECT_EQ(logged()[0].repsDone, 4);
+    EXPECT_THAT(logged()[0].rpe, Optional(8.0)) << "what was not written stays";
+    press(Qt::Key_Up);
+    press(Qt::Key_Up);
+    press(Qt::Key_Delete);
+    EXPECT_THAT(logged(), SizeIs(2));
+}
+
+TEST_F(LogPageTest, WhatIsHalfTypedStaysWithItsLifter)
+{
+    plan("comp", QStringLiteral("3x5 90kg"));
+    const LifterId other = roster.addLifter(QStringLiteral("Bo"), TouchStyle::sinking);
+    enter("");
+    type("x4 9");
+    roster.selection.setLifter(other);
+    EXPECT_EQ(field().text(), QString());
+    roster.selection.setLifter(roster.lifter);
+    EXPECT_EQ(field().text(), QStringLiteral("x4 9"));
+    EXPECT_TRUE(said("setAtHand").startsWith(QStringLiteral("Set 2 of 3")));
+    EXPECT_THAT(logged(), SizeIs(1));
+}
+
+TEST_F(LogPageTest, ADayWithoutAPlanTakesSetsToo)
+{
+    enter("100x5 8");
+    ASSERT_THAT(logged(), SizeIs(1));
+    EXPECT_EQ(logged()[0].variation, roster.variation("comp"));
+    press(Qt::Key_Insert);
+    press(Qt::Key_Return); // once more
+    ASSERT_THAT(logged(), SizeIs(2));
+    EXPECT_EQ(logged()[1].loadKg, 100.0);
+    EXPECT_EQ(logged()[1].rpe, std::nullopt);
+}
+
+TEST_F(LogPageTest, NothingIsLoggedOnADayToCome)
+{
+    press(Qt::Key_PageDown, Qt::ControlModifier);
+    enter("100x5");
+    EXPECT_TRUE(said("refusal").contains(QStringLiteral("not come yet")));
+    press(Qt::Key_Escape);
+    press(Qt::Key_Home, Qt::ControlModifier);
+    enter("100x5");
+    EXPECT_THAT(logged(), SizeIs(1));
+}
+
+TEST_F(LogPageTest, LoadsOfTheDayStayWhileItsSetsMoveTheEstimate)
+{
+    plan("comp", QStringLiteral("4x5 @8"));
+    const QString asked = cell(3, 2);
+    ASSERT_TRUE(asked.contains(QStringLiteral("kg")));
+    enter("10");
+    enter("x2 miss");
+    roster.waitForEstimate(roster.lifter);
+    enter("10");
+    EXPECT_EQ(cell(3, 2), asked);
+}
+
+TEST_F(LogPageTest, ThePoundIsTheUnitOfALifterWhoCountsInIt)
+{
+    const Lifter before = *roster.session.lifter(roster.lifter);
+    Edit edit;
+    edit.lifters = {{before}, {before}};
+    edit.lifters.after[0].unit = Unit::pound;
+    edit.lifters.after[0].gear = usualGear(Unit::pound);
+    ASSERT_TRUE(roster.session.perform(QStringLiteral("Pounds"), edit));
+    enter("225x5");
+    ASSERT_THAT(logged(), SizeIs(1));
+    EXPECT_NEAR(logged()[0].loadKg, 225 * kKgPerPound, 1e-9);
+    EXPECT_EQ(cell(0, 3), QStringLiteral("5 x 225 lb"));
+}
+
+TEST_F(LogPageTest, ALeadRepSetKeepsItsParts)
+{
+    plan("off_chest_pause", QStringLiteral("2x1+2 80kg"));
+    enter("");
+    enter("x1+1 9");
+    ASSERT_THAT(logged(), SizeIs(2));
+    EXPECT_EQ(logged()[0].variation, roster.variation("comp"));
+    EXPECT_THAT(logged()[0].lead, Optional(LeadReps{roster.variation("off_chest_pause"), 1}));
+    EXPECT_EQ(logged()[0].repsDone, 3);
+    EXPECT_EQ(logged()[1].repsDone, 2);
+}
+
+TEST_F(LogPageTest, TheCheckInIsAnsweredWithDigitsAndSavedAsItIsSaid)
+{
+    auto *sleep = window.findChild<QWidget *>(QStringLiteral("sleep"));
+    sleep->setFocus();
+    press(Qt::Key_2);
+    press(Qt::Key_Tab);
+    press(Qt::Key_3);
+    ASSERT_THAT(roster.session.checkIns(roster.lifter), SizeIs(1));
+    const CheckIn said = roster.session.checkIns(roster.lifter)[0];
+    EXPECT_THAT(said.sleep, Optional(2));
+    EXPECT_THAT(said.stress, Optional(3));
+    EXPECT_EQ(said.day, today);
+    press(Qt::Key_Backspace);
+    sleep->setFocus();
+    press(Qt::Key_Delete);
+    EXPECT_THAT(roster.session.checkIns(roster.lifter), SizeIs(0)) << "no answer is left";
+}
+
+TEST_F(LogPageTest, PainSuggestsNothingForWhatHurtsAndIsNeverPassedOver)
+{
+    plan("comp", QStringLiteral("2x5 90kg"));
+    auto *pain = window.findChild<QCheckBox *>(QStringLiteral("pain"));
+    pain->setFocus();
+    press(Qt::Key_Space);
+    EXPECT_THAT(roster.session.checkIns(roster.lifter), SizeIs(0)) << "not told where yet";
+    press(Qt::Key_S); // shoulders
+    ASSERT_THAT(roster.session.checkIns(roster.lifter), SizeIs(1));
+    EXPECT_THAT(
+        roster.session.checkIns(roster.lifter)[0].pain->area, Optional(BodyArea::shoulders));
+    EXPECT_TRUE(said("stop").contains(QStringLiteral("refer")));
+    EXPECT_TRUE(cell(0, 4).contains(QStringLiteral("held back")));
+
+    window.setFocus();
+    enter("");
+    EXPECT_THAT(logged(), SizeIs(0)) << "Enter takes nothing that is held back";
+    EXPECT_NE(said("refusal"), QString());
+    enter("60x5"); // what was done all the same can be told
+    EXPECT_THAT(logged(), SizeIs(1));
+}
+
+TEST_F(LogPageTest, APainThatNobodyPlacedIsKeptWhenTheLifterChanges)
+{
+    auto *pain = window.findChild<QCheckBox *>(QStringLiteral("pain"));
+    pain->setFocus();
+    press(Qt::Key_Space);
+    roster.selection.setLifter(roster.addLifter(QStringLiteral("Bo"), TouchStyle::soft));
+    ASSERT_THAT(roster.session.checkIns(roster.lifter), SizeIs(1));
+    EXPECT_TRUE(roster.session.checkIns(roster.lifter)[0].pain.has_value());
+    EXPECT_FALSE(pain->isChecked()) << "of the other lifter";
+}
+
+TEST_F(LogPageTest, ASoreBackIsOfferedTheSwapThatSparesIt)
+{
+    plan("comp", QStringLiteral("2x5 90kg"));
+    CheckIn sore;
+    sore.soreness[BodyArea::back] = 1;
+    say(sore);
+    QPushButton *swap = nullptr;
+    for (QPushButton *button : window.findChildren<QPushButton *>())
+        if (button->text().contains(QStringLiteral("instead")))
+            swap = button;
+    ASSERT_TRUE(swap);
+    swap->click();
+    const Card card = roster.session.cards(roster.lifter, today, today)[0];
+    EXPECT_NE(card.variation, roster.variation("comp"));
+    EXPECT_EQ(card.setLine, QStringLiteral("2x5 90kg"));
+}

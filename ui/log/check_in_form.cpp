@@ -1,0 +1,202 @@
+#include "ui/log/check_in_form.h"
+
+#include "core/exchange/hand_out_words.h"
+#include "ui/log/scale_field.h"
+#include "ui/look/field_note.h"
+#include "ui/look/form_parts.h"
+#include "ui/look/metrics.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
+#include <QSignalBlocker>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+QString capital(QString words)
+{
+    words[0] = words[0].toUpper();
+    return words;
+}
+
+} // namespace
+
+CheckInForm::CheckInForm(QWidget *parent)
+    : QWidget(parent)
+    , m_sleep(new ScaleField(tr("Sleep"), core::sleepSteps()))
+    , m_stress(new ScaleField(tr("Stress"), core::stressSteps()))
+    , m_motivation(new ScaleField(tr("Wish to train"), core::motivationSteps()))
+    , m_pain(new QCheckBox(tr("&Pain, not soreness")))
+    , m_area(new QComboBox)
+    , m_painWords(new QLineEdit)
+    , m_note(new QLineEdit)
+    , m_stop(new FieldNote(FieldNote::Kind::problem))
+    , m_problem(new FieldNote(FieldNote::Kind::caution))
+    , m_readiness(new QLabel)
+{
+    auto *form = new QFormLayout(this);
+    form->setContentsMargins(0, 0, 0, 0);
+    form->setVerticalSpacing(space::hair);
+    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    m_sleep->setObjectName(QStringLiteral("sleep"));
+    m_stress->setObjectName(QStringLiteral("stress"));
+    m_motivation->setObjectName(QStringLiteral("motivation"));
+    addRow(form, tr("S&leep"), m_sleep, m_sleep);
+    addRow(form, tr("&Stress"), m_stress, m_stress);
+    addRow(form, tr("Wish to &train"), m_motivation, m_motivation);
+    auto *soreness = new QLabel(tr("Soreness: 1 very sore, 5 not at all"));
+    soreness->setFont(ui::font(Type::small, font()));
+    form->addRow(soreness);
+    for (const core::BodyArea area : core::kBodyAreas) {
+        auto *field =
+            new ScaleField(tr("Soreness, %1").arg(core::words(area)), core::sorenessSteps());
+        field->setObjectName(core::fileWord(area));
+        addRow(form, capital(core::words(area)), field, field);
+        m_soreness.emplace(area, field);
+        connect(field, &ScaleField::answered, this, &CheckInForm::give);
+    }
+    m_pain->setObjectName(QStringLiteral("pain"));
+    form->addRow(m_pain);
+    m_area->addItem(tr("Where?"));
+    for (const core::BodyArea area : core::kBodyAreas)
+        m_area->addItem(capital(core::words(area)), int(area));
+    m_area->addItem(tr("Elsewhere"));
+    m_area->setAccessibleName(tr("Area of the pain"));
+    m_area->setObjectName(QStringLiteral("painArea"));
+    m_painWords->setPlaceholderText(tr("Where exactly, and what is it like?"));
+    m_painWords->setAccessibleName(tr("The pain in words"));
+    m_painWords->setObjectName(QStringLiteral("painWords"));
+    form->addRow(m_area);
+    form->addRow(withNotes(m_painWords, {m_problem, m_stop}));
+    m_note->setObjectName(QStringLiteral("checkInNote"));
+    addRow(form, tr("Note"), m_note, m_note);
+    m_readiness->setFont(ui::font(Type::strong, font()));
+    form->addRow(m_readiness);
+    auto *source = new FieldNote(FieldNote::Kind::explanation);
+    form->addRow(source);
+    source->say(tr("Each from 1 (worst) to 5 (best); no answer counts as not asked. Readiness is "
+                   "the mean of sleep, stress, wish to train and the sorest area. Items and "
+                   "scale after McLean et al. (2010), Int J Sports Physiol Perform 5:367-383; "
+                   "soreness by area and the wish to train are our own."));
+
+    for (ScaleField *field : {m_sleep, m_stress, m_motivation})
+        connect(field, &ScaleField::answered, this, &CheckInForm::give);
+    connect(m_pain, &QCheckBox::toggled, this, [this](bool hurts) {
+        showPain();
+        if (hurts)
+            m_area->setFocus();
+        give();
+    });
+    connect(m_area, &QComboBox::currentIndexChanged, this, &CheckInForm::give);
+    connect(m_painWords, &QLineEdit::editingFinished, this, &CheckInForm::give);
+    connect(m_note, &QLineEdit::editingFinished, this, &CheckInForm::give);
+    showPain();
+}
+
+void CheckInForm::setCheckIn(const core::CheckIn &checkIn)
+{
+    if (checkIn.lifter != m_shown.lifter || checkIn.day != m_shown.day) {
+        giveUntold();
+    } else {
+        m_shown.id = checkIn.id; // given out when it was stored
+        if (checkIn == m_shown)
+            return; // what is half told stays
+    }
+    m_shown = checkIn;
+    m_sleep->setAnswer(checkIn.sleep);
+    m_stress->setAnswer(checkIn.stress);
+    m_motivation->setAnswer(checkIn.motivation);
+    for (const auto &[area, field] : m_soreness) {
+        const auto answer = checkIn.soreness.find(area);
+        field->setAnswer(
+            answer == checkIn.soreness.end() ? std::nullopt : std::optional(answer->second));
+    }
+    const QSignalBlocker quietPain(m_pain);
+    const QSignalBlocker quietArea(m_area);
+    m_pain->setChecked(checkIn.pain.has_value());
+    m_area->setCurrentIndex(!checkIn.pain ? 0
+            : checkIn.pain->area          ? m_area->findData(int(*checkIn.pain->area))
+                                          : m_area->count() - 1);
+    m_painWords->setText(checkIn.pain ? checkIn.pain->words : QString());
+    m_note->setText(checkIn.note);
+    showPain();
+}
+
+core::CheckIn CheckInForm::typed() const
+{
+    core::CheckIn checkIn;
+    checkIn.id = m_shown.id;
+    checkIn.lifter = m_shown.lifter;
+    checkIn.day = m_shown.day;
+    checkIn.sleep = m_sleep->answer();
+    checkIn.stress = m_stress->answer();
+    checkIn.motivation = m_motivation->answer();
+    for (const auto &[area, field] : m_soreness)
+        if (field->answer())
+            checkIn.soreness[area] = *field->answer();
+    if (m_pain->isChecked()) {
+        checkIn.pain = core::PainFlag{{}, m_painWords->text().trimmed()};
+        if (const QVariant area = m_area->currentData(); area.isValid())
+            checkIn.pain->area = core::BodyArea(area.toInt());
+    }
+    checkIn.note = m_note->text().trimmed();
+    return checkIn;
+}
+
+void CheckInForm::give()
+{
+    showPain();
+    if (!m_shown.lifter.isValid())
+        return;
+    core::CheckIn now = typed();
+    // A pain that is not told yet does not hold up the other answers.
+    if (!core::problems(now).isEmpty())
+        now.pain = m_shown.pain;
+    if (now == m_shown)
+        return;
+    m_shown = now;
+    Q_EMIT said(now);
+}
+
+void CheckInForm::giveUntold()
+{
+    // A pain is never passed over because nobody came to say where it is.
+    if (!core::problems(typed()).isEmpty())
+        m_painWords->setText(tr("not said where"));
+    give();
+}
+
+void CheckInForm::hideEvent(QHideEvent *event)
+{
+    QWidget::hideEvent(event);
+    if (m_shown.lifter.isValid())
+        giveUntold();
+}
+
+void CheckInForm::showPain()
+{
+    const core::CheckIn now = typed();
+    m_area->setVisible(m_pain->isChecked());
+    m_painWords->setVisible(m_pain->isChecked());
+    m_stop->say(m_pain->isChecked()
+            ? tr("Stop what hurts. Sharp pain, numbness, or pain that stays is for a physician or "
+                 "physiotherapist; no load and no maximal attempt is suggested through it.")
+            : QString());
+    const bool isTold = !now.pain || now.pain->area || !now.pain->words.isEmpty();
+    m_problem->say(isTold ? QString()
+                          : tr("Not saved yet: name the area of the pain, or say in words where "
+                               "it is."));
+    const std::optional<double> readiness = core::readiness(now);
+    m_readiness->setText(readiness
+            ? tr("Readiness %1 of 5").arg(QLocale().toString(*readiness, 'f', 1))
+            : QString());
+    m_readiness->setVisible(readiness.has_value());
+}
+
+} // namespace ui

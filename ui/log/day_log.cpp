@@ -1,0 +1,217 @@
+#include "ui/log/day_log.h"
+
+#include "core/plan/plan_edits.h"
+#include "core/plan/session_log.h"
+#include "core/plan/training_history.h"
+#include "ui/session/estimates.h"
+#include "ui/session/insights.h"
+#include "ui/session/lifter_history.h"
+#include "ui/session/roster_session.h"
+#include "ui/session/selection.h"
+
+#include <algorithm>
+
+namespace ui {
+
+DayLog::DayLog(RosterSession &session, Estimates &estimates, Insights &insights,
+    Selection &selection, QObject *parent)
+    : QObject(parent)
+    , m_session(session)
+    , m_estimates(estimates)
+    , m_insights(insights)
+    , m_selection(selection)
+    , m_history(new LifterHistory(session, selection, this))
+{
+    // The history follows lifter, log and check-ins.
+    connect(m_history, &LifterHistory::changed, this, &DayLog::takeHistory);
+    connect(
+        &session, &RosterSession::cardsChanged, this, [this](const QSet<core::LifterId> &lifters) {
+            if (lifters.contains(m_selection.lifter()))
+                reload();
+        });
+    connect(&session, &RosterSession::liftersChanged, this, &DayLog::reload);
+    connect(&session, &RosterSession::variationsChanged, this, &DayLog::reload);
+    connect(&estimates, &Estimates::changed, this, &DayLog::takeEstimates);
+    connect(&insights, &Insights::changed, this, &DayLog::takeEstimates);
+    reload();
+}
+
+const core::Lifter *DayLog::lifter() const
+{
+    return m_session.lifter(m_selection.lifter());
+}
+
+const std::vector<core::Variation> &DayLog::catalogue() const
+{
+    return m_session.variations();
+}
+
+void DayLog::setDay(QDate day)
+{
+    if (!day.isValid() || day == m_day)
+        return;
+    m_day = day;
+    reload();
+}
+
+core::DaySet DayLog::swapped(size_t planned, core::VariationId variation) const
+{
+    core::DaySet set = m_planned[planned];
+    std::vector<core::Card> cards = m_cards;
+    for (core::Card &card : cards)
+        if (card.id == set.card)
+            card.variation = variation;
+    const std::vector<core::DaySet> sets = resolved(cards);
+    if (!set.lead && planned < sets.size())
+        return sets[planned];
+    set.lead.reset();
+    set.variation = variation;
+    set.loadKg.reset();
+    return set;
+}
+
+bool DayLog::add(const core::SetEntry &set, size_t place)
+{
+    if (!lifter())
+        return false;
+    return perform(tr("Log a set of %1"), set.variation,
+        core::addSet(sessions(), lifter()->id, m_day, set, place,
+            [this] { return m_session.newId<core::SessionTag>(); }));
+}
+
+bool DayLog::change(const core::SetEntry &set, size_t place)
+{
+    return perform(
+        tr("Change a set of %1"), set.variation, core::changeSet(sessions(), set, place));
+}
+
+bool DayLog::remove(size_t place)
+{
+    return perform(
+        tr("Delete a set of %1"), m_done[place].variation, core::removeSet(sessions(), place));
+}
+
+core::CheckIn DayLog::checkIn() const
+{
+    if (const core::CheckIn *said = m_history->checkInOn(m_day))
+        return *said;
+    core::CheckIn blank;
+    blank.lifter = m_selection.lifter();
+    blank.day = m_day;
+    return blank;
+}
+
+void DayLog::say(const core::CheckIn &checkIn)
+{
+    // It may be about the lifter that was shown before.
+    const std::vector<core::CheckIn> all = m_session.checkIns(checkIn.lifter);
+    const auto before = std::find_if(all.begin(), all.end(),
+        [&checkIn](const core::CheckIn &other) { return other.day == checkIn.day; });
+    m_session.perform(tr("Change the check-in"),
+        core::sayCheckIn(before == all.end() ? nullptr : &*before, checkIn,
+            [this] { return m_session.newId<core::CheckInTag>(); }));
+}
+
+void DayLog::setShiftsLoads(bool shifts)
+{
+    if (shifts == m_shiftsLoads)
+        return;
+    m_shiftsLoads = shifts;
+    plan();
+    pair();
+    Q_EMIT changed();
+}
+
+void DayLog::takeSwap(const core::SoreSwap &swap)
+{
+    perform(tr("Swap for %1"), swap.spares, core::changeVariation(m_cards, swap.card, swap.spares));
+}
+
+void DayLog::reload()
+{
+    m_cards.clear();
+    m_done.clear();
+    if (lifter()) {
+        m_cards = core::cardsOn(m_session.cards(lifter()->id, m_day, m_day), m_day);
+        m_done = core::setsOf(sessions());
+    }
+    plan();
+    pair();
+    Q_EMIT changed();
+}
+
+void DayLog::takeHistory()
+{
+    if (checkIn() != m_plannedFor) {
+        reload();
+        return;
+    }
+    // Only the log has changed: the loads that the day was begun with stay.
+    m_done = core::setsOf(sessions());
+    pair();
+    Q_EMIT changed();
+}
+
+void DayLog::takeEstimates()
+{
+    // Sets of the day move the estimate.
+    if (m_hasEstimate && !m_done.empty())
+        return;
+    plan();
+    pair();
+    Q_EMIT changed();
+}
+
+void DayLog::plan()
+{
+    m_planned.clear();
+    m_unreadable.clear();
+    m_advice = {};
+    m_hasEstimate = false;
+    m_plannedFor = checkIn();
+    if (!lifter())
+        return;
+    m_hasEstimate = m_estimates.of(lifter()->id, core::Lift::bench);
+    if (m_plannedFor.id.isValid())
+        m_advice = core::adviseOnReadiness(
+            m_plannedFor, m_insights.readiness(lifter()->id), *lifter(), m_cards, catalogue());
+    m_planned = resolved(m_cards, &m_unreadable);
+}
+
+std::vector<core::DaySet> DayLog::resolved(
+    const std::vector<core::Card> &cards, QStringList *unreadable) const
+{
+    const core::Lifter &who = *lifter();
+    const std::vector<core::ResolvedCard> resolved = core::resolveCards(cards,
+        {who, catalogue(), [this, &who](core::Lift lift) { return m_estimates.of(who.id, lift); }});
+    if (unreadable)
+        for (const core::ResolvedCard &card : resolved)
+            if (card.parsed.error) {
+                const core::Variation *variation = m_session.variation(card.card.variation);
+                *unreadable << (variation ? variation->name : card.card.setLine);
+            }
+    return core::adjusted(core::daySets(resolved, catalogue()), m_plannedFor, m_advice,
+        m_shiftsLoads, catalogue(), core::platesOf(who));
+}
+
+void DayLog::pair()
+{
+    m_rows = core::sessionRows(m_planned, m_done, catalogue());
+}
+
+std::vector<core::LoggedSession> DayLog::sessions() const
+{
+    std::vector<core::LoggedSession> sessions;
+    for (const core::LoggedSession &session : m_history->sessions())
+        if (session.day == m_day)
+            sessions.push_back(session);
+    return sessions;
+}
+
+bool DayLog::perform(const QString &pattern, core::VariationId variation, const core::Edit &edit)
+{
+    const core::Variation *known = m_session.variation(variation);
+    return m_session.perform(pattern.arg(known ? known->name : QStringLiteral("?")), edit);
+}
+
+} // namespace ui

@@ -1,0 +1,93 @@
+#pragma once
+
+#include "core/domain/edit.h"
+#include "core/plan/session_rows.h"
+
+#include <QDate>
+#include <QObject>
+#include <optional>
+#include <vector>
+
+namespace ui {
+
+class Estimates;
+class Insights;
+class LifterHistory;
+class RosterSession;
+class Selection;
+
+/// One day of the selected lifter: what is planned, what is logged, and what the check-in makes of
+/// it. Carries out what the coach does to it, each as one undo step that is in the file at once.
+class DayLog : public QObject
+{
+    Q_OBJECT
+
+public:
+    DayLog(RosterSession &session, Estimates &estimates, Insights &insights, Selection &selection,
+        QObject *parent = nullptr);
+
+    /// Null while no lifter is selected.
+    [[nodiscard]] const core::Lifter *lifter() const;
+    [[nodiscard]] const std::vector<core::Variation> &catalogue() const;
+    [[nodiscard]] QDate day() const { return m_day; }
+    void setDay(QDate day);
+    /// A day that is over or under way; nothing was done on a later one.
+    [[nodiscard]] bool isLoggable() const { return m_day <= QDate::currentDate(); }
+
+    [[nodiscard]] const std::vector<core::DaySet> &planned() const { return m_planned; }
+    [[nodiscard]] const std::vector<core::SetEntry> &done() const { return m_done; }
+    [[nodiscard]] const std::vector<core::SessionRow> &rows() const { return m_rows; }
+    /// Cards of the day whose set line cannot be read, by name.
+    [[nodiscard]] const QStringList &unreadable() const { return m_unreadable; }
+
+    /// The planned set as it would be in another variation, with its load; of a lead-rep set
+    /// without one.
+    [[nodiscard]] core::DaySet swapped(size_t planned, core::VariationId variation) const;
+
+    /// Each returns false when it could not be written; the session has said why.
+    bool add(const core::SetEntry &set, size_t place);
+    bool change(const core::SetEntry &set, size_t place);
+    bool remove(size_t place);
+
+    /// The day's; one without an id where nothing was said.
+    [[nodiscard]] core::CheckIn checkIn() const;
+    void say(const core::CheckIn &checkIn);
+    [[nodiscard]] const core::ReadinessAdvice &advice() const { return m_advice; }
+    [[nodiscard]] bool shiftsLoads() const { return m_shiftsLoads; }
+    void setShiftsLoads(bool shifts);
+    /// Swaps the card on the plan.
+    void takeSwap(const core::SoreSwap &swap);
+
+Q_SIGNALS:
+    /// The day reads differently: another lifter, day, plan, log or check-in.
+    void changed();
+
+private:
+    void reload();
+    void takeHistory();
+    void takeEstimates();
+    void plan();
+    void pair();
+    [[nodiscard]] std::vector<core::DaySet> resolved(
+        const std::vector<core::Card> &cards, QStringList *unreadable = nullptr) const;
+    [[nodiscard]] std::vector<core::LoggedSession> sessions() const;
+    bool perform(const QString &pattern, core::VariationId variation, const core::Edit &edit);
+
+    RosterSession &m_session;
+    Estimates &m_estimates;
+    Insights &m_insights;
+    Selection &m_selection;
+    LifterHistory *m_history;
+    QDate m_day = QDate::currentDate();
+    std::vector<core::Card> m_cards; ///< of the day
+    std::vector<core::DaySet> m_planned;
+    std::vector<core::SetEntry> m_done;
+    std::vector<core::SessionRow> m_rows;
+    QStringList m_unreadable;
+    core::CheckIn m_plannedFor; ///< what the loads stand on; its lifter and day too
+    core::ReadinessAdvice m_advice;
+    bool m_shiftsLoads = true;
+    bool m_hasEstimate = false; ///< the loads come from one
+};
+
+} // namespace ui

@@ -1,0 +1,170 @@
+#include "ui/log/entry_panel.h"
+
+#include "core/domain/touch_score.h"
+#include "ui/log/entry_field.h"
+#include "ui/log/log_desk.h"
+#include "ui/look/field_note.h"
+#include "ui/look/metrics.h"
+
+#include <QAccessible>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+#include <memory>
+
+namespace ui {
+
+namespace {
+constexpr int kVariationWidth = 220;
+}
+
+EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
+    : QWidget(parent)
+    , m_desk(desk)
+    , m_title(new QLabel)
+    , m_variation(new QComboBox)
+    , m_field(new EntryField)
+    , m_preview(new FieldNote(FieldNote::Kind::explanation))
+    , m_refusal(new FieldNote(FieldNote::Kind::problem))
+{
+    m_title->setFont(ui::font(Type::heading, font()));
+    m_title->setTextFormat(Qt::PlainText);
+    m_title->setObjectName(QStringLiteral("setAtHand"));
+    m_title->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_field->setFont(ui::font(Type::heading, font()));
+    m_field->setObjectName(QStringLiteral("entry"));
+    m_field->setAccessibleName(tr("What was done"));
+    m_variation->setObjectName(QStringLiteral("variation"));
+    m_variation->setFixedWidth(kVariationWidth);
+    m_variation->installEventFilter(this);
+    m_preview->setObjectName(QStringLiteral("preview"));
+    m_preview->setFont(font());
+    m_refusal->setObjectName(QStringLiteral("refusal"));
+    m_refusal->setFont(font());
+
+    auto *label = new QLabel(tr("Variatio&n"));
+    label->setBuddy(m_variation);
+    label->setMinimumWidth(label->sizeHint().width() + space::tight);
+    auto *row = new QHBoxLayout;
+    row->setSpacing(space::gap);
+    row->addWidget(m_field, 1);
+    row->addWidget(label);
+    row->addWidget(m_variation);
+    auto *help = new FieldNote(FieldNote::Kind::explanation);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space::tight);
+    column->addWidget(m_title);
+    column->addLayout(row);
+    column->addWidget(m_refusal);
+    column->addWidget(m_preview);
+    column->addWidget(help);
+    help->say(tr("Write only what was different: 100x5 or x4 for load and reps, +2.5 or -5 from "
+                 "the plan, 8.5 for the RPE, t3 for the touch, x3 miss, ; and a note. Touch: %1.\n"
+                 "Enter saves and goes on, Up and Down go to other sets, Insert adds one, Delete "
+                 "takes one out, Alt+N changes the variation, Esc empties the field, Ctrl+Z takes "
+                 "back.")
+                  .arg(core::touchScale()));
+    setFocusProxy(m_field);
+
+    connect(m_field, &QLineEdit::textChanged, this, [this](const QString &text) {
+        m_desk.setText(text);
+        m_refusal->say({});
+        preview();
+    });
+    connect(m_field, &QLineEdit::returnPressed, this, [this] { refuse(m_desk.take()); });
+    connect(m_field, &EntryField::stepped, this, [this](int lines) { refuse(m_desk.step(lines)); });
+    connect(m_field, &EntryField::extraWanted, this, [this] { refuse(m_desk.beginExtra()); });
+    connect(m_field, &EntryField::deleteWanted, this, [this] { m_desk.remove(); });
+    connect(m_variation, &QComboBox::currentIndexChanged, this, [this](int index) {
+        if (index >= 0)
+            m_desk.setVariation(m_offered[size_t(index)]);
+    });
+}
+
+void EntryPanel::show(const std::vector<core::Variation> &catalogue)
+{
+    const std::vector<LogLine> &lines = m_desk.lines();
+    setEnabled(!lines.empty());
+    if (lines.empty())
+        return;
+    const LogLine &line = lines[m_desk.current()];
+    const QString number = tr("Set %1 of %2").arg(m_desk.current() + 1).arg(lines.size());
+    m_title->setText(m_desk.isLogged()
+            ? tr("%1, logged: %2, %3").arg(number, line.variation, line.did)
+            : m_desk.isExtra() ? tr("%1, extra: %2").arg(number, line.variation)
+                               : tr("%1: %2, %3").arg(number, line.variation, line.asked));
+    m_field->setAccessibleDescription(m_title->text());
+    fillVariations(catalogue);
+    if (m_field->text() != m_desk.text())
+        m_field->setText(m_desk.text());
+    m_refusal->say({});
+    preview();
+}
+
+void EntryPanel::fillVariations(const std::vector<core::Variation> &catalogue)
+{
+    const QSignalBlocker quiet(m_variation);
+    const core::VariationId now = m_desk.variation();
+    std::vector<core::VariationId> offered;
+    for (const core::Variation &variation : catalogue)
+        if (!variation.retired || variation.id == now)
+            offered.push_back(variation.id);
+    if (offered != m_offered) {
+        m_offered = offered;
+        m_variation->clear();
+        for (const core::Variation &variation : catalogue)
+            if (!variation.retired || variation.id == now)
+                m_variation->addItem(variation.name);
+    }
+    for (size_t i = 0; i < m_offered.size(); ++i)
+        if (m_offered[i] == now)
+            m_variation->setCurrentIndex(int(i));
+}
+
+void EntryPanel::preview()
+{
+    if (m_desk.lines().empty())
+        return;
+    const core::EntryReading reading = m_desk.reading();
+    const bool isBlank = m_desk.text().trimmed().isEmpty();
+    if (isBlank && !m_desk.withheld().isEmpty())
+        m_preview->say(
+            m_desk.withheld() + tr(" If the set was done all the same, write its load and reps."));
+    else if (reading.error)
+        m_preview->say(isBlank ? reading.error->words : tr("…"));
+    else if (isBlank && m_desk.isLogged())
+        m_preview->say(tr("Enter goes on; what you write changes the set."));
+    else
+        m_preview->say(tr("Enter saves %1").arg(m_desk.words(reading.entry)));
+}
+
+void EntryPanel::refuse(const std::optional<core::EntryError> &error)
+{
+    if (!error)
+        return;
+    m_preview->say({});
+    m_refusal->say(error->words);
+    m_field->setFocus();
+    m_field->setCursorPosition(std::min(error->position, int(m_field->text().size())));
+    m_field->setAccessibleDescription(error->words);
+    QAccessible::updateAccessibility(
+        std::make_unique<QAccessibleEvent>(m_field, QAccessible::Alert).get());
+}
+
+bool EntryPanel::eventFilter(QObject *watched, QEvent *event)
+{
+    if (watched == m_variation && event->type() == QEvent::KeyPress) {
+        const int key = static_cast<QKeyEvent *>(event)->key();
+        if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape) {
+            m_field->setFocus();
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+} // namespace ui

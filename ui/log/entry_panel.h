@@ -1,0 +1,47 @@
+#pragma once
+
+#include "core/domain/variation.h"
+#include "core/plan/set_entry_text.h"
+
+#include <QWidget>
+#include <optional>
+#include <vector>
+
+class QComboBox;
+class QLabel;
+
+namespace ui {
+
+class EntryField;
+class FieldNote;
+class LogDesk;
+
+/// The set at hand: what it asks for, the field to type what was done, and what that would save.
+class EntryPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit EntryPanel(LogDesk &desk, QWidget *parent = nullptr);
+
+    void show(const std::vector<core::Variation> &catalogue);
+    using QWidget::show;
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
+private:
+    void fillVariations(const std::vector<core::Variation> &catalogue);
+    void preview();
+    void refuse(const std::optional<core::EntryError> &error);
+
+    LogDesk &m_desk;
+    QLabel *m_title;
+    QComboBox *m_variation;
+    EntryField *m_field;
+    FieldNote *m_preview;
+    FieldNote *m_refusal;
+    std::vector<core::VariationId> m_offered;
+};
+
+} // namespace ui

@@ -1,0 +1,246 @@
+#include "ui/log/log_desk.h"
+
+#include "core/plan/training_history.h"
+#include "ui/log/day_log.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace ui {
+
+LogDesk::LogDesk(DayLog &log, QObject *parent)
+    : QObject(parent)
+    , m_log(log)
+{
+    connect(&log, &DayLog::changed, this, &LogDesk::follow);
+    follow();
+}
+
+void LogDesk::follow()
+{
+    const Key now{m_log.lifter() ? m_log.lifter()->id : core::LifterId{}, m_log.day()};
+    if (now != m_key) {
+        if (isTouched())
+            m_drafts[m_key] = m_draft;
+        m_key = now;
+        m_draft = {};
+        rebuild();
+        if (const auto kept = m_drafts.find(now); kept != m_drafts.end()) {
+            m_draft = kept->second;
+            m_drafts.erase(kept);
+        } else {
+            m_draft.line = lineToBegin(m_lines);
+        }
+    }
+    rebuild();
+    Q_EMIT changed();
+}
+
+void LogDesk::rebuild()
+{
+    m_lines.clear();
+    if (!m_log.lifter())
+        return;
+    m_lines = logLines(m_log.rows(), m_log.planned(), m_log.done(), m_log.catalogue(),
+        m_log.lifter()->unit, m_log.day() < QDate::currentDate());
+    if (m_lines.empty()) {
+        m_draft.isExtra = m_draft.isOnly = true; // whatever is typed on such a day is one
+    } else if (m_draft.isOnly && !isTouched()) {
+        m_draft = {}; // the plan has come, or the log
+        m_draft.line = lineToBegin(m_lines);
+    }
+    const size_t end = m_lines.size();
+    m_draft.line = std::min(m_draft.line, m_draft.isExtra ? end : end - 1);
+    if (!m_draft.isExtra)
+        return;
+    LogLine extra;
+    extra.state = LineState::extra;
+    extra.said = tr("extra set, not saved yet");
+    const core::Variation *variation = core::find(m_log.catalogue(), extraStart().variation);
+    extra.variation = variation ? variation->name : QString();
+    m_lines.insert(m_lines.begin() + std::ptrdiff_t(m_draft.line), extra);
+}
+
+bool LogDesk::isTouched() const
+{
+    return !m_draft.text.trimmed().isEmpty() || m_draft.variation.isValid();
+}
+
+bool LogDesk::isLogged() const
+{
+    return m_draft.line < m_lines.size() && m_lines[m_draft.line].done;
+}
+
+std::optional<core::DaySet> LogDesk::plannedSet() const
+{
+    if (m_draft.line >= m_lines.size() || !m_lines[m_draft.line].planned)
+        return std::nullopt;
+    const size_t planned = *m_lines[m_draft.line].planned;
+    return m_draft.variation.isValid() && m_draft.variation != m_log.planned()[planned].variation
+        ? m_log.swapped(planned, m_draft.variation)
+        : m_log.planned()[planned];
+}
+
+core::SetEntry LogDesk::extraStart() const
+{
+    core::SetEntry entry;
+    if (m_draft.line > 0 && m_draft.line - 1 < m_log.rows().size()) {
+        // Once more what was done above, by the rating of this time.
+        const core::SessionRow &above = m_log.rows()[m_draft.line - 1];
+        entry = above.done ? m_log.done()[*above.done]
+                           : core::asPlanned(m_log.planned()[*above.planned]);
+        entry.repsPlanned.reset();
+        entry.rpe.reset();
+        entry.velocityMs.reset();
+        entry.touch.reset();
+        entry.note.clear();
+        if (entry.failed && entry.repsDone == 0)
+            entry.failed = false;
+    } else if (const core::Variation *bench =
+                   core::competitionOf(m_log.catalogue(), core::Lift::bench)) {
+        entry.variation = bench->id;
+    }
+    if (m_draft.variation.isValid() && m_draft.variation != entry.variation) {
+        entry = {};
+        entry.variation = m_draft.variation;
+    }
+    return entry;
+}
+
+core::SetEntry LogDesk::start() const
+{
+    if (m_draft.isExtra)
+        return extraStart();
+    if (isLogged()) {
+        core::SetEntry entry = m_log.done()[*m_lines[m_draft.line].done];
+        if (m_draft.variation.isValid() && m_draft.variation != entry.variation) {
+            entry.variation = m_draft.variation;
+            entry.lead.reset();
+        }
+        return entry;
+    }
+    const std::optional<core::DaySet> planned = plannedSet();
+    return planned ? core::asPlanned(*planned) : core::SetEntry{};
+}
+
+core::VariationId LogDesk::variation() const
+{
+    return start().variation;
+}
+
+QString LogDesk::withheld() const
+{
+    const std::optional<core::DaySet> planned = plannedSet();
+    return planned && !isLogged() ? planned->withheld : QString();
+}
+
+core::EntryReading LogDesk::reading() const
+{
+    const std::optional<core::DaySet> planned = plannedSet();
+    core::EntryReading reading = core::readEntry(
+        m_draft.text, start(), m_log.lifter()->unit, planned ? planned->loadKg : std::nullopt);
+    if (!m_log.isLoggable())
+        reading.error =
+            core::EntryError{0, tr("This day has not come yet: nothing can have been done on it.")};
+    return reading;
+}
+
+QString LogDesk::words(const core::SetEntry &entry) const
+{
+    const std::optional<core::DaySet> planned = plannedSet();
+    return entryWords(
+        entry, planned ? &*planned : nullptr, m_log.catalogue(), m_log.lifter()->unit);
+}
+
+size_t LogDesk::placeInLog() const
+{
+    return size_t(std::count_if(m_lines.begin(), m_lines.begin() + std::ptrdiff_t(m_draft.line),
+        [](const LogLine &line) { return line.done.has_value(); }));
+}
+
+std::optional<core::EntryError> LogDesk::take()
+{
+    if (!m_log.lifter())
+        return std::nullopt;
+    const bool wasLogged = isLogged();
+    if (!wasLogged || isTouched()) {
+        const core::EntryReading said = reading();
+        if (said.error)
+            return said.error;
+        const size_t place = placeInLog();
+        const Draft kept = std::exchange(m_draft, Draft{.line = m_draft.line});
+        if (!(wasLogged ? m_log.change(said.entry, place) : m_log.add(said.entry, place))) {
+            m_draft = kept;
+            rebuild();
+            Q_EMIT changed();
+            return std::nullopt;
+        }
+    }
+    m_draft.line = nextOpen(m_lines, m_draft.line + 1).value_or(m_draft.line);
+    rebuild();
+    Q_EMIT changed();
+    return std::nullopt;
+}
+
+std::optional<core::EntryError> LogDesk::step(int lines)
+{
+    const int end = int(m_lines.size()) - 1;
+    return select(size_t(std::clamp(int(m_draft.line) + lines, 0, std::max(end, 0))));
+}
+
+std::optional<core::EntryError> LogDesk::select(size_t line)
+{
+    if (line == m_draft.line)
+        return std::nullopt;
+    if (isTouched())
+        if (auto refused = take())
+            return refused;
+    if (m_draft.isExtra && line > m_draft.line)
+        --line; // the extra set above goes
+    clearDraft();
+    m_draft.line = line;
+    rebuild();
+    Q_EMIT changed();
+    return std::nullopt;
+}
+
+std::optional<core::EntryError> LogDesk::beginExtra()
+{
+    if (m_draft.isExtra || !m_log.lifter())
+        return std::nullopt;
+    const size_t below = m_draft.line + 1;
+    if (isTouched())
+        if (auto refused = take())
+            return refused;
+    m_draft = Draft{.line = below, .isExtra = true};
+    rebuild();
+    Q_EMIT changed();
+    return std::nullopt;
+}
+
+void LogDesk::remove()
+{
+    if (isLogged()) {
+        const size_t place = placeInLog();
+        clearDraft();
+        m_log.remove(place);
+        return;
+    }
+    if (!m_draft.isExtra)
+        return;
+    clearDraft();
+    m_draft.line -= std::min<size_t>(m_draft.line, 1);
+    rebuild();
+    Q_EMIT changed();
+}
+
+void LogDesk::setVariation(core::VariationId variation)
+{
+    if (variation == this->variation())
+        return;
+    m_draft.variation = variation;
+    rebuild();
+    Q_EMIT changed();
+}
+
+} // namespace ui

@@ -1,0 +1,87 @@
+#pragma once
+
+#include "core/plan/set_entry_text.h"
+#include "ui/log/log_lines.h"
+
+#include <QDate>
+#include <QObject>
+#include <map>
+#include <optional>
+#include <utility>
+#include <vector>
+
+namespace ui {
+
+class DayLog;
+
+/// Where the coach is in the day's list of sets, and what is half typed there. A half-typed set
+/// stays with its lifter and day, whatever the window shows meanwhile.
+class LogDesk : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit LogDesk(DayLog &log, QObject *parent = nullptr);
+
+    /// A set that is being added stands among them.
+    [[nodiscard]] const std::vector<LogLine> &lines() const { return m_lines; }
+    [[nodiscard]] size_t current() const { return m_draft.line; }
+    [[nodiscard]] const QString &text() const { return m_draft.text; }
+    void setText(const QString &text) { m_draft.text = text; }
+    /// Of the set at hand, the one swapped for included.
+    [[nodiscard]] core::VariationId variation() const;
+    [[nodiscard]] bool isLogged() const;
+    [[nodiscard]] bool isExtra() const { return m_draft.isExtra; }
+    /// Why nothing is suggested for the set at hand; empty when something is.
+    [[nodiscard]] QString withheld() const;
+
+    /// What `text` says of the set at hand.
+    [[nodiscard]] core::EntryReading reading() const;
+    /// The reading in words, beside the plan.
+    [[nodiscard]] QString words(const core::SetEntry &entry) const;
+
+    /// Saves the set at hand and goes on to the next one to do. Why not, where it is refused; a
+    /// failed write has been told by the session.
+    std::optional<core::EntryError> take();
+    /// To the line so many further; a half-typed set is saved first.
+    std::optional<core::EntryError> step(int lines);
+    std::optional<core::EntryError> select(size_t line);
+    /// Begins a set below the one at hand.
+    std::optional<core::EntryError> beginExtra();
+    /// Takes the set at hand out of the log, or gives up the extra one.
+    void remove();
+    void setVariation(core::VariationId variation);
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    using Key = std::pair<core::LifterId, QDate>;
+    struct Draft
+    {
+        size_t line = 0;
+        bool isExtra = false;             ///< the line is a set that is being added
+        bool isOnly = false;              ///< an extra one because the day has no other set
+        core::VariationId variation = {}; ///< swapped for; invalid = as it stands
+        QString text = {};
+
+        friend bool operator==(const Draft &, const Draft &) = default;
+    };
+
+    void follow();
+    void rebuild();
+    void clearDraft() { m_draft = Draft{.line = m_draft.line}; }
+    [[nodiscard]] bool isTouched() const;
+    [[nodiscard]] std::optional<core::DaySet> plannedSet() const;
+    [[nodiscard]] core::SetEntry start() const;
+    [[nodiscard]] core::SetEntry extraStart() const;
+    [[nodiscard]] size_t placeInLog() const;
+
+    DayLog &m_log;
+    Key m_key;
+    Draft m_draft;
+    std::map<Key, Draft> m_drafts; ///< of other lifters and days
+    std::vector<LogLine> m_lines;
+};
+
+} // namespace ui

@@ -1,0 +1,172 @@
+#include "ui/log/log_page.h"
+
+#include "ui/log/advice_box.h"
+#include "ui/log/check_in_form.h"
+#include "ui/log/day_header.h"
+#include "ui/log/day_log.h"
+#include "ui/log/entry_panel.h"
+#include "ui/log/log_desk.h"
+#include "ui/log/log_table_model.h"
+#include "ui/look/metrics.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+constexpr int kCheckInWidth = 330;
+
+/// "3 of 12 sets logged"
+QString progress(const std::vector<LogLine> &lines)
+{
+    const auto done = std::count_if(
+        lines.begin(), lines.end(), [](const LogLine &line) { return line.done.has_value(); });
+    const auto planned = std::count_if(
+        lines.begin(), lines.end(), [](const LogLine &line) { return line.planned.has_value(); });
+    if (planned == 0)
+        return done == 0 ? QString() : LogPage::tr("%1 sets logged").arg(done);
+    const auto answered = std::count_if(
+        lines.begin(), lines.end(), [](const LogLine &line) { return line.planned && line.done; });
+    return answered == planned
+        ? LogPage::tr("All %1 planned sets logged").arg(planned)
+        : LogPage::tr("%1 of %2 planned sets logged").arg(answered).arg(planned);
+}
+
+} // namespace
+
+LogPage::LogPage(RosterSession &session, Estimates &estimates, Insights &insights,
+    Selection &selection, QWidget *parent)
+    : QWidget(parent)
+    , m_log(new DayLog(session, estimates, insights, selection, this))
+    , m_desk(new LogDesk(*m_log, this))
+    , m_model(new LogTableModel(this))
+    , m_header(new DayHeader(this))
+    , m_advice(new AdviceBox)
+    , m_entry(new EntryPanel(*m_desk))
+    , m_empty(new QLabel)
+    , m_table(new QTableView)
+    , m_checkIn(new CheckInForm)
+    , m_stack(new QStackedWidget)
+{
+    auto *nobody = new QLabel(tr("Choose a lifter in the list to log a session."));
+    nobody->setAlignment(Qt::AlignCenter);
+    nobody->setFont(ui::font(Type::heading, font()));
+    auto *work = new QWidget;
+    auto *beside = new QHBoxLayout(work);
+    beside->setContentsMargins(0, 0, 0, 0);
+    beside->setSpacing(space::group);
+    beside->addWidget(setsColumn(), 1);
+    beside->addWidget(checkInColumn());
+    m_stack->addWidget(nobody);
+    m_stack->addWidget(work);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(space::gap, space::gap, space::gap, space::gap);
+    layout->setSpacing(space::gap);
+    layout->addWidget(m_header);
+    layout->addWidget(m_stack, 1);
+    setFocusProxy(m_entry);
+
+    connect(m_header, &DayHeader::dayWanted, this, &LogPage::showDay);
+    connect(m_desk, &LogDesk::changed, this, &LogPage::showDesk);
+    connect(m_table, &QTableView::clicked, this, [this](const QModelIndex &index) {
+        m_desk->select(size_t(index.row()));
+        m_entry->setFocus();
+    });
+    connect(m_checkIn, &CheckInForm::said, m_log, &DayLog::say);
+    connect(m_advice, &AdviceBox::shiftWanted, m_log, &DayLog::setShiftsLoads);
+    connect(m_advice, &AdviceBox::swapWanted, m_log, &DayLog::takeSwap);
+    showDesk();
+}
+
+QWidget *LogPage::setsColumn()
+{
+    m_table->setModel(m_model);
+    m_table->setObjectName(QStringLiteral("sets"));
+    m_table->setAccessibleName(tr("Sets of the day"));
+    m_table->setFocusPolicy(Qt::NoFocus); // its keys are the entry field's
+    m_table->setSelectionBehavior(QTableView::SelectRows);
+    m_table->setSelectionMode(QTableView::SingleSelection);
+    m_table->setEditTriggers(QTableView::NoEditTriggers);
+    m_table->setAlternatingRowColors(true);
+    m_table->setWordWrap(true);
+    m_table->setVerticalScrollMode(QTableView::ScrollPerPixel);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->verticalHeader()->setMinimumSectionSize(space::field);
+    QHeaderView *columns = m_table->horizontalHeader();
+    columns->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    columns->setSectionResizeMode(QHeaderView::Stretch);
+    columns->setSectionResizeMode(LogTableModel::number, QHeaderView::ResizeToContents);
+    m_empty->setWordWrap(true);
+    m_empty->setTextFormat(Qt::PlainText);
+
+    auto *column = new QWidget;
+    auto *rows = new QVBoxLayout(column);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(space::gap);
+    rows->addWidget(m_advice);
+    rows->addWidget(m_empty);
+    rows->addWidget(m_entry);
+    rows->addWidget(m_table, 1);
+    return column;
+}
+
+QWidget *LogPage::checkInColumn()
+{
+    auto *title = new QLabel(tr("Check-in before training"));
+    title->setFont(ui::font(Type::heading, font()));
+    auto *page = new QWidget;
+    auto *rows = new QVBoxLayout(page);
+    rows->setContentsMargins(0, 0, space::gap, 0);
+    rows->addWidget(title);
+    rows->addWidget(m_checkIn);
+    rows->addStretch(1);
+    auto *area = new QScrollArea;
+    area->setFrameShape(QScrollArea::NoFrame);
+    area->setWidgetResizable(true);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFixedWidth(kCheckInWidth);
+    area->setWidget(page);
+    return area;
+}
+
+void LogPage::showDay(QDate day)
+{
+    m_log->setDay(day);
+    m_entry->setFocus();
+}
+
+void LogPage::showDesk()
+{
+    const bool hasLifter = m_log->lifter();
+    m_header->setVisible(hasLifter);
+    m_stack->setCurrentIndex(hasLifter ? 1 : 0);
+    m_checkIn->setCheckIn(m_log->checkIn());
+    if (!hasLifter)
+        return;
+    const std::vector<LogLine> &lines = m_desk->lines();
+    m_header->show(m_log->day(), progress(lines));
+    m_advice->show(m_log->advice(), m_log->shiftsLoads(), m_log->catalogue());
+    QStringList notices;
+    if (m_log->rows().empty())
+        notices << tr("Nothing is planned for this day. Write a set, such as 100x5, to log it, or "
+                      "put cards on the week board first.");
+    for (const QString &name : m_log->unreadable())
+        notices << tr("The sets of %1 cannot be read: put its set line right on the week board.")
+                       .arg(name);
+    m_empty->setText(notices.join(u'\n'));
+    m_empty->setVisible(!notices.isEmpty());
+    m_model->setLines(lines);
+    m_table->selectRow(int(m_desk->current()));
+    m_table->scrollTo(m_model->index(int(m_desk->current()), 0));
+    m_entry->show(m_log->catalogue());
+}
+
+} // namespace ui
