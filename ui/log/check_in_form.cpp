@@ -13,6 +13,7 @@
 #include <QLineEdit>
 #include <QLocale>
 #include <QSignalBlocker>
+#include <QVBoxLayout>
 #include <algorithm>
 
 namespace ui {
@@ -40,8 +41,12 @@ CheckInForm::CheckInForm(QWidget *parent)
     , m_problem(new FieldNote(FieldNote::Kind::caution))
     , m_readiness(new QLabel)
 {
-    auto *form = new QFormLayout(this);
-    form->setContentsMargins(0, 0, 0, 0);
+    // Only the rows of answers are a form: a form cuts off words that wrap.
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space::tight);
+    auto *form = new QFormLayout;
+    column->addLayout(form);
     form->setVerticalSpacing(space::hair);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     m_sleep->setObjectName(QStringLiteral("sleep"));
@@ -62,7 +67,7 @@ CheckInForm::CheckInForm(QWidget *parent)
         connect(field, &ScaleField::answered, this, &CheckInForm::give);
     }
     m_pain->setObjectName(QStringLiteral("pain"));
-    form->addRow(m_pain);
+    column->addWidget(m_pain);
     m_area->addItem(tr("Where?"));
     for (const core::BodyArea area : core::kBodyAreas)
         m_area->addItem(capital(core::words(area)), int(area));
@@ -72,14 +77,14 @@ CheckInForm::CheckInForm(QWidget *parent)
     m_painWords->setPlaceholderText(tr("Where exactly, and what is it like?"));
     m_painWords->setAccessibleName(tr("The pain in words"));
     m_painWords->setObjectName(QStringLiteral("painWords"));
-    form->addRow(m_area);
-    form->addRow(withNotes(m_painWords, {m_problem, m_stop}));
     m_note->setObjectName(QStringLiteral("checkInNote"));
-    addRow(form, tr("Note"), m_note, m_note);
+    m_note->setPlaceholderText(tr("Note"));
+    m_note->setAccessibleName(tr("Note on the day"));
     m_readiness->setFont(ui::font(Type::strong, font()));
-    form->addRow(m_readiness);
     auto *source = new FieldNote(FieldNote::Kind::explanation);
-    form->addRow(source);
+    for (QWidget *part : std::initializer_list<QWidget *>{
+             m_area, m_painWords, m_problem, m_stop, m_note, m_readiness, source})
+        column->addWidget(part);
     source->say(tr("Each from 1 (worst) to 5 (best); no answer counts as not asked. Readiness is "
                    "the mean of sleep, stress, wish to train and the sorest area. Items and "
                    "scale after McLean et al. (2010), Int J Sports Physiol Perform 5:367-383; "

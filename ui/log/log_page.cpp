@@ -103,7 +103,8 @@ QWidget *LogPage::setsColumn()
     QHeaderView *columns = m_table->horizontalHeader();
     columns->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     columns->setSectionResizeMode(QHeaderView::Stretch);
-    columns->setSectionResizeMode(LogTableModel::number, QHeaderView::ResizeToContents);
+    for (const int fitted : {LogTableModel::number, LogTableModel::variation})
+        columns->setSectionResizeMode(fitted, QHeaderView::ResizeToContents);
     m_empty->setWordWrap(true);
     m_empty->setTextFormat(Qt::PlainText);
 
