@@ -44,7 +44,8 @@ int demo(const DemoOptions &options, Console &console)
         {[&] { return roster.newId<core::LifterTag>(); },
             [&] { return roster.newId<core::SessionTag>(); },
             [&] { return roster.newId<core::CardTag>(); },
-            [&] { return roster.newId<core::BlockTag>(); }});
+            [&] { return roster.newId<core::BlockTag>(); },
+            [&] { return roster.newId<core::CheckInTag>(); }});
     roster.apply(edit);
 
     const std::vector<core::Lifter> lifters = roster.lifters();

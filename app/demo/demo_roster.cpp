@@ -19,23 +19,34 @@ struct Planned
     int day; ///< 0 = Monday
     const char *soft;
     const char *sinking;
-    const char *setLine;
+    int sets;
+    int reps;
+    double rpe;
+
+    [[nodiscard]] const char *code(const core::Lifter &lifter) const
+    {
+        return lifter.touchStyle == core::TouchStyle::sinking ? sinking : soft;
+    }
+    [[nodiscard]] QString setLine() const
+    {
+        return QStringLiteral("%1x%2 @%3").arg(sets).arg(reps).arg(rpe);
+    }
 };
 
 constexpr Planned kWeek[] = {
-    {0, "comp", "comp", "1x1 @8"},
-    {0, "off_chest_pause", "long_pause", "4x3 @8"},
-    {2, "squat", "squat", "4x5 @8"},
-    {2, "feet_up", "feet_up", "3x6 @7.5"},
-    {4, "tempo_4_2_0", "tempo_4_2_0", "2x2 @7"},
-    {4, "comp", "comp", "4x5 @8"},
-    {4, "deadlift", "deadlift", "3x4 @8"},
+    {0, "comp", "comp", 1, 1, 8},
+    {0, "off_chest_pause", "long_pause", 4, 3, 8},
+    {2, "squat", "squat", 4, 5, 8},
+    {2, "feet_up", "feet_up", 3, 6, 7.5},
+    {4, "tempo_4_2_0", "tempo_4_2_0", 2, 2, 7},
+    {4, "comp", "comp", 4, 5, 8},
+    {4, "deadlift", "deadlift", 3, 4, 8},
 };
 
 constexpr Planned kSoreWeek[] = {
-    {0, "feet_up", "feet_up", "4x5 @8"},
-    {2, "close_grip", "close_grip", "3x8 @8"},
-    {4, "comp", "comp", "4x4 @7"},
+    {0, "feet_up", "feet_up", 4, 5, 8},
+    {2, "close_grip", "close_grip", 3, 8, 8},
+    {4, "comp", "comp", 4, 4, 7},
 };
 
 core::VariationId idOf(const Codes &codes, const char *code)
@@ -54,11 +65,28 @@ void addWeek(std::span<const Planned> week, const core::Lifter &lifter, QDate mo
     for (const Planned &planned : week) {
         position = planned.day == day ? position + 1 : 0;
         day = planned.day;
-        const bool sinking = lifter.touchStyle == core::TouchStyle::sinking;
         cards.push_back({ids.card(), lifter.id, monday.addDays(day), position,
-            idOf(codes, sinking ? planned.sinking : planned.soft),
-            QString::fromLatin1(planned.setLine), {}});
+            idOf(codes, planned.code(lifter)), planned.setLine(), {}});
     }
+}
+
+/// The days of the week that lie before `today`, but for a missed Monday.
+std::vector<WorkDay> daysBefore(
+    QDate today, std::span<const Planned> week, const Person &person, QDate monday)
+{
+    constexpr double kMostRpe = 10.0;
+    std::vector<WorkDay> days;
+    for (const Planned &planned : week) {
+        const QDate day = monday.addDays(planned.day);
+        if (day >= today || (planned.day == 0 && person.story.missedMonday))
+            continue;
+        if (days.empty() || days.back().day != day)
+            days.push_back({day, {}});
+        const char *code = planned.code(person.lifter);
+        days.back().work.push_back(
+            {code, ratioOf(person, code), planned.sets, planned.reps, kMostRpe - planned.rpe});
+    }
+    return days;
 }
 
 } // namespace
@@ -77,15 +105,15 @@ core::Edit demoRoster(const std::vector<core::Variation> &catalogue, QDate today
     core::Edit edit;
     for (Person &person : people(monday)) {
         person.lifter.id = ids.lifter();
-        for (core::LoggedSession &session :
-            trainingLog(person, codes, monday.addDays(-7 * kWeeks), random)) {
+        const bool sore = person.story.soreWeek == kWeeks - 1;
+        const std::span<const Planned> week = sore ? std::span<const Planned>(kSoreWeek) : kWeek;
+        for (core::LoggedSession &session : trainingLog(person, codes, monday.addDays(-7 * kWeeks),
+                 daysBefore(today, week, person, monday), random)) {
             session.id = ids.session();
             session.lifter = person.lifter.id;
             edit.sessions.after.push_back(std::move(session));
         }
-        const bool sore = person.story.soreWeek == kWeeks - 1;
-        addWeek(sore ? std::span<const Planned>(kSoreWeek) : kWeek, person.lifter, monday, codes,
-            ids, edit.cards.after);
+        addWeek(week, person.lifter, monday, codes, ids, edit.cards.after);
         addWeek(kWeek, person.lifter, monday.addDays(7), codes, ids, edit.cards.after);
         core::Block block;
         block.id = ids.block();
@@ -96,6 +124,13 @@ core::Edit demoRoster(const std::vector<core::Variation> &catalogue, QDate today
         block.weeks = kBlockWeeks;
         block.deloadWeeks = {kBlockWeeks};
         edit.blocks.after.push_back(block);
+        if (person.today) {
+            core::CheckIn checkIn = *person.today;
+            checkIn.id = ids.checkIn();
+            checkIn.lifter = person.lifter.id;
+            checkIn.day = today;
+            edit.checkIns.after.push_back(checkIn);
+        }
         edit.lifters.after.push_back(std::move(person.lifter));
     }
     return edit;

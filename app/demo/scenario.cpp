@@ -23,6 +23,41 @@ core::Lifter lifter(const QString &name, Sex sex, int birthYear, double bodyweig
     return l;
 }
 
+core::CheckIn said(int sleep, int stress, int motivation, const QString &note = {})
+{
+    core::CheckIn checkIn;
+    checkIn.sleep = sleep;
+    checkIn.stress = stress;
+    checkIn.motivation = motivation;
+    checkIn.note = note;
+    return checkIn;
+}
+
+/// Who has answered the check-in this morning, by name.
+std::optional<core::CheckIn> checkInOf(const QString &name)
+{
+    core::CheckIn checkIn;
+    if (name == QLatin1String("Ewa Lindqvarn")) {
+        checkIn = said(4, 4, 4);
+        checkIn.soreness = {{core::BodyArea::back, 2}, {core::BodyArea::legs, 3}};
+    } else if (name == QLatin1String("Greta Holmsund")) {
+        checkIn = said(3, 4, 4);
+        checkIn.pain = core::PainFlag{
+            core::BodyArea::elbows, QStringLiteral("Left one, sharp while lowering the bar")};
+    } else if (name == QLatin1String("Tomas Brackwell")) {
+        checkIn = said(1, 2, 2, QStringLiteral("Night shift"));
+        checkIn.soreness = {{core::BodyArea::legs, 3}};
+    } else if (name == QLatin1String("Marit Oskedal")) {
+        checkIn = said(4, 3, 5);
+    } else if (name == QLatin1String("Luis Carmenza")) {
+        checkIn = said(4, 4, 5);
+        checkIn.soreness = {{core::BodyArea::chest, 3}};
+    } else {
+        return std::nullopt;
+    }
+    return checkIn;
+}
+
 } // namespace
 
 std::vector<Person> people(QDate comingMonday)
@@ -40,7 +75,8 @@ std::vector<Person> people(QDate comingMonday)
 
     std::vector<Person> all;
     const auto add = [&all](core::Lifter who, Truth truth, Story story = {}) {
-        all.push_back({std::move(who), truth, story});
+        const auto today = checkInOf(who.name);
+        all.push_back({std::move(who), truth, story, today});
         return &all.back().lifter;
     };
     all.reserve(12);
@@ -78,7 +114,7 @@ std::vector<Person> people(QDate comingMonday)
     l->gripNote = QStringLiteral("Narrow: small hands, thumbs at the smooth ring");
 
     l = add(lifter(QStringLiteral("Jonah Creswick"), m, year - 17, 74.5, lb, sinking, youth),
-        {92, 0.0045, 0.030, 0.9, 1.1, 0.7, 1.3, 1.6});
+        {92, 0.0045, 0.030, 0.9, 1.1, 0.7, 1.3, 1.6}, {-1, 0, -1, 0, true});
     l->notes = QStringLiteral("Technique first; no maximal singles without supervision.");
 
     l = add(lifter(QStringLiteral("Priya Talwandi"), f, year - 26, 66.0, kg, TouchStyle::undecided,

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "core/domain/check_in.h"
 #include "core/domain/lifter.h"
 
+#include <optional>
 #include <vector>
 
 /// The demo scenario: twelve invented lifters and what is true of each, from which the demo log is
@@ -28,6 +30,7 @@ struct Story
     int layoffWeeks = 0;
     int soreWeek = -1; ///< sore back and legs: no squat, feet-up bench in place of the heavy one
     int firstWeek = 0; ///< a newcomer starts late
+    bool missedMonday = false; ///< of the week under way
 };
 
 struct Person
@@ -35,6 +38,7 @@ struct Person
     core::Lifter lifter; ///< without an id
     Truth truth;
     Story story;
+    std::optional<core::CheckIn> today; ///< without ids and day
 };
 
 inline constexpr int kWeeks = 30;

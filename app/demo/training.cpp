@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <string_view>
 
 namespace demo {
 
@@ -25,16 +26,6 @@ bool chance(std::mt19937_64 &random, double probability)
     return double(random() >> 11) * 0x1p-53 < probability;
 }
 
-/// One exercise of a training day as the coach wrote it.
-struct Work
-{
-    const char *code;
-    double ratio; ///< of the person, to the bench max
-    int sets;
-    int reps;
-    double reserve; ///< reps that should be left
-};
-
 /// Three days a week; the fourth week of each four is light.
 std::vector<Work> plan(const Person &person, int week, int day)
 {
@@ -43,32 +34,32 @@ std::vector<Work> plan(const Person &person, int week, int day)
     const bool light = week % 4 == 3;
     const int wave = week % 4; // reps fall as the weeks go by
     const int sets = light ? 2 : 4;
-    const double squat = person.truth.squatRatio;
-    const double pull = person.truth.deadliftRatio;
+    const auto work = [&person](const char *code, int count, int reps, double reserve) {
+        return Work{code, ratioOf(person, code), count, reps, reserve};
+    };
     switch (day) {
     case 0:
         if (sore)
-            return {{"feet_up", 0.95, 4, 5, 2.0}};
-        return {{"comp", 1.0, 1, light ? 3 : 1 + (wave == 0), light ? 3.0 : 1.0},
-            {soft ? "off_chest_pause" : "long_pause", soft ? 1.0 : 0.96, sets, 3 - (wave == 2),
-                2.0}};
+            return {work("feet_up", 4, 5, 2.0)};
+        return {work("comp", 1, light ? 3 : 1 + (wave == 0), light ? 3.0 : 1.0),
+            work(soft ? "off_chest_pause" : "long_pause", sets, 3 - (wave == 2), 2.0)};
     case 1:
         if (sore)
-            return {{"close_grip", 0.95, 3, 8, 2.0}};
-        return {{"squat", squat, sets, 6 - wave, 2.0}, {"feet_up", 0.95, 3, 6 - wave / 2, 2.0}};
+            return {work("close_grip", 3, 8, 2.0)};
+        return {work("squat", sets, 6 - wave, 2.0), work("feet_up", 3, 6 - wave / 2, 2.0)};
     default:
         if (sore)
-            return {{"comp", 1.0, 3, 4, 3.0}};
-        return {{"comp", 1.0, sets, 6 - wave, light ? 4.0 : 1.5},
-            {week % 2 ? "close_grip" : "tempo_4_2_0", week % 2 ? 0.95 : 0.92, 2, week % 2 ? 6 : 2,
-                2.0},
-            {"deadlift", pull, light ? 1 : 3, 5 - wave / 2, 2.0}};
+            return {work("comp", 3, 4, 3.0)};
+        return {work("comp", sets, 6 - wave, light ? 4.0 : 1.5),
+            work(week % 2 ? "close_grip" : "tempo_4_2_0", 2, week % 2 ? 6 : 2, 2.0),
+            work("deadlift", light ? 1 : 3, 5 - wave / 2, 2.0)};
     }
 }
 
 double maxAt(const Person &person, int week)
 {
-    const auto &[layoffFrom, layoffWeeks, soreWeek, firstWeek] = person.story;
+    const int layoffFrom = person.story.layoffFrom;
+    const int layoffWeeks = person.story.layoffWeeks;
     double share = 1.0 + person.truth.gainPerWeek * week
         + 0.012 * std::sin(2.0 * std::numbers::pi * week / 8.0);
     if (layoffFrom >= 0 && week >= layoffFrom + layoffWeeks) {
@@ -125,47 +116,82 @@ core::SetEntry perform(const Person &person, const Work &work, core::VariationId
     return set;
 }
 
+/// What the coach believes of a person's max, and the sessions that came of it.
+class Coach
+{
+public:
+    Coach(const Person &person, const Codes &codes, std::mt19937_64 &random)
+        : m_person(person)
+        , m_codes(codes)
+        , m_random(random)
+        , m_guess(0.96 * maxAt(person, person.story.firstWeek))
+    {
+    }
+
+    core::LoggedSession train(QDate day, int week, const std::vector<Work> &works)
+    {
+        const double form = std::exp(kFormSd * normal(m_random));
+        core::LoggedSession session;
+        session.day = day;
+        session.readiness =
+            std::clamp(int(std::lround(3.4 + 40.0 * (form - 1.0) + 0.6 * normal(m_random)
+                           - (week == m_person.story.soreWeek ? 1.5 : 0.0))),
+                1, 5);
+        for (const Work &work : works) {
+            double load = coachLoad(m_guess, work, m_person.lifter.unit);
+            for (int i = 0; i < work.sets; ++i) {
+                session.sets.push_back(
+                    perform(m_person, work, m_codes.at(QString::fromLatin1(work.code)), load,
+                        maxAt(m_person, week) * form, int(session.sets.size()), m_random));
+                if (session.sets.back().failed) { // back off, and trust the guess a little less
+                    load = onTheBar(0.95 * load, m_person.lifter.unit);
+                    m_guess *= 0.995;
+                }
+            }
+        }
+        return session;
+    }
+
+    /// Slowly.
+    void learn(int week) { m_guess += 0.15 * (maxAt(m_person, week) * 0.985 - m_guess); }
+
+private:
+    const Person &m_person;
+    const Codes &m_codes;
+    std::mt19937_64 &m_random;
+    double m_guess;
+};
+
 } // namespace
 
-std::vector<core::LoggedSession> trainingLog(
-    const Person &person, const Codes &codes, QDate firstMonday, std::mt19937_64 &random)
+double ratioOf(const Person &person, const char *code)
+{
+    const std::map<std::string_view, double> ratios{{"comp", 1.0}, {"off_chest_pause", 1.0},
+        {"long_pause", 0.96}, {"feet_up", 0.95}, {"close_grip", 0.95}, {"tempo_4_2_0", 0.92},
+        {"squat", person.truth.squatRatio}, {"deadlift", person.truth.deadliftRatio}};
+    return ratios.at(code);
+}
+
+std::vector<core::LoggedSession> trainingLog(const Person &person, const Codes &codes,
+    QDate firstMonday, const std::vector<WorkDay> &underWay, std::mt19937_64 &random)
 {
     constexpr int kWeekdays[] = {0, 2, 4};
     std::vector<core::LoggedSession> log;
     const Story &story = person.story;
-    double guess = 0.96 * maxAt(person, story.firstWeek);
+    Coach coach(person, codes, random);
     for (int week = story.firstWeek; week < kWeeks; ++week) {
         const bool away = story.layoffFrom >= 0 && week >= story.layoffFrom
             && week < story.layoffFrom + story.layoffWeeks;
         if (away)
             continue;
-        for (int day = 0; day < 3; ++day) {
-            if (chance(random, 0.04)) // life happens
-                continue;
-            const double form = std::exp(kFormSd * normal(random));
-            core::LoggedSession session;
-            session.day = firstMonday.addDays(week * 7 + kWeekdays[day]);
-            session.readiness =
-                std::clamp(int(std::lround(3.4 + 40.0 * (form - 1.0) + 0.6 * normal(random)
-                               - (week == story.soreWeek ? 1.5 : 0.0))),
-                    1, 5);
-            for (const Work &work : plan(person, week, day)) {
-                double load = coachLoad(guess, work, person.lifter.unit);
-                for (int i = 0; i < work.sets; ++i) {
-                    session.sets.push_back(
-                        perform(person, work, codes.at(QString::fromLatin1(work.code)), load,
-                            maxAt(person, week) * form, int(session.sets.size()), random));
-                    const core::SetEntry &set = session.sets.back();
-                    if (set.failed) { // back off after a miss, and trust the guess a little less
-                        load = onTheBar(0.95 * load, person.lifter.unit);
-                        guess *= 0.995;
-                    }
-                }
-            }
-            log.push_back(std::move(session));
-        }
-        guess += 0.15 * (maxAt(person, week) * 0.985 - guess); // the coach learns, slowly
+        for (int day = 0; day < 3; ++day)
+            if (!chance(random, 0.04)) // life happens
+                log.push_back(coach.train(
+                    firstMonday.addDays(week * 7 + kWeekdays[day]), week, plan(person, week, day)));
+        coach.learn(week);
     }
+    for (const auto &[day, works] : underWay)
+        log.push_back(coach.train(day, kWeeks, works));
     return log;
 }
 

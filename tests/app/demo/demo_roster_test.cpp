@@ -2,6 +2,7 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
 #include <map>
 #include <set>
 
@@ -27,7 +28,8 @@ Edit roster(QDate today)
     qint64 next = 0;
     return demo::demoRoster(catalogue(), today,
         {[&] { return LifterId{++next}; }, [&] { return SessionId{++next}; },
-            [&] { return CardId{++next}; }, [&] { return BlockId{++next}; }});
+            [&] { return CardId{++next}; }, [&] { return BlockId{++next}; },
+            [&] { return CheckInId{++next}; }});
 }
 
 const QDate kToday(2026, 11, 25);
@@ -56,13 +58,13 @@ TEST(DemoRoster, HoldsTwelveSoundLiftersOfBothUnitsAndTouchStyles)
     EXPECT_EQ(styles.size(), 3u);
 }
 
-TEST(DemoRoster, TheLogEndsBeforeThisWeekAndEachSetIsSound)
+TEST(DemoRoster, TheLogEndsBeforeTodayAndEachSetIsSound)
 {
     const QDate monday(2026, 11, 23);
     std::map<LifterId, int> sets;
     const Edit edit = roster(kToday);
     for (const LoggedSession &session : edit.sessions.after) {
-        EXPECT_LT(session.day, monday);
+        EXPECT_LT(session.day, kToday);
         EXPECT_GE(session.day, monday.addDays(-30 * 7));
         for (const SetEntry &set : session.sets) {
             EXPECT_TRUE(problems(set).isEmpty()) << problems(set).join(u' ').toStdString();
@@ -102,6 +104,37 @@ TEST(DemoRoster, EveryLifterHasAPlanForThisWeekWithoutGapsInADay)
         planned.insert(card.lifter);
     }
     EXPECT_EQ(planned.size(), 12u);
+}
+
+TEST(DemoRoster, TheWeekUnderWayIsLoggedByItsPlanAndOneMissedMonday)
+{
+    const QDate monday(2026, 11, 23);
+    const Edit edit = roster(kToday);
+    std::set<LifterId> trained;
+    for (const LoggedSession &session : edit.sessions.after)
+        if (session.day == monday) {
+            trained.insert(session.lifter);
+            for (const SetEntry &set : session.sets)
+                EXPECT_TRUE(std::any_of(
+                    edit.cards.after.begin(), edit.cards.after.end(), [&](const Card &card) {
+                        return card.lifter == session.lifter && card.day == monday
+                            && card.variation == set.variation;
+                    }));
+        }
+    EXPECT_EQ(trained.size(), 11u);
+}
+
+TEST(DemoRoster, SomeHaveCheckedInTodayOneWithPain)
+{
+    int pains = 0;
+    const Edit edit = roster(kToday);
+    for (const CheckIn &checkIn : edit.checkIns.after) {
+        EXPECT_TRUE(problems(checkIn).isEmpty());
+        EXPECT_EQ(checkIn.day, kToday);
+        pains += checkIn.pain.has_value();
+    }
+    EXPECT_EQ(pains, 1);
+    EXPECT_EQ(edit.checkIns.after.size(), 5u);
 }
 
 TEST(DemoRoster, ACatalogueWithoutATrainedVariationIsNamed)

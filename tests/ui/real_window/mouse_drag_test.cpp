@@ -61,7 +61,8 @@ protected:
             RosterFile file = RosterFile::create(path);
             Edit edit = demo::demoRoster(file.variations(), QDate::currentDate(),
                 {[&] { return file.newId<LifterTag>(); }, [&] { return file.newId<SessionTag>(); },
-                    [&] { return file.newId<CardTag>(); }, [&] { return file.newId<BlockTag>(); }});
+                    [&] { return file.newId<CardTag>(); }, [&] { return file.newId<BlockTag>(); },
+                    [&] { return file.newId<CheckInTag>(); }});
             edit.cards = {}; // an empty board to drop on
             file.apply(edit);
         }
