@@ -24,13 +24,13 @@ QString tr(const char *text)
     return QCoreApplication::translate("Commands", text);
 }
 
-void waitFor(const ui::Estimates &estimates)
+/// Until what is worked out off the screen's thread is there.
+template <typename Worker> void waitFor(const Worker &worker)
 {
-    if (!estimates.isBusy())
-        return;
     QEventLoop loop;
-    QObject::connect(&estimates, &ui::Estimates::changed, &loop, &QEventLoop::quit);
-    loop.exec();
+    QObject::connect(&worker, &Worker::changed, &loop, &QEventLoop::quit);
+    while (worker.isBusy())
+        loop.exec();
 }
 
 /// Lets what the last signals asked for be laid out and drawn.
@@ -75,6 +75,7 @@ int picture(const PictureOptions &options, Console &console)
             tr("The window has the pages 1 to %1.").arg(roster.pages().count()));
     roster.pages().setCurrentIndex(options.page - 1);
     waitFor(roster.estimates());
+    waitFor(roster.insights());
     settle();
 
     QBuffer png;

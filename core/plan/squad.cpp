@@ -84,8 +84,8 @@ private:
         const double change = weeks.back().smoothed.kg / weeks[weeks.size() - 5].smoothed.kg - 1.0;
         m_row.fourWeekChange = change;
         const QString percent = QLocale().toString(std::abs(100.0 * change), 'f', 1);
-        m_row.trendWords = change >= kClearChange ? Text::tr("up %1 % (4 wk)").arg(percent)
-            : change <= -kClearChange             ? Text::tr("down %1 % (4 wk)").arg(percent)
+        m_row.trendWords = change >= kClearChange ? Text::tr("up %1 %").arg(percent)
+            : change <= -kClearChange             ? Text::tr("down %1 %").arg(percent)
                                                   : Text::tr("level");
     }
 
@@ -147,7 +147,7 @@ private:
                 Text::tr("%1 x %2, %3")
                     .arg(QLocale().toString(set.repsDone), formatLoad(set.loadKg, m_lifter.unit),
                         variation ? variation->name : QString());
-            m_row.surprise = {session.day, set.variation, pull.surprise,
+            m_row.surprise = {session.day, set.variation, pull.surprise, done,
                 pull.surprise > 0.0 ? Text::tr("better than forecast: %1").arg(done)
                                     : Text::tr("worse than forecast: %1").arg(done)};
         }
@@ -180,7 +180,7 @@ private:
                 Text::tr("No session since %1.").arg(shortDate(*m_row.lastSession)));
         if (m_row.fourWeekChange && *m_row.fourWeekChange <= kFall)
             say(About::falling, std::min(-1000.0 * *m_row.fourWeekChange, 40.0),
-                Text::tr("The estimated max is %1.").arg(m_row.trendWords));
+                Text::tr("The estimated max is %1 in four weeks.").arg(m_row.trendWords));
         if (m_row.daysToMeet && *m_row.daysToMeet <= kMeetDays)
             say(About::meet, 10.0 + 0.5 * (kMeetDays - *m_row.daysToMeet),
                 Text::tr("Days to the meet: %1.").arg(*m_row.daysToMeet));

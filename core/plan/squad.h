@@ -45,7 +45,8 @@ struct SquadSurprise
     QDate day;
     VariationId variation;
     double sd = 0.0; ///< above 0 = better than forecast
-    QString words;
+    QString done;    ///< "5 x 100 kg, Competition bench"
+    QString words;   ///< "worse than forecast: 5 x 100 kg, Competition bench"
 
     friend bool operator==(const SquadSurprise &, const SquadSurprise &) = default;
 };

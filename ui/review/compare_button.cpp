@@ -19,7 +19,7 @@ constexpr int kIdRole = Qt::UserRole;
 } // namespace
 
 CompareButton::CompareButton(int most, QWidget *parent)
-    : QToolButton(parent)
+    : QPushButton(parent)
     , m_most(most)
     , m_query(new QLineEdit)
     , m_list(new QListWidget)
@@ -38,7 +38,6 @@ CompareButton::CompareButton(int most, QWidget *parent)
     action->setDefaultWidget(panel);
     menu->addAction(action);
     setMenu(menu);
-    setPopupMode(InstantPopup);
     connect(menu, &QMenu::aboutToShow, m_query, [this] { m_query->setFocus(); });
     connect(m_query, &QLineEdit::textChanged, this, &CompareButton::narrow);
     connect(m_list, &QListWidget::itemChanged, this, &CompareButton::take);

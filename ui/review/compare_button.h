@@ -2,7 +2,7 @@
 
 #include "core/domain/lifter.h"
 
-#include <QToolButton>
+#include <QPushButton>
 #include <vector>
 
 class QLineEdit;
@@ -12,7 +12,7 @@ class QListWidgetItem;
 namespace ui {
 
 /// Chooses the lifters to compare with, from a list with a search that drops down.
-class CompareButton final : public QToolButton
+class CompareButton final : public QPushButton
 {
     Q_OBJECT
 

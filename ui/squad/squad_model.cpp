@@ -97,21 +97,22 @@ QString SquadModel::words(const core::SquadRow &row, int column) const
                        : none();
     }
     case lastColumn:
-        return row.lastSession ? locale.toString(*row.lastSession, QLocale::ShortFormat) : none();
+        return row.lastSession ? locale.toString(*row.lastSession, QStringLiteral("d MMM"))
+                               : none();
     case plannedColumn:
         return tr("%n wk", nullptr, row.plannedWeeks);
     case missedColumn:
         return locale.toString(row.missed);
     case painColumn:
-        return !row.pain     ? none()
-            : row.pain->area ? tr("pain: %1").arg(core::words(*row.pain->area))
-                             : tr("pain: %1").arg(row.pain->words);
+        return !row.pain ? none() : row.pain->area ? core::words(*row.pain->area) : row.pain->words;
     case readinessColumn:
         return row.readiness ? locale.toString(*row.readiness, 'f', 1) : none();
     case meetColumn:
         return row.daysToMeet ? tr("%n d", nullptr, *row.daysToMeet) : none();
     case surpriseColumn:
-        return row.surprise ? row.surprise->words : none();
+        return !row.surprise       ? none()
+            : row.surprise->sd > 0 ? tr("better: %1").arg(row.surprise->done)
+                                   : tr("worse: %1").arg(row.surprise->done);
     default:
         return {};
     }
@@ -150,6 +151,8 @@ QVariant SquadModel::headerData(int section, Qt::Orientation orientation, int ro
                   "nothing planned 20; ten days without a session 15; a falling max up to 40; a "
                   "meet within four weeks 10 to 24; a set far from its forecast up to 15; sets "
                   "that disagree 6. They order the table and mean nothing else.");
+    if (role == Qt::ToolTipRole && section == trendColumn)
+        return tr("Estimated max, twelve weeks as a line, the change of the last four in words.");
     if (role != Qt::DisplayRole)
         return {};
     switch (section) {
@@ -162,7 +165,7 @@ QVariant SquadModel::headerData(int section, Qt::Orientation orientation, int ro
     case maxColumn:
         return tr("Est. max");
     case lastColumn:
-        return tr("Last session");
+        return tr("Trained");
     case plannedColumn:
         return tr("Planned");
     case missedColumn:
@@ -170,7 +173,7 @@ QVariant SquadModel::headerData(int section, Qt::Orientation orientation, int ro
     case painColumn:
         return tr("Pain");
     case readinessColumn:
-        return tr("Readiness");
+        return tr("Ready");
     case meetColumn:
         return tr("Meet in");
     case surpriseColumn:

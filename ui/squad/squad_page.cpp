@@ -19,12 +19,11 @@ namespace ui {
 namespace {
 constexpr int kAhead = 365; ///< days of plan that are looked at
 constexpr int kQueryWidth = 280, kLeastWidth = 40;
-/// All but the surprise fit a window of 1366 pixels beside the lifter list.
-constexpr std::pair<SquadModel::Column, int> kWidths[] = {{SquadModel::lifterColumn, 120},
-    {SquadModel::attentionColumn, 196}, {SquadModel::trendColumn, 200}, {SquadModel::maxColumn, 72},
-    {SquadModel::lastColumn, 96}, {SquadModel::plannedColumn, 64}, {SquadModel::missedColumn, 60},
-    {SquadModel::painColumn, 80}, {SquadModel::readinessColumn, 80}, {SquadModel::meetColumn, 64},
-    {SquadModel::surpriseColumn, 260}};
+/// All fit a window of 1366 pixels beside the lifter list; the last has what is left.
+constexpr std::pair<SquadModel::Column, int> kWidths[] = {{SquadModel::lifterColumn, 112},
+    {SquadModel::attentionColumn, 212}, {SquadModel::trendColumn, 162}, {SquadModel::maxColumn, 66},
+    {SquadModel::lastColumn, 60}, {SquadModel::plannedColumn, 56}, {SquadModel::missedColumn, 54},
+    {SquadModel::painColumn, 66}, {SquadModel::readinessColumn, 50}, {SquadModel::meetColumn, 52}};
 } // namespace
 
 SquadPage::SquadPage(RosterSession &session, Estimates &estimates, QWidget *parent)

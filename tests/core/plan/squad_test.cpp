@@ -139,7 +139,7 @@ TEST_F(Squad, AFallingMaxIsSaidWithItsNumber)
     benches[{2}] = bench(100.0, 96.0);
     const SquadRow falling = row(2);
     EXPECT_NEAR(*falling.fourWeekChange, -0.04, 1e-12);
-    EXPECT_EQ(falling.trendWords.toStdString(), "down 4.0 % (4 wk)");
+    EXPECT_EQ(falling.trendWords.toStdString(), "down 4.0 %");
     EXPECT_EQ(rows().front().lifter, LifterId{2});
     EXPECT_FALSE(falling.leadsToPlan());
 }
