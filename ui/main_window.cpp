@@ -158,8 +158,8 @@ void MainWindow::buildViewMenu()
     addRosterAction(menu, tr("&Previous lifter"), tr("Alt+Up"),
         [](RosterView &roster) { roster.lifters().stepLifter(-1); });
     menu->addSeparator();
-    for (int page = 0; const QString &name : {tr("&Week board"), tr("Re&view"),
-                           tr("&All lifters' week"), tr("S&quad"), tr("Carry-&over"), tr("Lo&g")}) {
+    for (int page = 0; const QString &name : {tr("&Week board"), tr("Lo&g"), tr("Re&view"),
+                           tr("&All lifters' week"), tr("S&quad"), tr("Carry-&over")}) {
         addRosterAction(menu, name, QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + page)),
             [page](RosterView &roster) { roster.showPage(page); });
         ++page;

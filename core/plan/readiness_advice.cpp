@@ -13,6 +13,7 @@ namespace {
 
 constexpr int kFewestSessions = 10; ///< of the lifter, before loads are moved by it
 constexpr double kLowReadiness = 2.5;
+constexpr double kLeastShift = 0.005; ///< share; less no plate can show
 
 struct Text
 {
@@ -100,17 +101,21 @@ void shiftLoads(ReadinessAdvice &advice, double readiness, const strength::Readi
     }
     advice.measured = effect->factorAt(readiness);
     const strength::Interval &factor = *advice.measured;
-    if (factor.high90 < 1.0) {
+    const bool isWeaker = factor.high90 < 1.0;
+    if (isWeaker && factor.value <= 1.0 - kLeastShift) {
         advice.loadFactor = factor.value;
         advice.words << Text::tr("On days like this the lifter is %1 % weaker than usual (%2 to "
-                                 "%3 %): loads lighter by that much.")
+                                 "%3 %): bench loads lighter by that much.")
                             .arg(percentOff(factor.value), percentOff(factor.high90),
                                 percentOff(factor.low90));
-    } else if (factor.low90 > 1.0) {
+    } else if (factor.low90 >= 1.0 + kLeastShift) {
         advice.loadFactor = factor.low90;
         advice.words << Text::tr("On days like this the lifter is stronger than usual, by %1 % at "
-                                 "least: loads heavier by no more than that.")
+                                 "least: bench loads heavier by no more than that.")
                             .arg(percentOff(factor.low90));
+    } else if (isWeaker || factor.low90 > 1.0) {
+        advice.words << Text::tr("What readiness like this does to this lifter's strength for "
+                                 "sure is less than half a percent. The loads stay.");
     } else {
         advice.words << Text::tr("Readiness like this has not changed this lifter's strength so "
                                  "that it could be told from chance. The loads stay.");

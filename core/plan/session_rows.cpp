@@ -35,6 +35,13 @@ bool worksArea(const DaySet &set, BodyArea area, std::span<const Variation> cata
     return (variation && works(*variation, area)) || (lead && works(*lead, area));
 }
 
+/// Readiness was measured on the bench press, and says nothing of the other lifts.
+bool isBench(const DaySet &set, std::span<const Variation> catalogue)
+{
+    const Variation *variation = find(catalogue, set.variation);
+    return variation && variation->lift == Lift::bench;
+}
+
 bool isMaximal(const DaySet &set)
 {
     return set.reps <= kMostMaximalReps && set.rpe && *set.rpe > kMaximalRpe;
@@ -178,7 +185,7 @@ std::vector<DaySet> adjusted(std::vector<DaySet> sets, const CheckIn &checkIn,
             set.withheld = Text::tr("No maximal attempt today: agree on something lighter.");
         if (!set.withheld.isEmpty())
             set.loadKg.reset();
-        else if (shiftLoads && set.loadKg)
+        else if (shiftLoads && set.loadKg && isBench(set, catalogue))
             set.loadKg = plates.round(*set.loadKg * advice.loadFactor).loadKg;
     }
     return sets;

@@ -38,7 +38,8 @@ struct DaySet
 
 /// What the day's check-in makes of the sets. Pain withholds every set that works what hurts, and
 /// a maximal attempt (one or two reps rated above 9) is withheld wherever the advice says so.
-/// Loads are shifted only where `shiftLoads` is set, and rounded to the plates.
+/// Loads are shifted only of the bench press and where `shiftLoads` is set, and rounded to the
+/// plates.
 [[nodiscard]] std::vector<DaySet> adjusted(std::vector<DaySet> sets, const CheckIn &checkIn,
     const ReadinessAdvice &advice, bool shiftLoads, std::span<const Variation> catalogue,
     const PlateTable &plates);

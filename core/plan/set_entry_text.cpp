@@ -8,6 +8,7 @@ namespace core {
 namespace {
 
 constexpr double kHighestRpe = 10.0; ///< a bare number above is a load
+constexpr double kManyReps = 30.0;   ///< of "12x60", 60 is not the reps
 
 struct Text
 {
@@ -53,16 +54,37 @@ private:
             m_error = EntryError{int(position), words};
     }
 
-    /// Goes behind `pattern` where it stands next; its groups are in m_match.
+    [[nodiscard]] QRegularExpressionMatch matchHere(const QRegularExpression &pattern) const
+    {
+        return pattern.match(m_text, m_at, QRegularExpression::NormalMatch,
+            QRegularExpression::AnchorAtOffsetMatchOption);
+    }
+
+    /// Goes behind the match; its groups are in m_match.
+    void accept(const QRegularExpressionMatch &match)
+    {
+        m_match = match;
+        m_from = m_at;
+        m_at = match.capturedEnd();
+    }
+
     bool take(const QRegularExpression &pattern)
     {
-        m_match = pattern.match(m_text, m_at, QRegularExpression::NormalMatch,
-            QRegularExpression::AnchorAtOffsetMatchOption);
-        if (!m_match.hasMatch())
+        const QRegularExpressionMatch match = matchHere(pattern);
+        if (match.hasMatch())
+            accept(match);
+        return match.hasMatch();
+    }
+
+    /// Of two numbers with an x between them: the plan says "5 x 100 kg", many a log 100x5.
+    static bool isRepsFirst(const QRegularExpressionMatch &pair)
+    {
+        if (!pair.hasMatch())
             return false;
-        m_from = m_at;
-        m_at = m_match.capturedEnd();
-        return true;
+        const double first = pair.captured(1).toDouble();
+        const double second = pair.captured(2).replace(u',', u'.').toDouble();
+        return pair.capturedLength(3) > 0 || (first <= kHighestRpe && second > kHighestRpe)
+            || (first <= kManyReps && second > kManyReps);
     }
 
     [[nodiscard]] double number(int group) const
@@ -88,6 +110,8 @@ private:
         static const QRegularExpression kNote = pattern(";(.*)$");
         static const QRegularExpression kReps =
             pattern("[x*\\xd7] *(\\d{1,3})(?: *\\+ *(\\d{1,3}))?(?!\\d)");
+        static const QRegularExpression kRepsAndLoad =
+            pattern("(\\d{1,3}) *[x*\\xd7] *(\\d{1,4}(?:[.,]\\d{1,2})?) *(kg|lb)?(?![\\d.,+])");
         static const QRegularExpression kNoRating = pattern("@ *-");
         static const QRegularExpression kRating =
             pattern("@ *(\\d{1,2}(?:[.,]\\d{1,2})?)(?![\\d.,])");
@@ -105,6 +129,9 @@ private:
             m_entry.note = m_match.captured(1).trimmed();
         } else if (take(kReps)) {
             takeReps();
+        } else if (const auto pair = matchHere(kRepsAndLoad); isRepsFirst(pair)) {
+            accept(pair);
+            takeRepsAndLoad();
         } else if (take(kNoRating)) {
             if (once(m_hasRating, Text::tr("The rating")))
                 m_entry.rpe.reset();
@@ -153,6 +180,16 @@ private:
             refuse(m_from, Text::tr("Without a lead rep done, write the reps as one number."));
         m_entry.lead->reps = m_entry.repsDone;
         m_entry.repsDone += m_match.captured(2).toInt();
+    }
+
+    void takeRepsAndLoad()
+    {
+        if (!once(m_hasReps, Text::tr("The number of reps"))
+            || !once(m_hasLoad, Text::tr("The load")))
+            return;
+        m_entry.repsDone = m_match.captured(1).toInt();
+        m_entry.loadKg = kgOf(2, 3);
+        m_loadAt = m_from;
     }
 
     [[nodiscard]] double kgOf(int numberGroup, int unitGroup) const

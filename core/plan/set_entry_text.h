@@ -10,7 +10,7 @@
 ///
 ///     100  100kg  225lb    load on the bar, in the lifter's unit unless one is written
 ///     +2.5  -5             that much heavier or lighter than planned
-///     x4                   reps that went up; 100x4 is both
+///     x4                   reps that went up; 100x4 and 4x100 are both
 ///     x1+2                 of a lead-rep set: lead reps, then the others
 ///     @8.5  8.5            RPE; a bare number up to 10 is one, since no bar is so light
 ///     2RIR                 reps left in reserve, kept as the RPE

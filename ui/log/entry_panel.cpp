@@ -95,6 +95,8 @@ void EntryPanel::show(const std::vector<core::Variation> &catalogue)
     const QString number = tr("Set %1 of %2").arg(m_desk.current() + 1).arg(lines.size());
     m_title->setText(m_desk.isLogged()
             ? tr("%1, logged: %2, %3").arg(number, line.variation, line.did)
+            : m_desk.isOffered()
+            ? (lines.size() == 1 ? tr("First set: %1") : tr("Another set: %1")).arg(line.variation)
             : m_desk.isExtra() ? tr("%1, extra: %2").arg(number, line.variation)
                                : tr("%1: %2, %3").arg(number, line.variation, line.asked));
     m_field->setAccessibleDescription(m_title->text());
@@ -134,6 +136,9 @@ void EntryPanel::preview()
     if (isBlank && !m_desk.withheld().isEmpty())
         m_preview->say(
             m_desk.withheld() + tr(" If the set was done all the same, write its load and reps."));
+    else if (isBlank && m_desk.isOffered() && m_desk.lines().size() > 1)
+        m_preview->say(tr("Nothing more is to do. What you write is added as a set; Up goes to the "
+                          "others, Alt+Down to the next lifter."));
     else if (reading.error)
         m_preview->say(isBlank ? reading.error->words : tr("…"));
     else if (isBlank && m_desk.isLogged())

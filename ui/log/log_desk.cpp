@@ -43,19 +43,19 @@ void LogDesk::rebuild()
         return;
     m_lines = logLines(m_log.rows(), m_log.planned(), m_log.done(), m_log.catalogue(),
         m_log.lifter()->unit, m_log.day() < QDate::currentDate());
-    if (m_lines.empty()) {
-        m_draft.isExtra = m_draft.isOnly = true; // whatever is typed on such a day is one
-    } else if (m_draft.isOnly && !isTouched()) {
+    if (m_draft.isOffered && !isTouched()) {
         m_draft = {}; // the plan has come, or the log
         m_draft.line = lineToBegin(m_lines);
     }
     const size_t end = m_lines.size();
-    m_draft.line = std::min(m_draft.line, m_draft.isExtra ? end : end - 1);
+    if (m_draft.line >= end && !m_draft.isExtra)
+        m_draft.isExtra = m_draft.isOffered = true;
+    m_draft.line = std::min(m_draft.line, end);
     if (!m_draft.isExtra)
         return;
     LogLine extra;
     extra.state = LineState::extra;
-    extra.said = tr("extra set, not saved yet");
+    extra.said = m_draft.isOffered ? tr("add a set") : tr("extra set, not saved yet");
     const core::Variation *variation = core::find(m_log.catalogue(), extraStart().variation);
     extra.variation = variation ? variation->name : QString();
     m_lines.insert(m_lines.begin() + std::ptrdiff_t(m_draft.line), extra);
@@ -89,13 +89,14 @@ core::SetEntry LogDesk::extraStart() const
         const core::SessionRow &above = m_log.rows()[m_draft.line - 1];
         entry = above.done ? m_log.done()[*above.done]
                            : core::asPlanned(m_log.planned()[*above.planned]);
+        if (entry.failed)
+            entry.repsDone = entry.repsPlanned.value_or(entry.repsDone);
+        entry.failed = false;
         entry.repsPlanned.reset();
         entry.rpe.reset();
         entry.velocityMs.reset();
         entry.touch.reset();
         entry.note.clear();
-        if (entry.failed && entry.repsDone == 0)
-            entry.failed = false;
     } else if (const core::Variation *bench =
                    core::competitionOf(m_log.catalogue(), core::Lift::bench)) {
         entry.variation = bench->id;
@@ -163,6 +164,8 @@ std::optional<core::EntryError> LogDesk::take()
     if (!m_log.lifter())
         return std::nullopt;
     const bool wasLogged = isLogged();
+    if (m_draft.isOffered && !isTouched() && m_lines.size() > 1)
+        return std::nullopt; // Enter once too often
     if (!wasLogged || isTouched()) {
         const core::EntryReading said = reading();
         if (said.error)
@@ -176,7 +179,7 @@ std::optional<core::EntryError> LogDesk::take()
             return std::nullopt;
         }
     }
-    m_draft.line = nextOpen(m_lines, m_draft.line + 1).value_or(m_draft.line);
+    m_draft.line = nextOpen(m_lines, m_draft.line + 1).value_or(m_lines.size());
     rebuild();
     Q_EMIT changed();
     return std::nullopt;
@@ -184,8 +187,8 @@ std::optional<core::EntryError> LogDesk::take()
 
 std::optional<core::EntryError> LogDesk::step(int lines)
 {
-    const int end = int(m_lines.size()) - 1;
-    return select(size_t(std::clamp(int(m_draft.line) + lines, 0, std::max(end, 0))));
+    const int end = int(m_lines.size()) - (m_draft.isExtra ? 1 : 0);
+    return select(size_t(std::clamp(int(m_draft.line) + lines, 0, end)));
 }
 
 std::optional<core::EntryError> LogDesk::select(size_t line)
@@ -206,8 +209,14 @@ std::optional<core::EntryError> LogDesk::select(size_t line)
 
 std::optional<core::EntryError> LogDesk::beginExtra()
 {
-    if (m_draft.isExtra || !m_log.lifter())
+    if (!m_log.lifter() || (m_draft.isExtra && !m_draft.isOffered))
         return std::nullopt;
+    if (m_draft.isOffered) {
+        m_draft.isOffered = false;
+        rebuild();
+        Q_EMIT changed();
+        return std::nullopt;
+    }
     const size_t below = m_draft.line + 1;
     if (isTouched())
         if (auto refused = take())

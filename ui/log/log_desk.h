@@ -32,6 +32,8 @@ public:
     [[nodiscard]] core::VariationId variation() const;
     [[nodiscard]] bool isLogged() const;
     [[nodiscard]] bool isExtra() const { return m_draft.isExtra; }
+    /// An extra set that nobody began: where nothing is left to do, what is typed adds one.
+    [[nodiscard]] bool isOffered() const { return m_draft.isOffered; }
     /// Why nothing is suggested for the set at hand; empty when something is.
     [[nodiscard]] QString withheld() const;
 
@@ -43,7 +45,8 @@ public:
     /// Saves the set at hand and goes on to the next one to do. Why not, where it is refused; a
     /// failed write has been told by the session.
     std::optional<core::EntryError> take();
-    /// To the line so many further; a half-typed set is saved first.
+    /// To the line so many further, below the last one to another set; a half-typed set is saved
+    /// first.
     std::optional<core::EntryError> step(int lines);
     std::optional<core::EntryError> select(size_t line);
     /// Begins a set below the one at hand.
@@ -61,7 +64,7 @@ private:
     {
         size_t line = 0;
         bool isExtra = false;             ///< the line is a set that is being added
-        bool isOnly = false;              ///< an extra one because the day has no other set
+        bool isOffered = false;           ///< an extra one because nothing else is to do
         core::VariationId variation = {}; ///< swapped for; invalid = as it stands
         QString text = {};
 

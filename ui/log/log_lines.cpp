@@ -131,7 +131,7 @@ size_t lineToBegin(const std::vector<LogLine> &lines)
     for (size_t i = 0; i < lines.size(); ++i)
         if (lines[i].done)
             from = i + 1;
-    return nextOpen(lines, from).value_or(lines.empty() ? 0 : lines.size() - 1);
+    return nextOpen(lines, from).value_or(lines.size());
 }
 
 } // namespace ui

@@ -43,7 +43,7 @@ struct LogLine
 /// too often would log it.
 [[nodiscard]] std::optional<size_t> nextOpen(const std::vector<LogLine> &lines, size_t from);
 
-/// Where logging begins or goes on: the first open line after the last logged one.
+/// Where logging begins or goes on: the first open line after the last logged one, else behind all.
 [[nodiscard]] size_t lineToBegin(const std::vector<LogLine> &lines);
 
 } // namespace ui

@@ -49,12 +49,12 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
 {
     m_pages->setDocumentMode(true);
     m_pages->addTab(m_board, tr("&Week board"));
+    m_pages->addTab(new LogPage(m_session, m_estimates, m_insights, m_selection), tr("Lo&g"));
     m_pages->addTab(m_review, tr("Re&view"));
     m_pages->addTab(m_rosterWeek, tr("&All lifters' week"));
     m_pages->addTab(m_squad, tr("S&quad"));
     auto *carryOver = new CarryOverPage(m_session, m_insights);
     m_pages->addTab(carryOver, tr("Carry-&over"));
-    m_pages->addTab(new LogPage(m_session, m_estimates, m_insights, m_selection), tr("Lo&g"));
     connect(m_squad, &SquadPage::reasonAskedFor, this, [this](core::LifterId lifter, bool plan) {
         m_selection.setLifter(lifter);
         if (plan)

@@ -68,6 +68,18 @@ TEST_F(ReadinessAdvised, HighReadinessAddsNoMoreThanTheIntervalsNearEnd)
     EXPECT_TRUE(advice.mayGoMaximal);
 }
 
+TEST_F(ReadinessAdvised, WhatNoPlateCanShowIsNoShift)
+{
+    effect.slope = {0.002, 0.002};
+    effect.covariance = Eigen::Matrix2d::Identity() * 0.0002 * 0.0002;
+    for (const int answer : {2, 5}) {
+        sayAll(answer);
+        const ReadinessAdvice advice = advise();
+        EXPECT_DOUBLE_EQ(advice.loadFactor, 1.0);
+        EXPECT_TRUE(advice.words.first().contains(QStringLiteral("less than half a percent")));
+    }
+}
+
 TEST_F(ReadinessAdvised, WithoutSupportTheLoadsStay)
 {
     sayAll(2);

@@ -174,9 +174,10 @@ TEST(Adjusted, LoadsAreShiftedOnlyWhereAskedForAndRoundedToThePlates)
     ReadinessAdvice advice;
     advice.loadFactor = 0.97;
     const PlateTable plates(usualGear(Unit::kilogram));
-    const std::vector<DaySet> plan{asked(comp, 5, 100.0)};
+    const std::vector<DaySet> plan{asked(comp, 5, 100.0), asked(squat, 5, 140.0)};
     EXPECT_EQ(adjusted(plan, {}, advice, false, catalogue(), plates), plan);
     const auto shifted = adjusted(plan, {}, advice, true, catalogue(), plates);
     EXPECT_EQ(shifted[0].loadKg, plates.round(97.0).loadKg);
     EXPECT_EQ(shifted[0].planKg, 100.0);
+    EXPECT_EQ(shifted[1].loadKg, 140.0) << "the effect was measured on the bench press";
 }

@@ -71,6 +71,21 @@ TEST(SetEntryText, ABareNumberUpToTenIsARatingAboveALoad)
     EXPECT_EQ(entered("10kg").loadKg, 10.0);
 }
 
+TEST(SetEntryText, RepsMayStandBeforeTheLoad)
+{
+    for (const char *text : {"100x4", "4x100", "4 x 100 kg", "4*100kg", "4 \u00d7 100"}) {
+        EXPECT_EQ(entered(text).loadKg, 100.0) << text;
+        EXPECT_EQ(entered(text).repsDone, 4) << text;
+        EXPECT_EQ(entered(text).rpe, std::nullopt) << text;
+    }
+    EXPECT_EQ(entered("3x102,5 @9").loadKg, 102.5);
+    EXPECT_EQ(entered("12x60").loadKg, 60.0);
+    EXPECT_EQ(entered("20x12").loadKg, 20.0);
+    EXPECT_EQ(entered("12x20kg").repsDone, 12);
+    EXPECT_THAT(entered("8 x4").rpe, Optional(8.0));
+    EXPECT_THAT(refused("4x100 x3"), HasSubstr("reps is there twice"));
+}
+
 TEST(SetEntryText, LoadsAreInTheLiftersUnitUnlessOneIsWritten)
 {
     EXPECT_THAT(entered("225", planned(), Unit::pound).loadKg, DoubleNear(102.058, 1e-3));

@@ -170,6 +170,39 @@ TEST_F(LogPageTest, EnterOnceTooOftenLogsNothing)
     EXPECT_THAT(logged(), SizeIs(1));
 }
 
+TEST_F(LogPageTest, WhereNothingIsLeftToDoWhatIsTypedAddsASet)
+{
+    plan("comp", QStringLiteral("1x5 90kg"));
+    enter("x3 miss 10 t4; low");
+    enter("80x4");
+    ASSERT_THAT(logged(), SizeIs(2)) << "the last set is not written over";
+    EXPECT_EQ(logged()[0].loadKg, 90.0);
+    EXPECT_EQ(logged()[1].loadKg, 80.0);
+    EXPECT_EQ(logged()[1].repsPlanned, std::nullopt);
+    press(Qt::Key_Up);
+    enter("9");
+    EXPECT_THAT(logged()[1].rpe, Optional(9.0)) << "but a set gone back to is";
+    press(Qt::Key_Up);
+    press(Qt::Key_Down);
+    press(Qt::Key_Down);
+    enter("70x6");
+    EXPECT_THAT(logged(), SizeIs(3)) << "below the last one is room again";
+    roster.session.undoStack().undo();
+    EXPECT_THAT(logged(), SizeIs(2));
+}
+
+TEST_F(LogPageTest, ASetAfterAMissIsNoMiss)
+{
+    plan("comp", QStringLiteral("1x5 90kg"));
+    enter("x3 miss 10 t4; low");
+    press(Qt::Key_Insert);
+    enter("");
+    ASSERT_THAT(logged(), SizeIs(2));
+    EXPECT_FALSE(logged()[1].failed);
+    EXPECT_EQ(logged()[1].repsDone, 5);
+    EXPECT_EQ(logged()[1].touch, std::nullopt);
+}
+
 TEST_F(LogPageTest, AMistakeIsRefusedAtTheFieldAndStaysToBeMended)
 {
     plan("comp", QStringLiteral("1x5 90kg"));
@@ -210,9 +243,11 @@ TEST_F(LogPageTest, ExtraSetsSwapsChangesAndDeletions)
 
     press(Qt::Key_Up);
     press(Qt::Key_Up);
+    press(Qt::Key_Up);
     enter("x4"); // of the first set
     EXPECT_EQ(logged()[0].repsDone, 4);
     EXPECT_THAT(logged()[0].rpe, Optional(8.0)) << "what was not written stays";
+    press(Qt::Key_Up);
     press(Qt::Key_Up);
     press(Qt::Key_Up);
     press(Qt::Key_Delete);

@@ -252,7 +252,7 @@ TEST_F(Window, TurnsToThePagesByTheirActions)
     makeRoster(path, u"Ada Quill"_s);
     ASSERT_TRUE(window.openFile(path));
     action(u"Review"_s)->trigger();
-    EXPECT_EQ(window.roster()->pages().currentIndex(), 1);
+    EXPECT_EQ(window.roster()->pages().currentIndex(), 2);
     action(u"Week board"_s)->trigger();
     EXPECT_EQ(window.roster()->pages().currentIndex(), 0);
 }
