@@ -14,10 +14,13 @@
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTimer>
+#include <chrono>
 
 namespace app {
 
 namespace {
+
+constexpr auto kPatience = std::chrono::seconds(30);
 
 QString tr(const char *text)
 {
@@ -29,7 +32,8 @@ template <typename Worker> void waitFor(const Worker &worker)
 {
     QEventLoop loop;
     QObject::connect(&worker, &Worker::changed, &loop, &QEventLoop::quit);
-    while (worker.isBusy())
+    QTimer::singleShot(kPatience, &loop, &QEventLoop::quit);
+    if (worker.isBusy())
         loop.exec();
 }
 

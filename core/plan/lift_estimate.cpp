@@ -57,6 +57,17 @@ strength::LifterLog emptyLog(const Lifter &lifter)
     return log;
 }
 
+constexpr Lift kLifts[] = {Lift::bench, Lift::squat, Lift::deadlift};
+
+/// @param fits  one a lifter, as `all` has them; its readings are taken
+void put(LiftEstimates &estimates, const std::vector<Lifter> &lifters, Lift lift,
+    std::vector<strength::LifterEstimate> fits, LiftLogs &all)
+{
+    for (size_t i = 0; i < fits.size(); ++i)
+        estimates.emplace(std::pair(lifters[i].id, lift),
+            LiftEstimate{std::move(fits[i]), all.rows, all.priors, std::move(all.readings[i])});
+}
+
 } // namespace
 
 int LiftEstimate::rowOf(VariationId variation) const
@@ -120,20 +131,40 @@ LiftLogs liftLogs(const std::vector<Lifter> &lifters, const std::vector<Variatio
     return result;
 }
 
-std::map<std::pair<LifterId, Lift>, LiftEstimate> estimateAll(const std::vector<Lifter> &lifters,
-    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions)
+RosterFit fitRoster(const std::vector<Lifter> &lifters, const std::vector<Variation> &variations,
+    const std::vector<LoggedSession> &sessions)
 {
-    std::map<std::pair<LifterId, Lift>, LiftEstimate> result;
-    for (const Lift lift : {Lift::bench, Lift::squat, Lift::deadlift}) {
+    RosterFit fit;
+    for (const Lift lift : kLifts) {
         LiftLogs all = liftLogs(lifters, variations, sessions, lift);
         if (all.rows.empty())
             continue;
-        std::vector<strength::LifterEstimate> fits = strength::estimateRoster(all.logs, all.priors);
-        for (size_t i = 0; i < lifters.size(); ++i)
-            result.emplace(std::pair(lifters[i].id, lift),
-                LiftEstimate{std::move(fits[i]), all.rows, all.priors, std::move(all.readings[i])});
+        strength::LearntRoster learnt = strength::learnRoster(all.logs, all.priors);
+        put(fit.estimates, lifters, lift, strength::estimateRoster(all.logs, all.priors, learnt),
+            all);
+        fit.learnt.emplace(lift, std::move(learnt));
     }
-    return result;
+    return fit;
+}
+
+LiftEstimates fitSome(const std::vector<Lifter> &lifters, const std::vector<Variation> &variations,
+    const std::vector<LoggedSession> &sessions, const LearntLifts &learnt)
+{
+    LiftEstimates estimates;
+    for (const auto &[lift, roster] : learnt) {
+        LiftLogs all = liftLogs(lifters, variations, sessions, lift);
+        std::vector<strength::LifterEstimate> fits;
+        for (const strength::LifterLog &log : all.logs)
+            fits.push_back(strength::estimateLifter(log, all.priors, roster));
+        put(estimates, lifters, lift, std::move(fits), all);
+    }
+    return estimates;
+}
+
+LiftEstimates estimateAll(const std::vector<Lifter> &lifters,
+    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions)
+{
+    return fitRoster(lifters, variations, sessions).estimates;
 }
 
 } // namespace core

@@ -41,10 +41,29 @@ struct LiftLogs
     const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions,
     Lift lift);
 
+using LiftEstimates = std::map<std::pair<LifterId, Lift>, LiftEstimate>;
+/// What the lifters lend each other in each lift.
+using LearntLifts = std::map<Lift, strength::LearntRoster>;
+
+struct RosterFit
+{
+    LiftEstimates estimates;
+    LearntLifts learnt;
+};
+
 /// Estimates for every lifter and every lift that has a competition variation in the catalogue.
 /// A lifter without sets gets an estimate with Standing::noData. Pure; may run on any thread.
-[[nodiscard]] std::map<std::pair<LifterId, Lift>, LiftEstimate> estimateAll(
-    const std::vector<Lifter> &lifters, const std::vector<Variation> &variations,
-    const std::vector<LoggedSession> &sessions);
+[[nodiscard]] RosterFit fitRoster(const std::vector<Lifter> &lifters,
+    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions);
+
+/// The same of some lifters alone, by what was learnt of all; lifts that nothing was learnt of are
+/// left out.
+[[nodiscard]] LiftEstimates fitSome(const std::vector<Lifter> &lifters,
+    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions,
+    const LearntLifts &learnt);
+
+/// fitRoster() without what was learnt.
+[[nodiscard]] LiftEstimates estimateAll(const std::vector<Lifter> &lifters,
+    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions);
 
 } // namespace core

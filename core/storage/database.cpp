@@ -89,7 +89,9 @@ Database::Database(const QString &path, Access access)
         m_connection.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_OPEN_READONLY"));
     } else {
         m_connection.setDatabaseName(path);
-        m_connection.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=2000"));
+        m_connection.setConnectOptions(access == Access::readOnly
+                ? QStringLiteral("QSQLITE_BUSY_TIMEOUT=2000;QSQLITE_OPEN_READONLY")
+                : QStringLiteral("QSQLITE_BUSY_TIMEOUT=2000"));
     }
     if (!m_connection.open()) {
         const QSqlError error = m_connection.lastError();

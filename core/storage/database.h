@@ -51,7 +51,8 @@ class Database
 public:
     enum class Access {
         readWrite,
-        frozen ///< read-only, taking the file as unchanging: leaves no trace beside it
+        readOnly, ///< beside a connection that writes
+        frozen    ///< read-only, taking the file as unchanging: leaves no trace beside it
     };
 
     Database(const QString &path, Access access);

@@ -33,28 +33,54 @@ void countSets(LifterEstimate &estimate, const LifterLog &log)
         }
 }
 
+LifterEstimate estimate(const LifterLog &log, std::span<const VariationPrior> variations,
+    const RosterPriors &priors, int today)
+{
+    LifterEstimate estimate = report(fitLifter(log, priors, today), variations, today);
+    countSets(estimate, log);
+    return estimate;
+}
+
 } // namespace
 
-std::vector<LifterEstimate> estimateRoster(
+LearntRoster learnRoster(
     std::span<const LifterLog> logs, std::span<const VariationPrior> variations)
 {
     checkVariations(variations);
     for (size_t i = 0; i < logs.size(); ++i)
         checkLog(logs[i], variations.size(), i);
     const RosterPriors published = publishedPriors(variations);
-    const RosterPriors priors = logs.size() > 1 ? pooledPriors(logs, published) : published;
-    const int today = lastDayOf(logs);
+    return {logs.size() > 1 ? pooledPriors(logs, published) : published, lastDayOf(logs)};
+}
+
+std::vector<LifterEstimate> estimateRoster(
+    std::span<const LifterLog> logs, std::span<const VariationPrior> variations)
+{
+    return estimateRoster(logs, variations, learnRoster(logs, variations));
+}
+
+std::vector<LifterEstimate> estimateRoster(std::span<const LifterLog> logs,
+    std::span<const VariationPrior> variations, const LearntRoster &roster)
+{
     std::vector<LifterEstimate> estimates(logs.size());
     forEachOnAllProcessors(logs.size(), [&](size_t i) {
-        estimates[i] = report(fitLifter(logs[i], priors, today), variations, today);
-        countSets(estimates[i], logs[i]);
+        estimates[i] = estimate(logs[i], variations, roster.priors, roster.lastDay);
     });
     return estimates;
 }
 
+LifterEstimate estimateLifter(
+    const LifterLog &log, std::span<const VariationPrior> variations, const LearntRoster &roster)
+{
+    checkVariations(variations);
+    checkLog(log, variations.size(), 0);
+    return estimate(
+        log, variations, roster.priors, std::max(roster.lastDay, lastDayOf(std::span(&log, 1))));
+}
+
 LifterEstimate estimateLifter(const LifterLog &log, std::span<const VariationPrior> variations)
 {
-    return estimateRoster(std::span(&log, 1), variations).front();
+    return estimateLifter(log, variations, learnRoster(std::span(&log, 1), variations));
 }
 
 std::optional<Band> LifterEstimate::maxOn(int day) const

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/strength/roster_priors.h"
 #include "core/strength/training_log.h"
 
 #include <optional>
@@ -120,15 +121,31 @@ struct LifterEstimate
     [[nodiscard]] std::optional<Band> maxOn(int day) const;
 };
 
-/// Estimates of a whole roster, one a log, in order. Lifters lend each other strength where the
-/// model pools; a lone lifter leans on the published values.
+/// What the lifters of a roster lend each other, and how far their logs reach. One lifter's new
+/// sets hardly change it, so that the lifter alone can be estimated anew from it.
+struct LearntRoster
+{
+    RosterPriors priors;
+    int lastDay = 0; ///< of all logs; the lowest int without any set
+};
+
 /// @param variations  row 0 is the competition lift
 /// @throws std::invalid_argument for input that core/strength/validation.h rejects; it names log,
-///         session and set
-[[nodiscard]] std::vector<LifterEstimate> estimateRoster(
+///         session and set; here and below
+[[nodiscard]] LearntRoster learnRoster(
     std::span<const LifterLog> logs, std::span<const VariationPrior> variations);
 
-/// The same for one lifter alone.
+/// Estimates of a whole roster, one a log, in order. Lifters lend each other strength where the
+/// model pools; a lone lifter leans on the published values.
+[[nodiscard]] std::vector<LifterEstimate> estimateRoster(
+    std::span<const LifterLog> logs, std::span<const VariationPrior> variations);
+/// @param roster  learnt from these logs
+[[nodiscard]] std::vector<LifterEstimate> estimateRoster(std::span<const LifterLog> logs,
+    std::span<const VariationPrior> variations, const LearntRoster &roster);
+
+/// One lifter of the roster, or of none: what was learnt then is from the literature alone.
+[[nodiscard]] LifterEstimate estimateLifter(
+    const LifterLog &log, std::span<const VariationPrior> variations, const LearntRoster &roster);
 [[nodiscard]] LifterEstimate estimateLifter(
     const LifterLog &log, std::span<const VariationPrior> variations);
 

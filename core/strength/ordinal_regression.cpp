@@ -1,5 +1,6 @@
 #include "core/strength/ordinal_regression.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <stdexcept>
@@ -10,16 +11,20 @@ namespace {
 
 constexpr int kMostSteps = 100;
 
-double logistic(double u)
+/// F(u), and ln F(u) and ln(1 - F(u)) without overflow.
+struct Logistic
 {
-    return u >= 0.0 ? 1.0 / (1.0 + std::exp(-u)) : std::exp(u) / (1.0 + std::exp(u));
-}
+    double value, log, logOfRest;
 
-/// ln F(u), without overflow.
-double logLogistic(double u)
-{
-    return u >= 0.0 ? -std::log1p(std::exp(-u)) : u - std::log1p(std::exp(u));
-}
+    explicit Logistic(double u)
+    {
+        const double e = std::exp(-std::abs(u));
+        const double rest = std::log1p(e);
+        value = u >= 0.0 ? 1.0 / (1.0 + e) : e / (1.0 + e);
+        log = std::min(u, 0.0) - rest;
+        logOfRest = std::min(-u, 0.0) - rest;
+    }
+};
 
 /// ln(F(upper) - F(lower)) and its derivatives. Written as
 ///   ln F(upper) + ln(1 - F(lower)) + ln(1 - exp(lower - upper)),
@@ -33,16 +38,16 @@ struct Slice
     Slice(double upper, double lower)
     {
         if (std::isfinite(upper)) {
-            const double f = logistic(upper);
-            log += logLogistic(upper);
-            byUpper += 1.0 - f;
-            upperUpper -= f * (1.0 - f);
+            const Logistic f(upper);
+            log += f.log;
+            byUpper += 1.0 - f.value;
+            upperUpper -= f.value * (1.0 - f.value);
         }
         if (std::isfinite(lower)) {
-            const double f = logistic(lower);
-            log += logLogistic(-lower);
-            byLower -= f;
-            lowerLower -= f * (1.0 - f);
+            const Logistic f(lower);
+            log += f.logOfRest;
+            byLower -= f.value;
+            lowerLower -= f.value * (1.0 - f.value);
         }
         if (std::isfinite(upper) && std::isfinite(lower)) {
             const double gap = upper - lower;
@@ -85,7 +90,7 @@ double chanceUpTo(const Eigen::VectorXd &parameters, int categories, int categor
     const Eigen::VectorXd &covariates)
 {
     const double level = covariates.dot(parameters.tail(covariates.size()));
-    return logistic(ordinalThresholds(parameters, categories)[category] - level);
+    return Logistic(ordinalThresholds(parameters, categories)[category] - level).value;
 }
 
 double ordinalLogLikelihood(const OrdinalData &data, const Eigen::VectorXd &parameters,
@@ -145,6 +150,12 @@ double ordinalLogLikelihood(const OrdinalData &data, const Eigen::VectorXd &para
 
 OrdinalFit fitOrdinal(const OrdinalData &data, const NormalBelief &prior)
 {
+    return fitOrdinal(data, prior, prior.mean);
+}
+
+OrdinalFit fitOrdinal(
+    const OrdinalData &data, const NormalBelief &prior, const Eigen::VectorXd &start)
+{
     checkSizes(data, prior);
     const auto count = prior.mean.size();
     const Eigen::MatrixXd precision =
@@ -162,9 +173,9 @@ OrdinalFit fitOrdinal(const OrdinalData &data, const NormalBelief &prior)
         return log;
     };
 
-    OrdinalFit fit{{prior.mean, prior.covariance}, false};
-    Eigen::VectorXd gradient;
-    Eigen::MatrixXd hessian;
+    OrdinalFit fit{{start, prior.covariance}, false};
+    Eigen::VectorXd gradient, nextGradient;
+    Eigen::MatrixXd hessian, nextHessian;
     double damping = 0.0;
     double best = posterior(fit.parameters.mean, &gradient, &hessian);
     for (int step = 0; step < kMostSteps; ++step) {
@@ -180,7 +191,8 @@ OrdinalFit fitOrdinal(const OrdinalData &data, const NormalBelief &prior)
                 fit.converged = true;
                 break;
             }
-            reached = posterior(fit.parameters.mean + move, nullptr, nullptr);
+            // Most steps climb, so that the derivatives there are the next ones.
+            reached = posterior(fit.parameters.mean + move, &nextGradient, &nextHessian);
         }
         if (!(reached > best)) {
             if (gradient.cwiseAbs().maxCoeff() < 1e-6) {
@@ -193,7 +205,9 @@ OrdinalFit fitOrdinal(const OrdinalData &data, const NormalBelief &prior)
         }
         fit.parameters.mean += move;
         damping = damping < 1e-6 ? 0.0 : damping / 8.0;
-        best = posterior(fit.parameters.mean, &gradient, &hessian);
+        best = reached;
+        gradient = nextGradient;
+        hessian = nextHessian;
     }
     const Eigen::LLT<Eigen::MatrixXd> curvature(-hessian);
     if (curvature.info() == Eigen::Success)

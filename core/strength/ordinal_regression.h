@@ -47,6 +47,9 @@ struct OrdinalFit
 ///        maximum likelihood estimate.
 /// @throws std::invalid_argument for sizes that do not match or a score out of range
 [[nodiscard]] OrdinalFit fitOrdinal(const OrdinalData &data, const NormalBelief &prior);
+/// The same from a guess, such as the mode of much the same data: the better it is, the sooner.
+[[nodiscard]] OrdinalFit fitOrdinal(
+    const OrdinalData &data, const NormalBelief &prior, const Eigen::VectorXd &start);
 
 /// The thresholds in rising order, categories - 1 of them.
 [[nodiscard]] Eigen::VectorXd ordinalThresholds(const Eigen::VectorXd &parameters, int categories);

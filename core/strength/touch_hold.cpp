@@ -252,6 +252,53 @@ void checkWanted(int wanted)
         throw std::invalid_argument("touch: the wanted score is 1 to 4");
 }
 
+/// @param guess  of the parameters; on return the fitted ones
+TouchHold holdFrom(std::span<const TouchReading> readings, const TouchRoster &roster, int wanted,
+    const TouchWindow &window, Eigen::VectorXd &guess)
+{
+    checkWanted(wanted);
+    const std::vector<Weighted> all = within(readings, roster, window);
+    TouchHold hold;
+    hold.sets = int(all.size());
+    if (all.empty())
+        return hold;
+    const auto [lowest, highest] = std::minmax_element(all.begin(), all.end(),
+        [](const Weighted &a, const Weighted &b) { return a.reading.share < b.reading.share; });
+    hold.lowestShare = lowest->reading.share;
+    hold.highestShare = highest->reading.share;
+
+    const NormalBelief fit = fitOrdinal(dataOf(all), roster.prior, guess).parameters;
+    guess = fit.mean;
+    const Margin margin(fit, wanted);
+    const std::optional<Interval> crossing = margin.crossing();
+    if (crossing)
+        hold.share =
+            widened(*crossing, roster.driftPerWeek * std::sqrt(missedWeeks(all, window.day)));
+    if (hold.sets < kFewestSets) {
+        hold.standing = TouchStanding::few;
+    } else if (!crossing) {
+        // How the touch falls cannot be told, but that it was kept throughout, or never, can.
+        const bool kept = margin.at(hold.highestShare) > kZ90;
+        const bool lost = margin.at(hold.lowestShare) < -kZ90;
+        hold.standing = kept ? TouchStanding::beyond
+            : lost           ? TouchStanding::below
+                             : TouchStanding::flat;
+        if (kept)
+            hold.share = {hold.highestShare, hold.highestShare, kBeyondAllLoads};
+        else if (lost)
+            hold.share = {hold.lowestShare, 0.0, hold.lowestShare};
+    } else if (hold.share.value > hold.highestShare) {
+        hold.standing = TouchStanding::beyond;
+    } else if (hold.share.value < hold.lowestShare) {
+        hold.standing = TouchStanding::below;
+    } else {
+        hold.standing = hold.share.high90 - hold.share.low90 > kWidestInterval
+            ? TouchStanding::few
+            : TouchStanding::enough;
+    }
+    return hold;
+}
+
 } // namespace
 
 TouchRoster learnTouch(std::span<const std::vector<TouchReading>> lifters)
@@ -295,45 +342,8 @@ TouchRoster learnTouch(std::span<const std::vector<TouchReading>> lifters)
 TouchHold touchHold(std::span<const TouchReading> readings, const TouchRoster &roster, int wanted,
     const TouchWindow &window)
 {
-    checkWanted(wanted);
-    const std::vector<Weighted> all = within(readings, roster, window);
-    TouchHold hold;
-    hold.sets = int(all.size());
-    if (all.empty())
-        return hold;
-    const auto [lowest, highest] = std::minmax_element(all.begin(), all.end(),
-        [](const Weighted &a, const Weighted &b) { return a.reading.share < b.reading.share; });
-    hold.lowestShare = lowest->reading.share;
-    hold.highestShare = highest->reading.share;
-
-    const Margin margin(fitOrdinal(dataOf(all), roster.prior).parameters, wanted);
-    const std::optional<Interval> crossing = margin.crossing();
-    if (crossing)
-        hold.share =
-            widened(*crossing, roster.driftPerWeek * std::sqrt(missedWeeks(all, window.day)));
-    if (hold.sets < kFewestSets) {
-        hold.standing = TouchStanding::few;
-    } else if (!crossing) {
-        // How the touch falls cannot be told, but that it was kept throughout, or never, can.
-        const bool kept = margin.at(hold.highestShare) > kZ90;
-        const bool lost = margin.at(hold.lowestShare) < -kZ90;
-        hold.standing = kept ? TouchStanding::beyond
-            : lost           ? TouchStanding::below
-                             : TouchStanding::flat;
-        if (kept)
-            hold.share = {hold.highestShare, hold.highestShare, kBeyondAllLoads};
-        else if (lost)
-            hold.share = {hold.lowestShare, 0.0, hold.lowestShare};
-    } else if (hold.share.value > hold.highestShare) {
-        hold.standing = TouchStanding::beyond;
-    } else if (hold.share.value < hold.lowestShare) {
-        hold.standing = TouchStanding::below;
-    } else {
-        hold.standing = hold.share.high90 - hold.share.low90 > kWidestInterval
-            ? TouchStanding::few
-            : TouchStanding::enough;
-    }
-    return hold;
+    Eigen::VectorXd guess = roster.prior.mean;
+    return holdFrom(readings, roster, wanted, window, guess);
 }
 
 double touchChance(std::span<const TouchReading> readings, const TouchRoster &roster, int wanted,
@@ -356,8 +366,10 @@ std::vector<TouchHoldPoint> touchHoldOverTime(std::span<const TouchReading> read
     const auto [first, last] = std::minmax_element(readings.begin(), readings.end(),
         [](const TouchReading &a, const TouchReading &b) { return a.day < b.day; });
     // Backward from the last reading, so that the newest point has all its days.
+    Eigen::VectorXd guess = roster.prior.mean; // one window's fit is near the next one's
     for (int day = last->day; day >= first->day; day -= stepDays)
-        points.push_back({day, touchHold(readings, roster, wanted, {day, std::nullopt, spanDays})});
+        points.push_back(
+            {day, holdFrom(readings, roster, wanted, {day, std::nullopt, spanDays}, guess)});
     std::reverse(points.begin(), points.end());
     return points;
 }

@@ -1,61 +1,138 @@
 #include "ui/session/estimates.h"
 
+#include "core/storage/roster_reader.h"
 #include "ui/session/roster_session.h"
 
 #include <QtConcurrent/QtConcurrentRun>
+#include <chrono>
 
 namespace ui {
+
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr auto kQuiet = 3s;
+constexpr int kFew = 4; ///< lifters; more at once are an import, and teach the roster something
+
+Estimates::Fits shared(core::LiftEstimates estimates)
+{
+    Estimates::Fits fits;
+    for (auto &[key, estimate] : estimates)
+        fits.emplace(key, std::make_shared<const core::LiftEstimate>(std::move(estimate)));
+    return fits;
+}
+
+} // namespace
 
 Estimates::Estimates(RosterSession &session, QObject *parent)
     : QObject(parent)
     , m_session(session)
 {
-    connect(&m_watcher, &QFutureWatcherBase::finished, this, &Estimates::take);
-    connect(&session, &RosterSession::liftersChanged, this, &Estimates::refit);
-    connect(&session, &RosterSession::variationsChanged, this, &Estimates::refit);
-    connect(&session, &RosterSession::sessionsChanged, this, &Estimates::refit);
-    refit();
+    m_quiet.setSingleShot(true);
+    m_quiet.setInterval(kQuiet);
+    connect(&m_quiet, &QTimer::timeout, this, &Estimates::fitRoster);
+    connect(&m_whole, &QFutureWatcherBase::finished, this, &Estimates::takeRoster);
+    connect(&m_some, &QFutureWatcherBase::finished, this, &Estimates::takeChanged);
+    connect(&session, &RosterSession::liftersChanged, this, &Estimates::fitRoster);
+    connect(&session, &RosterSession::variationsChanged, this, &Estimates::fitRoster);
+    connect(&session, &RosterSession::sessionsChanged, this, &Estimates::follow);
+    fitRoster();
 }
 
 Estimates::~Estimates()
 {
-    m_watcher.waitForFinished();
+    m_whole.waitForFinished();
+    m_some.waitForFinished();
 }
 
 const core::LiftEstimate *Estimates::of(core::LifterId lifter, core::Lift lift) const
 {
     const auto it = m_fits.find({lifter, lift});
-    return it == m_fits.end() ? nullptr : &it->second;
+    return it == m_fits.end() ? nullptr : it->second.get();
 }
 
 bool Estimates::isBusy() const
 {
-    return m_watcher.isRunning();
+    return m_whole.isRunning() || m_some.isRunning();
 }
 
-void Estimates::refit()
+void Estimates::follow(const QSet<core::LifterId> &lifters)
 {
-    if (m_watcher.isRunning()) {
-        m_stale = true;
+    if (m_learnt.empty() || lifters.size() > kFew) {
+        fitRoster();
         return;
     }
-    m_stale = false;
-    m_watcher.setFuture(
-        QtConcurrent::run([lifters = m_session.lifters(), variations = m_session.variations(),
-                              sessions = m_session.sessions()] {
-            return core::estimateAll(lifters, variations, sessions);
-        }));
+    m_stale = m_whole.isRunning();
+    m_changed += lifters;
+    fitChanged();
+    m_quiet.start();
+}
+
+void Estimates::fitRoster()
+{
+    m_quiet.stop();
+    m_stale = m_whole.isRunning();
+    if (m_stale)
+        return;
+    m_whole.setFuture(QtConcurrent::run([path = m_session.path(), lifters = m_session.lifters(),
+                                            variations = m_session.variations()]() -> WholeFit {
+        try {
+            core::RosterFit fit =
+                core::fitRoster(lifters, variations, core::RosterReader(path).sessions());
+            return {shared(std::move(fit.estimates)), std::move(fit.learnt), {}};
+        } catch (const core::StorageError &trouble) {
+            return {{}, {}, trouble};
+        }
+    }));
     Q_EMIT busyChanged(true);
 }
 
-void Estimates::take()
+void Estimates::takeRoster()
 {
     if (m_stale) {
-        refit();
+        if (!m_quiet.isActive())
+            fitRoster();
         return;
     }
-    m_fits = m_watcher.result();
-    Q_EMIT busyChanged(false);
+    WholeFit fit = m_whole.result();
+    if (fit.trouble) {
+        m_session.tell(*fit.trouble);
+    } else {
+        m_fits = std::move(fit.fits);
+        m_learnt = std::move(fit.learnt);
+    }
+    Q_EMIT busyChanged(isBusy());
+    Q_EMIT changed();
+    if (!fit.trouble)
+        Q_EMIT rosterFitted();
+}
+
+void Estimates::fitChanged()
+{
+    if (m_some.isRunning() || m_changed.isEmpty())
+        return;
+    std::vector<core::Lifter> lifters;
+    std::vector<core::LoggedSession> sessions;
+    for (const core::LifterId id : std::exchange(m_changed, {}))
+        if (const core::Lifter *lifter = m_session.lifter(id)) {
+            lifters.push_back(*lifter);
+            for (core::LoggedSession &session : m_session.sessions(id))
+                sessions.push_back(std::move(session));
+        }
+    m_some.setFuture(QtConcurrent::run([lifters, variations = m_session.variations(),
+                                           sessions = std::move(sessions), learnt = m_learnt] {
+        return shared(core::fitSome(lifters, variations, sessions, learnt));
+    }));
+    Q_EMIT busyChanged(true);
+}
+
+void Estimates::takeChanged()
+{
+    for (auto &[key, estimate] : m_some.result())
+        m_fits.insert_or_assign(key, estimate);
+    fitChanged();
+    Q_EMIT busyChanged(isBusy());
     Q_EMIT changed();
 }
 

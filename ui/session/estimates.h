@@ -2,45 +2,71 @@
 
 #include "core/domain/variation.h"
 #include "core/plan/lift_estimate.h"
+#include "core/storage/storage_error.h"
 
 #include <QFutureWatcher>
 #include <QObject>
+#include <QSet>
+#include <QTimer>
 #include <map>
+#include <memory>
+#include <optional>
 
 namespace ui {
 
 class RosterSession;
 
-/// Estimates of every lifter and lift, fitted off the screen's thread on copied values and dropped
-/// when the log has moved on meanwhile. The last good ones stay visible until the new ones are
-/// there.
+/// Estimates of every lifter and lift, read and fitted off the screen's thread, and dropped when
+/// the log has moved on meanwhile. The last good ones stay visible until the new ones are there.
+///
+/// A lifter whose log changes is fitted alone at once, by what was learnt of the roster; all are
+/// fitted anew when the log has been quiet for a while.
 class Estimates : public QObject
 {
     Q_OBJECT
 
 public:
+    /// Copies share the estimates, and may go to other threads.
+    using Fits =
+        std::map<std::pair<core::LifterId, core::Lift>, std::shared_ptr<const core::LiftEstimate>>;
+
     explicit Estimates(RosterSession &session, QObject *parent = nullptr);
     ~Estimates() override;
 
-    /// Null before the first fit, and for a lifter who is not in the roster.
+    /// Null before the first fit, and for a lifter who is not in the roster. Valid until changed().
     [[nodiscard]] const core::LiftEstimate *of(core::LifterId lifter, core::Lift lift) const;
+    [[nodiscard]] const Fits &all() const { return m_fits; }
     [[nodiscard]] bool isBusy() const;
 
 Q_SIGNALS:
     /// A fit has ended; ask again for what is shown.
     void changed();
+    /// The fit was of the whole roster; changed() has been emitted.
+    void rosterFitted();
     void busyChanged(bool busy);
 
 private:
-    using Fits = std::map<std::pair<core::LifterId, core::Lift>, core::LiftEstimate>;
+    struct WholeFit
+    {
+        Fits fits;
+        core::LearntLifts learnt;
+        std::optional<core::StorageError> trouble;
+    };
 
-    void refit();
-    void take();
+    void follow(const QSet<core::LifterId> &lifters);
+    void fitRoster();
+    void takeRoster();
+    void fitChanged();
+    void takeChanged();
 
     RosterSession &m_session;
-    QFutureWatcher<Fits> m_watcher;
+    QFutureWatcher<WholeFit> m_whole;
+    QFutureWatcher<Fits> m_some;
+    QTimer m_quiet;
     Fits m_fits;
-    bool m_stale = false; ///< the log changed while a fit was running
+    core::LearntLifts m_learnt;
+    QSet<core::LifterId> m_changed; ///< whose log no fit has seen yet
+    bool m_stale = false;           ///< the roster changed while a fit of it was running
 };
 
 } // namespace ui

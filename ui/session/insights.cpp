@@ -2,12 +2,18 @@
 
 #include "core/plan/readiness_advice.h"
 #include "core/plan/touch_review.h"
-#include "ui/session/estimates.h"
+#include "core/storage/roster_reader.h"
 #include "ui/session/roster_session.h"
 
 #include <QtConcurrent/QtConcurrentRun>
+#include <chrono>
 
 namespace ui {
+
+namespace {
+using namespace std::chrono_literals;
+constexpr auto kQuiet = 3s;
+} // namespace
 
 Insights::Insights(RosterSession &session, Estimates &estimates, QObject *parent)
     : QObject(parent)
@@ -15,9 +21,12 @@ Insights::Insights(RosterSession &session, Estimates &estimates, QObject *parent
     , m_estimates(estimates)
     , m_found{strength::learnTouch({}), {}, {}}
 {
+    m_quiet.setSingleShot(true);
+    m_quiet.setInterval(kQuiet);
+    connect(&m_quiet, &QTimer::timeout, this, &Insights::work);
     connect(&m_watcher, &QFutureWatcherBase::finished, this, &Insights::take);
-    connect(&estimates, &Estimates::changed, this, &Insights::work);
-    connect(&session, &RosterSession::checkInsChanged, this, &Insights::work);
+    connect(&estimates, &Estimates::rosterFitted, this, &Insights::work);
+    connect(&session, &RosterSession::checkInsChanged, this, [this] { m_quiet.start(); });
 }
 
 Insights::~Insights()
@@ -31,35 +40,40 @@ const strength::ReadinessEffect *Insights::readiness(core::LifterId lifter) cons
     return it == m_found.readiness.end() ? nullptr : &it->second;
 }
 
-void Insights::work()
-{
-    if (m_watcher.isRunning()) {
-        m_stale = true;
-        return;
-    }
-    m_stale = false;
-    // The readings are few and quick to gather; what takes time works on copies of them.
-    const std::vector<core::CheckIn> checkIns = m_session.checkIns();
-    std::vector<core::LifterId> lifters;
+Insights::Found Insights::find(
+    const QString &path, const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits)
+try {
+    const std::vector<core::CheckIn> checkIns = core::RosterReader(path).checkIns();
+    std::vector<core::LifterId> ids;
     std::vector<std::vector<strength::TouchReading>> touch;
     std::vector<std::vector<strength::ReadinessReading>> readiness;
     std::vector<strength::CarryLog> logs;
     std::vector<core::VariationId> rows;
-    for (const core::Lifter &lifter : m_session.lifters())
-        if (const auto *lift = m_estimates.of(lifter.id, core::Lift::bench)) {
-            lifters.push_back(lifter.id);
-            touch.push_back(core::touchReadings(*lift));
-            readiness.push_back(core::readinessReadings(*lift, checkIns));
-            logs.push_back(core::carryLog(*lift));
-            rows = lift->rows;
+    for (const core::Lifter &lifter : lifters)
+        if (const auto found = fits.find({lifter.id, core::Lift::bench}); found != fits.end()) {
+            const core::LiftEstimate &lift = *found->second;
+            ids.push_back(lifter.id);
+            touch.push_back(core::touchReadings(lift));
+            readiness.push_back(core::readinessReadings(lift, checkIns));
+            logs.push_back(core::carryLog(lift));
+            rows = lift.rows;
         }
-    m_watcher.setFuture(QtConcurrent::run([=] {
-        Found found{strength::learnTouch(touch), {}, core::whatCarriedOver(logs, rows)};
-        const auto effects = strength::readinessEffects(readiness);
-        for (size_t i = 0; i < lifters.size(); ++i)
-            found.readiness.emplace(lifters[i], effects[i]);
-        return found;
-    }));
+    Found found{strength::learnTouch(touch), {}, core::whatCarriedOver(logs, rows)};
+    const auto effects = strength::readinessEffects(readiness);
+    for (size_t i = 0; i < ids.size(); ++i)
+        found.readiness.emplace(ids[i], effects[i]);
+    return found;
+} catch (const core::StorageError &trouble) {
+    return {{}, {}, {}, trouble};
+}
+
+void Insights::work()
+{
+    m_quiet.stop();
+    m_stale = m_watcher.isRunning();
+    if (!m_stale)
+        m_watcher.setFuture(QtConcurrent::run(
+            &Insights::find, m_session.path(), m_session.lifters(), m_estimates.all()));
 }
 
 void Insights::take()
@@ -69,7 +83,11 @@ void Insights::take()
         work();
         return;
     }
-    m_found = m_watcher.result();
+    Found found = m_watcher.result();
+    if (found.trouble)
+        m_session.tell(*found.trouble);
+    else
+        m_found = std::move(found);
     Q_EMIT changed();
 }
 

@@ -1,21 +1,24 @@
 #pragma once
 
 #include "core/plan/carry_over_review.h"
+#include "core/storage/storage_error.h"
 #include "core/strength/readiness_effect.h"
 #include "core/strength/touch_hold.h"
+#include "ui/session/estimates.h"
 
 #include <QFutureWatcher>
 #include <QObject>
+#include <QTimer>
 #include <map>
+#include <optional>
 
 namespace ui {
 
-class Estimates;
 class RosterSession;
 
 /// What the roster as a whole says of the bench press beside the estimates: touch, readiness and
-/// what carried over. Worked out off the screen's thread after each fit; the last ones stay until
-/// then.
+/// what carried over. Worked out off the screen's thread after each fit of the roster, and when the
+/// check-ins have been quiet for a while; the last ones stay until then.
 class Insights : public QObject
 {
     Q_OBJECT
@@ -43,14 +46,18 @@ private:
         strength::TouchRoster touch;
         std::map<core::LifterId, strength::ReadinessEffect> readiness;
         std::vector<core::CarryOverRow> carriedOver;
+        std::optional<core::StorageError> trouble = {};
     };
 
+    [[nodiscard]] static Found find(
+        const QString &path, const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits);
     void work();
     void take();
 
     RosterSession &m_session;
     Estimates &m_estimates;
     QFutureWatcher<Found> m_watcher;
+    QTimer m_quiet;
     Found m_found;
     bool m_first = true;
     bool m_stale = false; ///< a fit ended while this was running

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/storage/roster_file.h"
+#include "core/storage/storage_error.h"
 
 #include <QObject>
 #include <QSet>
@@ -23,6 +24,12 @@ public:
     /// then failed() was emitted. An empty edit is no step.
     bool perform(const QString &name, const core::Edit &edit);
 
+    /// A read of the file on another thread has failed: emits failed().
+    void tell(const core::StorageError &trouble)
+    {
+        Q_EMIT failed(trouble.words(), trouble.detail());
+    }
+
     [[nodiscard]] QUndoStack &undoStack() { return m_undo; }
     [[nodiscard]] QString path() const { return m_file.path(); }
     /// Why the backup of the day failed, for the coach; empty when all is well.
@@ -40,7 +47,6 @@ public:
     [[nodiscard]] std::vector<core::Card> cards(core::LifterId lifter, QDate from, QDate to);
     [[nodiscard]] std::vector<core::LoggedSession> sessions(core::LifterId lifter);
     [[nodiscard]] std::vector<core::LoggedSession> sessions();
-
     [[nodiscard]] std::vector<core::Card> cards(QDate from, QDate to);
     [[nodiscard]] std::vector<core::CheckIn> checkIns(core::LifterId lifter);
     [[nodiscard]] std::vector<core::CheckIn> checkIns();

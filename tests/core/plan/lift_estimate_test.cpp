@@ -111,3 +111,27 @@ TEST(LiftEstimate, ALeadRepSetIsReadByPart)
     EXPECT_EQ(sets[2].leadReps, 0);
     EXPECT_NO_THROW((void)strength::estimateRoster(logs.logs, logs.priors));
 }
+
+TEST(LiftEstimate, SomeLiftersByWhatWasLearntOfAllAreAsInTheFitOfAll)
+{
+    std::vector<LoggedSession> sessions;
+    for (int week = 0; week < 12; ++week)
+        for (const qint64 id : {7, 8})
+            sessions.push_back(session(id, QDate(2026, 3, 2).addDays(7 * week),
+                {single(2, 100.0 + week), single(1, 92.5 + week)}));
+    const RosterFit all = fitRoster(lifters({7, 8}), kCatalogue, sessions);
+    std::vector<LoggedSession> own;
+    for (const LoggedSession &session : sessions)
+        if (session.lifter == LifterId{8})
+            own.push_back(session);
+    const LiftEstimates some = fitSome(lifters({8}), kCatalogue, own, all.learnt);
+    ASSERT_EQ(some.size(), 2u) << "bench and squat";
+    const LiftEstimate &alone = some.at({LifterId{8}, Lift::bench});
+    const LiftEstimate &among = all.estimates.at({LifterId{8}, Lift::bench});
+    EXPECT_EQ(alone.readings, among.readings);
+    EXPECT_EQ(alone.rows, among.rows);
+    EXPECT_DOUBLE_EQ(
+        alone.estimate.weeks.back().filtered.kg, among.estimate.weeks.back().filtered.kg);
+    EXPECT_DOUBLE_EQ(
+        alone.estimate.variations[1].ratio.value, among.estimate.variations[1].ratio.value);
+}

@@ -1,0 +1,102 @@
+#include "tests/ui/board/board_roster.h"
+
+#include <QSignalSpy>
+#include <QTest>
+#include <gmock/gmock.h>
+
+using namespace core;
+
+namespace {
+
+constexpr int kPatienceMs = 20'000;
+
+class EstimatesTest : public testing::Test
+{
+protected:
+    EstimatesTest()
+        : other(roster.addLifter(QStringLiteral("Bo"), TouchStyle::sinking))
+    {
+        QSignalSpy fitted(&roster.estimates, &ui::Estimates::rosterFitted);
+        roster.logBench(other); // the first log of a lifter: fitted alone, then with the roster
+        EXPECT_TRUE(fitted.wait(kPatienceMs));
+        roster.waitForEstimate(other);
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !roster.estimates.isBusy(); }, kPatienceMs));
+    }
+
+    void logSingle(double loadKg)
+    {
+        SetEntry set;
+        set.variation = roster.variation("comp");
+        set.loadKg = loadKg;
+        set.repsDone = 1;
+        set.rpe = 8.0;
+        LoggedSession session;
+        session.id = roster.session.newId<SessionTag>();
+        session.lifter = roster.lifter;
+        session.day = roster.monday;
+        session.sets = {set};
+        Edit edit;
+        edit.sessions.after = {session};
+        ASSERT_TRUE(roster.session.perform(QStringLiteral("Log"), edit));
+    }
+
+    [[nodiscard]] double maxOf(LifterId lifter) const
+    {
+        return roster.estimates.of(lifter, Lift::bench)->estimate.weeks.back().filtered.kg;
+    }
+
+    BoardRoster roster;
+    LifterId other;
+};
+
+} // namespace
+
+TEST_F(EstimatesTest, ALifterWhoseLogChangesIsFittedAloneAtOnceAndTheRosterWhenAllIsQuiet)
+{
+    QSignalSpy changed(&roster.estimates, &ui::Estimates::changed);
+    QSignalSpy fitted(&roster.estimates, &ui::Estimates::rosterFitted);
+    const double before = maxOf(roster.lifter);
+    const LiftEstimate *untouched = roster.estimates.of(other, Lift::bench);
+    logSingle(125.0);
+    ASSERT_TRUE(changed.wait(kPatienceMs));
+    EXPECT_GT(maxOf(roster.lifter), before);
+    EXPECT_EQ(roster.estimates.of(other, Lift::bench), untouched);
+    EXPECT_TRUE(fitted.isEmpty());
+
+    const double alone = maxOf(roster.lifter);
+    ASSERT_TRUE(fitted.wait(kPatienceMs));
+    EXPECT_NE(roster.estimates.of(other, Lift::bench), untouched);
+    EXPECT_NEAR(maxOf(roster.lifter) / alone, 1.0, 0.005) << "the roster has learnt little from it";
+}
+
+TEST_F(EstimatesTest, UndoTakesTheEstimateBack)
+{
+    QSignalSpy changed(&roster.estimates, &ui::Estimates::changed);
+    const double before = maxOf(roster.lifter);
+    logSingle(125.0);
+    ASSERT_TRUE(changed.wait(kPatienceMs));
+    roster.session.undoStack().undo();
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return std::abs(maxOf(roster.lifter) / before - 1.0) < 1e-9; }, kPatienceMs));
+}
+
+TEST_F(EstimatesTest, SetsInQuickSuccessionAreAllSeen)
+{
+    const size_t before = roster.estimates.of(roster.lifter, Lift::bench)->readings.size();
+    for (int set = 0; set < 5; ++set) {
+        SetEntry entry;
+        entry.variation = roster.variation("comp");
+        entry.loadKg = 100.0;
+        entry.repsDone = 3;
+        LoggedSession session;
+        session.id = roster.session.newId<SessionTag>();
+        session.lifter = roster.lifter;
+        session.day = roster.monday.addDays(set);
+        session.sets = {entry};
+        Edit edit;
+        edit.sessions.after = {session};
+        ASSERT_TRUE(roster.session.perform(QStringLiteral("Log"), edit));
+    }
+    roster.waitForEstimate(roster.lifter);
+    EXPECT_EQ(roster.estimates.of(roster.lifter, Lift::bench)->readings.size(), before + 5);
+}
