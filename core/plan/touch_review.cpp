@@ -89,9 +89,10 @@ QString words(const TouchHold &hold, int wanted)
 TouchSuggestion suggestTouchStyle(std::span<const strength::TouchReading> readings,
     const strength::TouchRoster &roster, QDate day)
 {
-    const strength::TouchWindow window{engineDay(day)};
-    const TouchHold light = touchHold(readings, roster, kLight, window);
-    const TouchHold rests = touchHold(readings, roster, kRests, window);
+    constexpr int kWanted[] = {kLight, kRests};
+    const std::vector<TouchHold> holds = touchHolds(readings, roster, kWanted, {engineDay(day)});
+    const TouchHold &light = holds[0];
+    const TouchHold &rests = holds[1];
     const auto says = [](const TouchHold &hold) {
         return hold.standing == TouchStanding::beyond || hold.standing == TouchStanding::below
             || hold.standing == TouchStanding::enough;

@@ -11,18 +11,23 @@ namespace {
 
 constexpr int kMostSteps = 100;
 
-/// F(u), and ln F(u) and ln(1 - F(u)) without overflow.
-struct Logistic
+double logistic(double u)
 {
-    double value, log, logOfRest;
+    const double e = std::exp(-std::abs(u));
+    return (u >= 0.0 ? 1.0 : e) / (1.0 + e);
+}
 
-    explicit Logistic(double u)
+/// What two neighbouring thresholds alone add to ln(F(upper) - F(lower)), see Slice.
+struct Gap
+{
+    double log = 0.0, odds = 0.0, curve = 0.0;
+
+    Gap() = default;
+    explicit Gap(double gap)
+        : log(std::log(-std::expm1(-gap)))
+        , odds(1.0 / std::expm1(gap))
+        , curve(odds * (1.0 + odds))
     {
-        const double e = std::exp(-std::abs(u));
-        const double rest = std::log1p(e);
-        value = u >= 0.0 ? 1.0 / (1.0 + e) : e / (1.0 + e);
-        log = std::min(u, 0.0) - rest;
-        logOfRest = std::min(-u, 0.0) - rest;
     }
 };
 
@@ -35,31 +40,32 @@ struct Slice
     double byUpper = 0.0, byLower = 0.0;
     double upperUpper = 0.0, lowerLower = 0.0, upperLower = 0.0;
 
-    Slice(double upper, double lower)
+    Slice(double upper, double lower, const Gap &gap)
+        : log(gap.log)
+        , byUpper(gap.odds)
+        , byLower(-gap.odds)
+        , upperUpper(-gap.curve)
+        , lowerLower(-gap.curve)
+        , upperLower(gap.curve)
     {
+        double rests = 1.0; // ln F(u) = min(u, 0) - ln(1 + exp(-|u|)), ln(1 - F(u)) = ln F(-u)
         if (std::isfinite(upper)) {
-            const Logistic f(upper);
-            log += f.log;
-            byUpper += 1.0 - f.value;
-            upperUpper -= f.value * (1.0 - f.value);
+            const double e = std::exp(-std::abs(upper));
+            const double f = (upper >= 0.0 ? 1.0 : e) / (1.0 + e);
+            rests *= 1.0 + e;
+            log += std::min(upper, 0.0);
+            byUpper += 1.0 - f;
+            upperUpper -= f * (1.0 - f);
         }
         if (std::isfinite(lower)) {
-            const Logistic f(lower);
-            log += f.logOfRest;
-            byLower -= f.value;
-            lowerLower -= f.value * (1.0 - f.value);
+            const double e = std::exp(-std::abs(lower));
+            const double f = (lower >= 0.0 ? 1.0 : e) / (1.0 + e);
+            rests *= 1.0 + e;
+            log += std::min(-lower, 0.0);
+            byLower -= f;
+            lowerLower -= f * (1.0 - f);
         }
-        if (std::isfinite(upper) && std::isfinite(lower)) {
-            const double gap = upper - lower;
-            const double odds = 1.0 / std::expm1(gap);
-            log += std::log(-std::expm1(-gap));
-            byUpper += odds;
-            byLower -= odds;
-            const double curve = odds * (1.0 + odds);
-            upperUpper -= curve;
-            lowerLower -= curve;
-            upperLower += curve;
-        }
+        log -= std::log(rests);
     }
 };
 
@@ -90,7 +96,7 @@ double chanceUpTo(const Eigen::VectorXd &parameters, int categories, int categor
     const Eigen::VectorXd &covariates)
 {
     const double level = covariates.dot(parameters.tail(covariates.size()));
-    return Logistic(ordinalThresholds(parameters, categories)[category] - level).value;
+    return logistic(ordinalThresholds(parameters, categories)[category] - level);
 }
 
 double ordinalLogLikelihood(const OrdinalData &data, const Eigen::VectorXd &parameters,
@@ -106,28 +112,40 @@ double ordinalLogLikelihood(const OrdinalData &data, const Eigen::VectorXd &para
     Eigen::MatrixXd curve = Eigen::MatrixXd::Zero(cuts + slopes, cuts + slopes);
     double sum = 0.0;
     constexpr double kInfinity = std::numeric_limits<double>::infinity();
+    std::vector<Gap> gaps(size_t(data.categories)); // none below the first and above the last
+    for (int k = 1; k < cuts; ++k)
+        gaps[size_t(k)] = Gap(thresholds[k] - thresholds[k - 1]);
     for (Eigen::Index i = 0; i < data.covariates.rows(); ++i) {
         const int score = data.score[size_t(i)];
         const double w = data.weight[i];
-        const bool hasUpper = score<cuts, hasLower = score> 0;
+        const bool hasUpper = score < cuts;
+        const bool hasLower = score > 0;
         const Slice slice(hasUpper ? thresholds[score] - level[i] : kInfinity,
-            hasLower ? thresholds[score - 1] - level[i] : -kInfinity);
+            hasLower ? thresholds[score - 1] - level[i] : -kInfinity, gaps[size_t(score)]);
         sum += w * slice.log;
         if (!gradient && !hessian)
             continue;
-        const auto x = data.covariates.row(i).transpose();
-        slope.tail(slopes) -= w * (slice.byUpper + slice.byLower) * x;
-        curve.bottomRightCorner(slopes, slopes) +=
-            w * (slice.upperUpper + slice.lowerLower + 2.0 * slice.upperLower) * x * x.transpose();
+        // Element by element: matrix expressions of one row cost more than they say.
+        const double byLevel = w * (slice.byUpper + slice.byLower);
+        const double levelLevel =
+            w * (slice.upperUpper + slice.lowerLower + 2.0 * slice.upperLower);
+        for (Eigen::Index a = 0; a < slopes; ++a) {
+            const double x = data.covariates(i, a);
+            slope[cuts + a] -= byLevel * x;
+            for (Eigen::Index b = 0; b <= a; ++b)
+                curve(cuts + a, cuts + b) += levelLevel * x * data.covariates(i, b);
+            if (hasUpper)
+                curve(cuts + a, score) -= w * (slice.upperUpper + slice.upperLower) * x;
+            if (hasLower)
+                curve(cuts + a, score - 1) -= w * (slice.lowerLower + slice.upperLower) * x;
+        }
         if (hasUpper) {
             slope[score] += w * slice.byUpper;
             curve(score, score) += w * slice.upperUpper;
-            curve.col(score).tail(slopes) -= w * (slice.upperUpper + slice.upperLower) * x;
         }
         if (hasLower) {
             slope[score - 1] += w * slice.byLower;
             curve(score - 1, score - 1) += w * slice.lowerLower;
-            curve.col(score - 1).tail(slopes) -= w * (slice.lowerLower + slice.upperLower) * x;
         }
         if (hasUpper && hasLower)
             curve(score, score - 1) += w * slice.upperLower;

@@ -21,8 +21,9 @@ constexpr int kDriftWindow = 56;                                 ///< days
 constexpr double kStartDrift = 0.0005, kStartDriftCounts = 12.0; ///< share a week; pairs of windows
 constexpr double kPlainNoise = 0.012 * 0.012; ///< of a pair's difference, share squared
 constexpr int kFewestSets = 12;
-constexpr double kBeyondAllLoads = 1.5;  ///< share; stands for an end that is not known
-constexpr double kWidestInterval = 0.25; ///< of the share, beyond which nothing is said
+constexpr double kBeyondAllLoads = 1.5;      ///< share; stands for an end that is not known
+constexpr double kLeastWeight = 1.0 / 256.0; ///< of a reading; lighter ones only cost time
+constexpr double kWidestInterval = 0.25;     ///< of the share, beyond which nothing is said
 
 double covariate(double share)
 {
@@ -195,6 +196,8 @@ std::vector<Weighted> within(
             continue;
         const double weight =
             window.halfLifeDays ? std::exp2(-double(age) / *window.halfLifeDays) : 1.0;
+        if (weight < kLeastWeight)
+            continue;
         all.push_back({reading, weight});
         sum += weight;
         squares += weight * weight;
@@ -252,28 +255,22 @@ void checkWanted(int wanted)
         throw std::invalid_argument("touch: the wanted score is 1 to 4");
 }
 
-/// @param guess  of the parameters; on return the fitted ones
-TouchHold holdFrom(std::span<const TouchReading> readings, const TouchRoster &roster, int wanted,
-    const TouchWindow &window, Eigen::VectorXd &guess)
+/// @param all  the readings inside the window, at least one
+/// @param fit  of the parameters to them
+TouchHold holdOf(const std::vector<Weighted> &all, const NormalBelief &fit,
+    const TouchRoster &roster, int wanted, int day)
 {
-    checkWanted(wanted);
-    const std::vector<Weighted> all = within(readings, roster, window);
     TouchHold hold;
     hold.sets = int(all.size());
-    if (all.empty())
-        return hold;
     const auto [lowest, highest] = std::minmax_element(all.begin(), all.end(),
         [](const Weighted &a, const Weighted &b) { return a.reading.share < b.reading.share; });
     hold.lowestShare = lowest->reading.share;
     hold.highestShare = highest->reading.share;
 
-    const NormalBelief fit = fitOrdinal(dataOf(all), roster.prior, guess).parameters;
-    guess = fit.mean;
     const Margin margin(fit, wanted);
     const std::optional<Interval> crossing = margin.crossing();
     if (crossing)
-        hold.share =
-            widened(*crossing, roster.driftPerWeek * std::sqrt(missedWeeks(all, window.day)));
+        hold.share = widened(*crossing, roster.driftPerWeek * std::sqrt(missedWeeks(all, day)));
     if (hold.sets < kFewestSets) {
         hold.standing = TouchStanding::few;
     } else if (!crossing) {
@@ -342,8 +339,21 @@ TouchRoster learnTouch(std::span<const std::vector<TouchReading>> lifters)
 TouchHold touchHold(std::span<const TouchReading> readings, const TouchRoster &roster, int wanted,
     const TouchWindow &window)
 {
-    Eigen::VectorXd guess = roster.prior.mean;
-    return holdFrom(readings, roster, wanted, window, guess);
+    return touchHolds(readings, roster, std::span(&wanted, 1), window).front();
+}
+
+std::vector<TouchHold> touchHolds(std::span<const TouchReading> readings, const TouchRoster &roster,
+    std::span<const int> wanted, const TouchWindow &window)
+{
+    std::for_each(wanted.begin(), wanted.end(), checkWanted);
+    const std::vector<Weighted> all = within(readings, roster, window);
+    std::vector<TouchHold> holds(wanted.size());
+    if (all.empty())
+        return holds;
+    const NormalBelief fit = fitOrdinal(dataOf(all), roster.prior).parameters;
+    std::transform(wanted.begin(), wanted.end(), holds.begin(),
+        [&](int one) { return holdOf(all, fit, roster, one, window.day); });
+    return holds;
 }
 
 double touchChance(std::span<const TouchReading> readings, const TouchRoster &roster, int wanted,
@@ -360,6 +370,7 @@ std::vector<TouchHoldPoint> touchHoldOverTime(std::span<const TouchReading> read
 {
     if (stepDays < 1 || spanDays < 1)
         throw std::invalid_argument("touchHoldOverTime: steps and spans are at least a day");
+    checkWanted(wanted);
     std::vector<TouchHoldPoint> points;
     if (readings.empty())
         return points;
@@ -367,9 +378,15 @@ std::vector<TouchHoldPoint> touchHoldOverTime(std::span<const TouchReading> read
         [](const TouchReading &a, const TouchReading &b) { return a.day < b.day; });
     // Backward from the last reading, so that the newest point has all its days.
     Eigen::VectorXd guess = roster.prior.mean; // one window's fit is near the next one's
-    for (int day = last->day; day >= first->day; day -= stepDays)
-        points.push_back(
-            {day, holdFrom(readings, roster, wanted, {day, std::nullopt, spanDays}, guess)});
+    for (int day = last->day; day >= first->day; day -= stepDays) {
+        const std::vector<Weighted> all = within(readings, roster, {day, std::nullopt, spanDays});
+        points.push_back({day, {}});
+        if (all.empty())
+            continue;
+        const NormalBelief fit = fitOrdinal(dataOf(all), roster.prior, guess).parameters;
+        points.back().hold = holdOf(all, fit, roster, wanted, day);
+        guess = fit.mean;
+    }
     std::reverse(points.begin(), points.end());
     return points;
 }

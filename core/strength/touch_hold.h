@@ -16,11 +16,12 @@
 ///
 /// Lifters lend each other strength: each one's thresholds and slope are pulled toward the
 /// roster's, mean and spread of which come by expectation maximisation with a weak start (common
-/// practice, no source) that counts as three lifters. Sets of one session share that day's touch; the
-/// likelihood is flattened by the factor by which the scores' sums over sessions scatter more than
-/// their sets would alone (quasi-likelihood: McCullagh & Nelder 1989, Generalized Linear Models,
-/// 2nd ed., sec. 4.5 and ch. 9; from memory). A hold wanders: how far in a week is learned from the
-/// roster too, and the interval of today's hold grows by what old readings may have missed of it.
+/// practice, no source) that counts as three lifters. Sets of one session share that day's touch;
+/// the likelihood is flattened by the factor by which the scores' sums over sessions scatter more
+/// than their sets would alone (quasi-likelihood: McCullagh & Nelder 1989, Generalized Linear
+/// Models, 2nd ed., sec. 4.5 and ch. 9; from memory). A hold wanders: how far in a week is learned
+/// from the roster too, and the interval of today's hold grows by what old readings may have missed
+/// of it.
 namespace strength {
 
 inline constexpr int kTouchSteps = 5;
@@ -75,6 +76,10 @@ struct TouchWindow
 /// @throws std::invalid_argument for a wanted score out of range
 [[nodiscard]] TouchHold touchHold(std::span<const TouchReading> readings, const TouchRoster &roster,
     int wanted, const TouchWindow &window);
+
+/// The same for several wanted scores, one fit for them all.
+[[nodiscard]] std::vector<TouchHold> touchHolds(std::span<const TouchReading> readings,
+    const TouchRoster &roster, std::span<const int> wanted, const TouchWindow &window);
 
 /// Chance of a touch no harder than `wanted` at a share, with what the window shows; of use from
 /// the first reading on, since the roster stands behind it.
