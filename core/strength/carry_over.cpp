@@ -15,7 +15,7 @@ constexpr int kFewestWeeks = 12, kFewestLifters = 2;
 constexpr int kFewestReadings = 8;     ///< of a lifter, for a level and a trend of their own
 constexpr double kDoseUnit = 10.0;     ///< hard lifts
 constexpr double kStartSpread = 0.003; ///< ln units for a unit dose (common practice, no source)
-constexpr double kStartCounts = 2.0;   ///< variations
+constexpr double kStartCounts = 10.0;  ///< variations
 constexpr double kWideSd = 1.0;        ///< of the effect of work in general: left free
 constexpr int kRounds = 100;
 
