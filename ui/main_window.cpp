@@ -1,5 +1,6 @@
 #include "ui/main_window.h"
 
+#include "core/storage/backup.h"
 #include "core/storage/storage_error.h"
 #include "ui/catalogue/catalogue_dialog.h"
 #include "ui/lifters/lifter_list_panel.h"
@@ -106,6 +107,7 @@ void MainWindow::buildFileMenu()
     QMenu *menu = menuBar()->addMenu(tr("&File"));
     menu->addAction(tr("&New roster…"), QKeySequence::New, this, &MainWindow::askForNew);
     menu->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askForOpen);
+    menu->addAction(tr("Open a &backup…"), this, &MainWindow::askForBackup);
     m_recent = menu->addMenu(tr("Open &recent"));
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecentMenu);
     menu->addSeparator();
@@ -239,13 +241,40 @@ void MainWindow::askForOpen()
         openFile(path);
 }
 
+void MainWindow::askForBackup()
+{
+    const QString start = m_roster ? core::backupFolderOf(m_roster->session().path()) : folder();
+    const QString path = QFileDialog::getOpenFileName(
+        this, tr("Open a backup"), QFileInfo::exists(start) ? start : folder(), filters());
+    if (!path.isEmpty())
+        openFile(path);
+}
+
 bool MainWindow::openFile(const QString &path)
 {
+    if (core::isBackup(path))
+        return openCopyOfBackup(path);
     if (m_roster && QFileInfo(path) == QFileInfo(m_roster->session().path())) {
         m_message->hide();
         return true;
     }
     return take([&path] { return core::RosterFile::open(path); });
+}
+
+bool MainWindow::openCopyOfBackup(const QString &path)
+try {
+    const QString copy = core::copyOutOfBackups(path);
+    if (!take([&copy] { return core::RosterFile::open(copy); }))
+        return false;
+    m_message->say(
+        tr("This is a copy of the backup, saved as %1. The roster it comes from is as it "
+           "was; go on with whichever is right.")
+            .arg(QDir::toNativeSeparators(copy)),
+        {});
+    return true;
+} catch (const core::StorageError &e) {
+    m_message->say(e.words(), e.detail());
+    return false;
 }
 
 bool MainWindow::createFile(const QString &path)

@@ -26,7 +26,7 @@ public:
     ~MainWindow() override;
 
     /// Opens a roster in place of the present one. When that fails the message bar says why, and
-    /// the window keeps what it had.
+    /// the window keeps what it had. A backup stays as it is: a copy of it is opened.
     bool openFile(const QString &path);
     /// Makes a new roster file and opens it; the same on failure.
     bool createFile(const QString &path);
@@ -53,6 +53,8 @@ private:
 
     void askForNew();
     void askForOpen();
+    void askForBackup();
+    bool openCopyOfBackup(const QString &path);
     /// Shows what `make` returns, or says why it failed.
     template <class Make> bool take(Make make);
     void showRoster(RosterView *roster);

@@ -18,12 +18,6 @@ namespace {
 
 constexpr auto kFolderEnding = " backups";
 
-QString folderOf(const QString &rosterPath)
-{
-    const QFileInfo info(rosterPath);
-    return info.dir().filePath(info.completeBaseName() + QLatin1String(kFolderEnding));
-}
-
 /// The day that a daily backup is named by; invalid for any other file.
 QDate dayOf(const QString &fileName)
 {
@@ -69,9 +63,15 @@ void copyTo(Database &db, const QString &path)
 
 } // namespace
 
+QString backupFolderOf(const QString &rosterPath)
+{
+    const QFileInfo info(rosterPath);
+    return info.dir().filePath(info.completeBaseName() + QLatin1String(kFolderEnding));
+}
+
 std::vector<Backup> backupsOf(const QString &rosterPath)
 {
-    const QDir folder(folderOf(rosterPath));
+    const QDir folder(backupFolderOf(rosterPath));
     std::vector<Backup> backups;
     for (const QString &name : folder.entryList(QDir::Files, QDir::Name | QDir::Reversed))
         if (const QDate day = dayOf(name); day.isValid())
@@ -84,6 +84,33 @@ bool isBackup(const QString &path)
     return QFileInfo(path).absoluteDir().dirName().endsWith(QLatin1String(kFolderEnding));
 }
 
+QString copyOutOfBackups(const QString &backup)
+{
+    const QFileInfo info(backup);
+    const QString roster = info.dir().dirName().chopped(qsizetype(qstrlen(kFolderEnding)));
+    QDir beside = info.absoluteDir();
+    beside.cdUp();
+    QString copy;
+    for (int number = 1; copy.isEmpty() || QFile::exists(copy); ++number)
+        copy = beside.filePath(
+            QStringLiteral("%1 of %2%3.%4")
+                .arg(roster, info.completeBaseName(),
+                    number == 1 ? QString() : QStringLiteral(" (%1)").arg(number), info.suffix()));
+    const QString part = copy + QStringLiteral(".part");
+    QFile::remove(part); // of a program that died over it
+    QFile file(backup);
+    if (!file.copy(part) || !QFile::rename(part, copy)) {
+        QFile::remove(part);
+        throw StorageError(
+            QCoreApplication::translate("Backup",
+                "The backup could not be copied to %1. Free some space and check the permissions "
+                "of the folder.")
+                .arg(QDir::toNativeSeparators(copy)),
+            file.errorString());
+    }
+    return copy;
+}
+
 void backUpDaily(Database &db, const QString &rosterPath, QDate today)
 {
     std::vector<Backup> backups = backupsOf(rosterPath);
@@ -91,7 +118,7 @@ void backUpDaily(Database &db, const QString &rosterPath, QDate today)
     if (std::any_of(backups.begin(), backups.end(), isToday))
         return;
     copyTo(db,
-        QDir(folderOf(rosterPath))
+        QDir(backupFolderOf(rosterPath))
             .filePath(QStringLiteral("%1.%2").arg(
                 today.toString(Qt::ISODate), QFileInfo(rosterPath).suffix())));
     std::vector<QDate> days{today};
@@ -111,7 +138,7 @@ void backUpBeforeMigration(Database &db, const QString &rosterPath, int version)
             .arg(QString::number(version + 1),
                 QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd hhmmss")),
                 info.suffix());
-    copyTo(db, QDir(folderOf(rosterPath)).filePath(name));
+    copyTo(db, QDir(backupFolderOf(rosterPath)).filePath(name));
 }
 
 std::vector<QDate> superfluous(std::vector<QDate> days)

@@ -27,6 +27,14 @@ struct Backup
 /// Whether a file is a backup in its folder. It is not to be worked in: it would be thinned out.
 [[nodiscard]] bool isBackup(const QString &path);
 
+/// The folder of a roster's backups, which need not be there.
+[[nodiscard]] QString backupFolderOf(const QString &rosterPath);
+
+/// Copies a backup out of its folder, to stand beside the roster under a name of its own such as
+/// "team of 2026-11-25.benchwright", never over another file.
+/// @return path of the copy; throws StorageError, and then there is none
+[[nodiscard]] QString copyOutOfBackups(const QString &backup);
+
 /// Makes the backup of `today` unless there is one, then thins the older ones out.
 /// Throws StorageError, and then the backups are as they were.
 void backUpDaily(Database &db, const QString &rosterPath, QDate today);

@@ -31,7 +31,9 @@ QString progress(const std::vector<LogLine> &lines)
     const auto planned = std::count_if(
         lines.begin(), lines.end(), [](const LogLine &line) { return line.planned.has_value(); });
     if (planned == 0)
-        return done == 0 ? QString() : LogPage::tr("%1 sets logged").arg(done);
+        return done == 0 ? QString()
+            : done == 1  ? LogPage::tr("1 set logged")
+                         : LogPage::tr("%1 sets logged").arg(done);
     const auto answered = std::count_if(
         lines.begin(), lines.end(), [](const LogLine &line) { return line.planned && line.done; });
     return answered == planned

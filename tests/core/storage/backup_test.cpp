@@ -76,9 +76,15 @@ TEST_F(BackupTest, IsTheRosterAtThatMoment)
     EXPECT_EQ(
         backups[0].path, folder.filePath(QStringLiteral("team backups/2026-11-25.benchwright")));
 
-    const QString copy = folder.filePath(QStringLiteral("copy.benchwright"));
-    ASSERT_TRUE(QFile::copy(backups[0].path, copy));
+    const QString copy = copyOutOfBackups(backups[0].path);
+    EXPECT_EQ(copy, folder.filePath(QStringLiteral("team of 2026-11-25.benchwright")));
     EXPECT_EQ(contentsOf(RosterFile::open(copy)), before);
+    EXPECT_EQ(copyOutOfBackups(backups[0].path),
+        folder.filePath(QStringLiteral("team of 2026-11-25 (2).benchwright")));
+    EXPECT_THAT(wordsOf([&] {
+        (void)copyOutOfBackups(folder.filePath(QStringLiteral("team backups/gone.benchwright")));
+    }),
+        Says("could not be copied"));
 }
 
 TEST_F(BackupTest, OneADayAndTheFirstStands)

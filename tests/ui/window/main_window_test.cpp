@@ -1,6 +1,7 @@
 #include "ui/main_window.h"
 
 #include "core/exchange/return_sheet.h"
+#include "core/storage/backup.h"
 #include "tests/support/roster_fixture.h"
 #include "ui/handout/hand_out_dialog.h"
 #include "ui/importing/import_dialog.h"
@@ -117,6 +118,21 @@ TEST_F(Window, TellsOfABackupThatFailedAndWorksOn)
     EXPECT_TRUE(window.openFile(path));
     EXPECT_NE(window.roster(), nullptr);
     EXPECT_TRUE(message().startsWith(u"No backup could be made"_s)) << message().toStdString();
+}
+
+TEST_F(Window, OpeningABackupOpensACopyOfIt)
+{
+    makeRoster(path, u"Ann"_s);
+    ASSERT_TRUE(window.openFile(path)); // makes the day's backup
+    const auto backups = core::backupsOf(path);
+    ASSERT_EQ(backups.size(), 1u);
+    ASSERT_TRUE(window.openFile(backups[0].path));
+    const QString copy = window.roster()->session().path();
+    EXPECT_EQ(QFileInfo(copy).absolutePath(), QFileInfo(path).absolutePath());
+    EXPECT_NE(copy, path);
+    EXPECT_TRUE(message().contains(u"copy of the backup"_s));
+    EXPECT_EQ(window.roster()->session().lifters().size(), 1u);
+    EXPECT_EQ(core::backupsOf(path).size(), 1u);
 }
 
 TEST_F(Window, OpeningTheOpenRosterAgainIsNoMistake)
