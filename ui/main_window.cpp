@@ -24,6 +24,7 @@
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStandardPaths>
+#include <QStyle>
 #include <QUndoGroup>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -91,8 +92,12 @@ MainWindow::MainWindow(Theme &theme, QWidget *parent)
     connect(m_start, &StartPage::openAskedFor, this, &MainWindow::askForOpen);
     connect(m_start, &StartPage::fileAskedFor, this, &MainWindow::openFile);
 
-    if (!restoreGeometry(QSettings().value(kGeometryKey).toByteArray()))
-        resize(QSize(1366, 768).boundedTo(screen()->availableSize()));
+    if (!restoreGeometry(QSettings().value(kGeometryKey).toByteArray())) {
+        // What the window's frame takes of the screen is not known before it is shown.
+        const QSize room = screen()->availableSize()
+            - QSize(0, 2 * style()->pixelMetric(QStyle::PM_TitleBarHeight));
+        resize(QSize(1366, 768).boundedTo(room));
+    }
     refreshState();
 }
 

@@ -63,7 +63,7 @@ WeekBoardPage::WeekBoardPage(
     m_side->addTab(m_checks, tr("Checks"));
     m_side->setMinimumWidth(kShelfLeast);
     m_side->setMaximumWidth(kShelfMost);
-    m_header->addMenu(tr("Plan"), m_blocks->menu());
+    m_header->addMenu(tr("&Plan"), m_blocks->menu());
     auto *work = new QWidget;
     auto *beside = new QHBoxLayout(work);
     beside->setContentsMargins(0, 0, 0, 0);

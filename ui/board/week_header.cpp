@@ -6,6 +6,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QToolButton>
 
 namespace ui {
@@ -37,11 +38,10 @@ void WeekHeader::show(QDate monday, const QString &totals)
 
 void WeekHeader::addMenu(const QString &text, QMenu *menu)
 {
-    auto *button = new QToolButton(this);
-    button->setText(text);
-    button->setAccessibleName(text);
+    auto *button = new QPushButton(text, this);
+    button->setAccessibleName(QString(text).remove(u'&'));
+    button->setAutoDefault(false);
     button->setMenu(menu);
-    button->setPopupMode(QToolButton::InstantPopup);
     layout()->addWidget(button);
 }
 
