@@ -12,6 +12,7 @@ namespace {
 constexpr quint64 kSeed = 20240817;
 constexpr int kBlockWeeks = 5;
 constexpr int kBlockWeeksDone = 2;
+constexpr double kMostRpe = 10.0;
 
 /// A planned card of the demo week, by touch style.
 struct Planned
@@ -22,15 +23,6 @@ struct Planned
     int sets;
     int reps;
     double rpe;
-
-    [[nodiscard]] const char *code(const core::Lifter &lifter) const
-    {
-        return lifter.touchStyle == core::TouchStyle::sinking ? sinking : soft;
-    }
-    [[nodiscard]] QString setLine() const
-    {
-        return QStringLiteral("%1x%2 @%3").arg(sets).arg(reps).arg(rpe);
-    }
 };
 
 constexpr Planned kWeek[] = {
@@ -57,36 +49,41 @@ core::VariationId idOf(const Codes &codes, const char *code)
     return it->second;
 }
 
-void addWeek(std::span<const Planned> week, const core::Lifter &lifter, QDate monday,
-    const Codes &codes, const Ids &ids, std::vector<core::Card> &cards)
+std::vector<WorkDay> daysOf(std::span<const Planned> week, const Person &person, QDate monday)
 {
-    int position = 0;
-    int day = -1;
-    for (const Planned &planned : week) {
-        position = planned.day == day ? position + 1 : 0;
-        day = planned.day;
-        cards.push_back({ids.card(), lifter.id, monday.addDays(day), position,
-            idOf(codes, planned.code(lifter)), planned.setLine(), {}});
-    }
-}
-
-/// The days of the week that lie before `today`, but for a missed Monday.
-std::vector<WorkDay> daysBefore(
-    QDate today, std::span<const Planned> week, const Person &person, QDate monday)
-{
-    constexpr double kMostRpe = 10.0;
+    const bool isSinking = person.lifter.touchStyle == core::TouchStyle::sinking;
     std::vector<WorkDay> days;
     for (const Planned &planned : week) {
         const QDate day = monday.addDays(planned.day);
-        if (day >= today || (planned.day == 0 && person.story.missedMonday))
-            continue;
         if (days.empty() || days.back().day != day)
             days.push_back({day, {}});
-        const char *code = planned.code(person.lifter);
+        const char *code = isSinking ? planned.sinking : planned.soft;
         days.back().work.push_back(
             {code, ratioOf(person, code), planned.sets, planned.reps, kMostRpe - planned.rpe});
     }
     return days;
+}
+
+/// Those that lie before `today`, but for a missed Monday.
+std::vector<WorkDay> doneOf(std::vector<WorkDay> days, QDate today, const Person &person)
+{
+    std::erase_if(days, [&](const WorkDay &day) {
+        return day.day >= today || (person.story.missedMonday && day.day.dayOfWeek() == 1);
+    });
+    return days;
+}
+
+void addCards(const std::vector<WorkDay> &days, core::LifterId lifter, const Codes &codes,
+    const Ids &ids, std::vector<core::Card> &cards)
+{
+    for (const WorkDay &day : days)
+        for (int position = 0; const Work &work : day.work)
+            cards.push_back({ids.card(), lifter, day.day, position++, idOf(codes, work.code),
+                QStringLiteral("%1x%2 @%3")
+                    .arg(work.sets)
+                    .arg(work.reps)
+                    .arg(kMostRpe - work.reserve),
+                {}});
 }
 
 } // namespace
@@ -107,14 +104,19 @@ core::Edit demoRoster(const std::vector<core::Variation> &catalogue, QDate today
         person.lifter.id = ids.lifter();
         const bool sore = person.story.soreWeek == kWeeks - 1;
         const std::span<const Planned> week = sore ? std::span<const Planned>(kSoreWeek) : kWeek;
+        const std::vector<WorkDay> underWay = daysOf(week, person, monday);
         for (core::LoggedSession &session : trainingLog(person, codes, monday.addDays(-7 * kWeeks),
-                 daysBefore(today, week, person, monday), random)) {
+                 doneOf(underWay, today, person), random)) {
             session.id = ids.session();
             session.lifter = person.lifter.id;
             edit.sessions.after.push_back(std::move(session));
         }
-        addWeek(week, person.lifter, monday, codes, ids, edit.cards.after);
-        addWeek(kWeek, person.lifter, monday.addDays(7), codes, ids, edit.cards.after);
+        for (int ago = kBlockWeeksDone; ago > 0; --ago)
+            addCards(plannedWeek(person, kWeeks - ago, monday.addDays(-7 * ago)), person.lifter.id,
+                codes, ids, edit.cards.after);
+        addCards(underWay, person.lifter.id, codes, ids, edit.cards.after);
+        addCards(daysOf(kWeek, person, monday.addDays(7)), person.lifter.id, codes, ids,
+            edit.cards.after);
         core::Block block;
         block.id = ids.block();
         block.lifter = person.lifter.id;

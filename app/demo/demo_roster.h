@@ -18,8 +18,8 @@ struct Ids
 };
 
 /// Everything of the demo roster as one edit of an empty one: the lifters, thirty weeks of log and
-/// what of this week lies before `today`, the plan of this week and the next, a block around them,
-/// and what some have said this morning. Same day, same roster.
+/// what of this week lies before `today`, the plan of the two weeks before, of this week and the
+/// next, a block around them, and what some have said this morning. Same day, same roster.
 /// @throws std::invalid_argument where the catalogue lacks a code that the scenario trains
 [[nodiscard]] core::Edit demoRoster(
     const std::vector<core::Variation> &catalogue, QDate today, const Ids &ids);

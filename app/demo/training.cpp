@@ -172,10 +172,18 @@ double ratioOf(const Person &person, const char *code)
     return ratios.at(code);
 }
 
+std::vector<WorkDay> plannedWeek(const Person &person, int week, QDate monday)
+{
+    constexpr int kWeekdays[] = {0, 2, 4};
+    std::vector<WorkDay> days;
+    for (int day = 0; day < 3; ++day)
+        days.push_back({monday.addDays(kWeekdays[day]), plan(person, week, day)});
+    return days;
+}
+
 std::vector<core::LoggedSession> trainingLog(const Person &person, const Codes &codes,
     QDate firstMonday, const std::vector<WorkDay> &underWay, std::mt19937_64 &random)
 {
-    constexpr int kWeekdays[] = {0, 2, 4};
     std::vector<core::LoggedSession> log;
     const Story &story = person.story;
     Coach coach(person, codes, random);
@@ -184,10 +192,9 @@ std::vector<core::LoggedSession> trainingLog(const Person &person, const Codes &
             && week < story.layoffFrom + story.layoffWeeks;
         if (away)
             continue;
-        for (int day = 0; day < 3; ++day)
+        for (const auto &[day, works] : plannedWeek(person, week, firstMonday.addDays(7 * week)))
             if (!chance(random, 0.04)) // life happens
-                log.push_back(coach.train(
-                    firstMonday.addDays(week * 7 + kWeekdays[day]), week, plan(person, week, day)));
+                log.push_back(coach.train(day, week, works));
         coach.learn(week);
     }
     for (const auto &[day, works] : underWay)

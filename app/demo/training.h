@@ -31,6 +31,9 @@ struct WorkDay
 /// @throws std::out_of_range for a code that the scenario does not train
 [[nodiscard]] double ratioOf(const Person &person, const char *code);
 
+/// The training days of one week of the log as the coach planned them, counted from its first.
+[[nodiscard]] std::vector<WorkDay> plannedWeek(const Person &person, int week, QDate monday);
+
 /// Draws the log of one person: what a coach would have planned week by week from a running guess
 /// of the max, and what the lifter made of it. Same seed, same log. Sessions carry no id and no
 /// lifter id yet.
