@@ -15,9 +15,10 @@ template <class Value> bool agree(const std::optional<Value> &a, const std::opti
 
 bool agree(const SetEntry &a, const SetEntry &b)
 {
-    return a.variation == b.variation && a.lead == b.lead && std::abs(a.loadKg - b.loadKg) < kSameLoadKg
-        && a.repsPlanned == b.repsPlanned && a.repsDone == b.repsDone && a.rpe == b.rpe
-        && a.failed == b.failed && agree(a.velocityMs, b.velocityMs) && agree(a.touch, b.touch)
+    return a.variation == b.variation && agree(a.lead, b.lead)
+        && std::abs(a.loadKg - b.loadKg) < kSameLoadKg && a.repsPlanned == b.repsPlanned
+        && a.repsDone == b.repsDone && a.rpe == b.rpe && a.failed == b.failed
+        && agree(a.velocityMs, b.velocityMs) && agree(a.touch, b.touch)
         && (a.note.isEmpty() || b.note.isEmpty() || a.note == b.note);
 }
 
@@ -27,6 +28,8 @@ void fillBlanks(SetEntry &set, const SetEntry &told)
         set.velocityMs = told.velocityMs;
     if (!set.touch)
         set.touch = told.touch;
+    if (!set.lead)
+        set.lead = told.lead;
     if (set.note.isEmpty())
         set.note = told.note;
 }
@@ -35,8 +38,8 @@ void fillBlanks(SetEntry &set, const SetEntry &told)
 
 SetsMerged mergeSets(const std::vector<SetEntry> &present, const std::vector<SetEntry> &told)
 {
-    SetsMerged merged{present, 0, 0};
-    std::vector<bool> taken(present.size(), false);
+    SetsMerged merged{present, std::vector<bool>(present.size(), false), 0, 0};
+    std::vector<bool> &taken = merged.isTold;
     std::vector<bool> settled(told.size(), false);
     const auto pair = [&](auto &&same) {
         for (size_t t = 0; t < told.size(); ++t)

@@ -178,9 +178,9 @@ QByteArray writeLog(const std::vector<Lifter> &lifters, const std::vector<Variat
     const auto decimal = [](std::optional<double> value) {
         return value ? csvNumber(*value) : QByteArray();
     };
-    QByteArray text = csvLine({"lifter", "date", "session", "variation", "load_kg", "reps_planned",
-        "reps_done", "rpe", "failed", "velocity_ms", "touch", "readiness", "note",
-        "lead_variation", "lead_reps"});
+    QByteArray text = csvLine(
+        {"lifter", "date", "session", "variation", "load_kg", "reps_planned", "reps_done", "rpe",
+            "failed", "velocity_ms", "touch", "readiness", "note", "lead_variation", "lead_reps"});
     for (const LoggedSession &one : sessions)
         for (const SetEntry &set : one.sets)
             text += csvLine({nameOf.value(one.lifter), one.day.toString(Qt::ISODate).toLatin1(),

@@ -15,12 +15,14 @@ QString tr(const char *text)
     return QCoreApplication::translate("ReturnMatch", text);
 }
 
-/// Index of the `ordinal`-th set of a variation, from 0; none where there are fewer.
-std::optional<size_t> nthOf(
-    VariationId variation, int ordinal, const std::vector<SetEntry> &sets, size_t among)
+/// Of the sets that nothing told of, the first that `told` says anew. A set that was planned never
+/// takes the place of one that the coach logged besides, nor the other way round.
+std::optional<size_t> placeOf(
+    const SetEntry &told, const std::vector<SetEntry> &sets, const std::vector<bool> &isTold)
 {
-    for (size_t i = 0; i < among; ++i)
-        if (sets[i].variation == variation && ordinal-- == 0)
+    for (size_t i = 0; i < isTold.size(); ++i)
+        if (!isTold[i] && sets[i].variation == told.variation
+            && sets[i].repsPlanned == told.repsPlanned)
             return i;
     return std::nullopt;
 }
@@ -70,28 +72,20 @@ SetEntry entryOf(const ReturnedSet &returned, const std::map<QString, VariationI
 SetsBooked book(const std::vector<SetEntry> &present, const std::vector<SetEntry> &told)
 {
     SetsMerged merged = mergeSets(present, told);
-    if (merged.added == 0)
-        return {std::move(merged.sets), 0, 0, merged.known};
-    SetsBooked booked{present, 0, 0, 0};
-    std::map<VariationId, int> seen;
-    for (const SetEntry &set : told) {
-        const int ordinal = seen[set.variation]++;
-        const auto place = nthOf(set.variation, ordinal, booked.sets, present.size());
+    const auto rest = merged.sets.begin() + std::ptrdiff_t(present.size());
+    SetsBooked booked{{merged.sets.begin(), rest}, 0, 0, merged.known};
+    for (auto set = rest; set != merged.sets.end(); ++set) {
+        const auto place = placeOf(*set, booked.sets, merged.isTold);
         if (!place) {
-            booked.sets.push_back(set);
+            booked.sets.push_back(*set);
             ++booked.added;
             continue;
         }
-        const SetsMerged same = mergeSets({booked.sets[*place]}, {set});
-        if (same.added == 0) {
-            booked.sets[*place] = same.sets.front();
-            ++booked.known;
-        } else {
-            const std::optional<double> velocityMs = booked.sets[*place].velocityMs;
-            booked.sets[*place] = set;
-            booked.sets[*place].velocityMs = velocityMs; // no sheet tells it
-            ++booked.corrected;
-        }
+        const std::optional<double> velocityMs = booked.sets[*place].velocityMs;
+        booked.sets[*place] = *set;
+        booked.sets[*place].velocityMs = velocityMs; // no sheet tells it
+        merged.isTold[*place] = true;
+        ++booked.corrected;
     }
     return booked;
 }

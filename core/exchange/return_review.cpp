@@ -195,6 +195,7 @@ SheetReview reviewOf(const ReturnSheet &sheet, const ReturnBasis &basis)
                 ? Text::tr("The sheet has no entry yet.")
                 : Text::tr("All of this sheet is in the log already."));
     } else if (review.correctedSets > 0) {
+        review.standing = SheetStanding::byChoice;
         review.notices << (review.correctedSets == 1
                 ? Text::tr("The log has other values for one of these sets: the sheet corrects it.")
                 : Text::tr(

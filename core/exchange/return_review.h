@@ -91,8 +91,9 @@ struct ReturnIds
 ///
 /// Sets go into the session of the day they were done on, or into a new one. A set that the log has
 /// is not booked again. Where the log has other values for a set, which shows by its place among
-/// the sets of its variation on that day, the sheet corrects it: a lifter who gives back twice
-/// means the later one. What the log has besides stays.
+/// those of its variation and planned reps that the sheet does not tell as they are, the sheet
+/// corrects it, and the coach has to choose so: a lifter who gives back twice means the later one.
+/// What the log has besides stays.
 [[nodiscard]] Edit acceptReturns(
     std::span<const ReturnSheet> sheets, const ReturnBasis &basis, const ReturnIds &ids);
 

@@ -6,6 +6,7 @@
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace core {
 
@@ -53,8 +54,9 @@ std::vector<BodyArea> soreAndWorked(const CheckIn &checkIn, const Variation &var
 }
 
 /// Works none of the areas; nearest in load, those for the lifter's touch first.
+/// @param mostRatio  to the competition lift: with pain nothing heavier is offered
 const Variation *spareFor(const Variation &planned, const std::vector<BodyArea> &areas,
-    const Lifter &lifter, std::span<const Variation> catalogue)
+    double mostRatio, const Lifter &lifter, std::span<const Variation> catalogue)
 {
     const Variation *best = nullptr;
     const auto rank = [&](const Variation &v) {
@@ -62,6 +64,7 @@ const Variation *spareFor(const Variation &planned, const std::vector<BodyArea> 
     };
     for (const Variation &v : catalogue) {
         const bool fits = v.lift == planned.lift && !v.retired && v.id != planned.id
+            && v.ratio <= mostRatio
             && std::none_of(
                 areas.begin(), areas.end(), [&v](BodyArea area) { return works(v, area); });
         if (fits && (!best || rank(v) < rank(*best)))
@@ -82,7 +85,12 @@ std::vector<SoreSwap> swapsFor(const CheckIn &checkIn, const Lifter &lifter,
         const std::vector<BodyArea> areas = soreAndWorked(checkIn, *planned);
         if (areas.empty())
             continue;
-        if (const Variation *spare = spareFor(*planned, areas, lifter, catalogue))
+        std::vector<BodyArea> spared = areas;
+        if (checkIn.pain && checkIn.pain->area)
+            spared.push_back(*checkIn.pain->area);
+        const double mostRatio =
+            checkIn.pain ? planned->ratio : std::numeric_limits<double>::infinity();
+        if (const Variation *spare = spareFor(*planned, spared, mostRatio, lifter, catalogue))
             swaps.push_back({card.id, spare->id,
                 Text::tr("Sore: %1. %2 instead of %3 spares it.")
                     .arg(listed(areas), spare->name, planned->name)});

@@ -44,7 +44,8 @@ bool isBench(const DaySet &set, std::span<const Variation> catalogue)
 
 bool isMaximal(const DaySet &set)
 {
-    return set.reps <= kMostMaximalReps && set.rpe && *set.rpe > kMaximalRpe;
+    return set.isOpenEnded
+        || (set.reps <= kMostMaximalReps && (!set.rpe || *set.rpe > kMaximalRpe));
 }
 
 // Pairing: costs of leaving sets over and of pairs that are not quite what was planned
@@ -53,6 +54,7 @@ constexpr double kNever = std::numeric_limits<double>::infinity();
 constexpr double kExtra = 2.0; ///< a logged set that answers no planned one
 constexpr double kOpen = 0.0;  ///< a planned set without an answer: most are, while logging
 constexpr double kOtherReps = 0.5;
+constexpr double kOtherLead = 0.25;
 constexpr double kSwapped = 1.0;
 
 /// Pairs logged with planned sets, see sessionRows().
@@ -122,7 +124,8 @@ private:
         }
         const bool sameReps = *done.repsPlanned == planned.reps;
         if (isSame)
-            return sameReps ? 0.0 : kOtherReps;
+            return (sameReps ? 0.0 : kOtherReps)
+                + (planned.lead.has_value() == done.lead.has_value() ? 0.0 : kOtherLead);
         return sameReps && sameLift(planned.variation, done.variation) ? kSwapped : kNever;
     }
 
@@ -162,6 +165,7 @@ std::vector<DaySet> daySets(
                     set.lead = {variation->id, values.leadReps};
                 set.reps = values.reps;
                 set.isExact = values.isExact;
+                set.isOpenEnded = values.isOpenEnded;
                 set.repsText = printReps(card.lines[line].line);
                 set.planKg = set.loadKg = values.loadKg;
                 set.rpe = values.rpe;
@@ -186,7 +190,10 @@ std::vector<DaySet> adjusted(std::vector<DaySet> sets, const CheckIn &checkIn,
         if (!set.withheld.isEmpty())
             set.loadKg.reset();
         else if (shiftLoads && set.loadKg && isBench(set, catalogue))
-            set.loadKg = plates.round(*set.loadKg * advice.loadFactor).loadKg;
+            set.loadKg = plates
+                             .round(*set.loadKg * advice.loadFactor,
+                                 advice.loadFactor > 1.0 ? Rounding::down : Rounding::nearest)
+                             .loadKg;
     }
     return sets;
 }
@@ -217,6 +224,8 @@ SetAsked askedOf(const DaySet &set, std::span<const Variation> catalogue)
     if (set.isExact)
         asked.reps = set.reps;
     asked.rpe = set.rpe;
+    if (set.lead)
+        asked.leadReps = set.lead->reps;
     return asked;
 }
 

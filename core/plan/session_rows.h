@@ -22,6 +22,7 @@ struct DaySet
     std::optional<LeadReps> lead;
     int reps = 1;                 ///< in all, expected; the fewest of as many as possible
     bool isExact = true;          ///< false: a range of reps or as many as possible
+    bool isOpenEnded = false;     ///< as many as possible
     QString repsText;             ///< "5", "4-6", "5+"
     std::optional<double> planKg; ///< by the plan alone
     std::optional<double> loadKg; ///< for today: the plan's, or shifted by readiness
@@ -37,7 +38,8 @@ struct DaySet
     std::span<const ResolvedCard> cards, std::span<const Variation> catalogue);
 
 /// What the day's check-in makes of the sets. Pain withholds every set that works what hurts, and
-/// a maximal attempt (one or two reps rated above 9) is withheld wherever the advice says so.
+/// a maximal attempt (one or two reps rated above 9 or not known how hard, or as many as possible)
+/// is withheld wherever the advice says so.
 /// Loads are shifted only of the bench press and where `shiftLoads` is set, and rounded to the
 /// plates.
 [[nodiscard]] std::vector<DaySet> adjusted(std::vector<DaySet> sets, const CheckIn &checkIn,

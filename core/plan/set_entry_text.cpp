@@ -109,7 +109,7 @@ private:
         };
         static const QRegularExpression kNote = pattern(";(.*)$");
         static const QRegularExpression kReps =
-            pattern("[x*\\xd7] *(\\d{1,3})(?: *\\+ *(\\d{1,3}))?(?!\\d)");
+            pattern("[x*\\xd7] *(\\d{1,3})(?:\\+(\\d{1,3})(?![\\d.,]))?(?!\\d)");
         static const QRegularExpression kRepsAndLoad =
             pattern("(\\d{1,3}) *[x*\\xd7] *(\\d{1,4}(?:[.,]\\d{1,2})?) *(kg|lb)?(?![\\d.,+])");
         static const QRegularExpression kNoRating = pattern("@ *-");

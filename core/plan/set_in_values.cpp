@@ -26,6 +26,7 @@ std::vector<SetInValues> setsInValues(
     const SetLine &line = resolved.line;
     SetInValues values{variation.code, expectedReps(line)};
     values.isExact = !line.asManyAsPossible && !line.mostReps;
+    values.isOpenEnded = line.asManyAsPossible;
     if (resolved.load)
         values.loadKg = resolved.load->loadKg;
     if (line.leadReps > 0) {

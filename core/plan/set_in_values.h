@@ -17,7 +17,8 @@ struct SetInValues
     int reps = 1; ///< in all, expected; the fewest of as many as possible
     QString leadCode = {};
     int leadReps = 0;
-    bool isExact = true; ///< false: a range of reps or as many as possible
+    bool isExact = true;      ///< false: a range of reps or as many as possible
+    bool isOpenEnded = false; ///< as many as possible
     std::optional<double> loadKg = {};
     std::optional<double> rpe = {}; ///< expected, to the half
 

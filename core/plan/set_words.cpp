@@ -78,6 +78,9 @@ QStringList differenceWords(
         said << Text::tr("%1 more").arg(repsWords(done.repsDone - *asked.reps));
     else if (asked.reps && done.repsDone < *asked.reps)
         said << Text::tr("%1 fewer").arg(repsWords(*asked.reps - done.repsDone));
+    const int leadReps = done.lead ? done.lead->reps : 0;
+    if (asked.leadReps && *asked.leadReps != leadReps && done.repsDone > *asked.leadReps)
+        said << Text::tr("lead reps %1, not %2").arg(leadReps).arg(*asked.leadReps);
     if (asked.rpe && done.rpe)
         said << ratingDifference(*asked.rpe, *done.rpe);
     said.removeAll(QString());

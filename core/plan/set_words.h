@@ -17,6 +17,7 @@ struct SetAsked
     std::optional<double> loadKg = {};
     std::optional<int> reps = {};
     std::optional<double> rpe = {};
+    std::optional<int> leadReps = {};
 };
 
 /// "1 rep", "5 reps"

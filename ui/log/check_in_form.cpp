@@ -133,6 +133,14 @@ void CheckInForm::setCheckIn(const core::CheckIn &checkIn)
     showPain();
 }
 
+void CheckInForm::keepUnsaved(const core::CheckIn &stored)
+{
+    if (stored.lifter != m_shown.lifter || stored.day != m_shown.day)
+        return;
+    m_shown = stored;
+    m_problem->say(tr("Not saved: give any answer again to try once more."));
+}
+
 core::CheckIn CheckInForm::typed() const
 {
     core::CheckIn checkIn;
@@ -180,6 +188,8 @@ void CheckInForm::giveUntold()
 void CheckInForm::hideEvent(QHideEvent *event)
 {
     QWidget::hideEvent(event);
+    if (event->spontaneous())
+        return; // the window is out of sight, not left
     if (m_shown.lifter.isValid())
         giveUntold();
 }

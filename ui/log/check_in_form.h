@@ -26,6 +26,9 @@ public:
 
     /// Shows what was said; a draft of the one before is given on first.
     void setCheckIn(const core::CheckIn &checkIn);
+    /// What was said last could not be stored: it stays, and is given on again with the next
+    /// answer.
+    void keepUnsaved(const core::CheckIn &stored);
 
 Q_SIGNALS:
     /// A sound one, with the lifter and the day it is about; it may be blank again.

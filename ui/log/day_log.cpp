@@ -3,7 +3,6 @@
 #include "core/plan/plan_edits.h"
 #include "core/plan/session_log.h"
 #include "core/plan/training_history.h"
-#include "ui/session/estimates.h"
 #include "ui/session/insights.h"
 #include "ui/session/lifter_history.h"
 #include "ui/session/roster_session.h"
@@ -51,7 +50,14 @@ void DayLog::setDay(QDate day)
     if (!day.isValid() || day == m_day)
         return;
     m_day = day;
+    m_isToday = day == QDate::currentDate();
     reload();
+}
+
+void DayLog::keepUp()
+{
+    if (m_isToday)
+        setDay(QDate::currentDate());
 }
 
 core::DaySet DayLog::swapped(size_t planned, core::VariationId variation) const
@@ -68,6 +74,21 @@ core::DaySet DayLog::swapped(size_t planned, core::VariationId variation) const
     set.variation = variation;
     set.loadKg.reset();
     return set;
+}
+
+QString DayLog::withheld(const core::SetEntry &set) const
+{
+    if (!lifter())
+        return {};
+    core::DaySet asked;
+    asked.variation = set.variation;
+    asked.lead = set.lead;
+    asked.reps = std::max(set.repsDone, 1);
+    asked.rpe = set.rpe;
+    return core::adjusted(
+        {asked}, m_plannedFor, m_advice, false, catalogue(), core::platesOf(*lifter()))
+        .front()
+        .withheld;
 }
 
 bool DayLog::add(const core::SetEntry &set, size_t place)
@@ -103,13 +124,19 @@ core::CheckIn DayLog::checkIn() const
 
 void DayLog::say(const core::CheckIn &checkIn)
 {
-    // It may be about the lifter that was shown before.
+    // It may be about the lifter that was shown before, and even one that an undo has taken away.
+    if (!m_session.lifter(checkIn.lifter))
+        return;
     const std::vector<core::CheckIn> all = m_session.checkIns(checkIn.lifter);
     const auto before = std::find_if(all.begin(), all.end(),
         [&checkIn](const core::CheckIn &other) { return other.day == checkIn.day; });
-    m_session.perform(tr("Change the check-in"),
-        core::sayCheckIn(before == all.end() ? nullptr : &*before, checkIn,
-            [this] { return m_session.newId<core::CheckInTag>(); }));
+    core::CheckIn blank;
+    blank.lifter = checkIn.lifter;
+    blank.day = checkIn.day;
+    if (!m_session.perform(tr("Change the check-in"),
+            core::sayCheckIn(before == all.end() ? nullptr : &*before, checkIn,
+                [this] { return m_session.newId<core::CheckInTag>(); })))
+        Q_EMIT checkInNotSaved(before == all.end() ? blank : *before);
 }
 
 void DayLog::setShiftsLoads(bool shifts)
@@ -129,6 +156,8 @@ void DayLog::takeSwap(const core::SoreSwap &swap)
 
 void DayLog::reload()
 {
+    if (std::pair(m_plannedFor.lifter, m_plannedFor.day) != key())
+        m_shiftsLoads = true; // the choice was about another
     m_cards.clear();
     m_done.clear();
     if (lifter()) {
@@ -146,20 +175,28 @@ void DayLog::takeHistory()
         reload();
         return;
     }
-    // Only the log has changed: the loads that the day was begun with stay.
     m_done = core::setsOf(sessions());
+    keepFits();
     pair();
     Q_EMIT changed();
 }
 
 void DayLog::takeEstimates()
 {
-    // Sets of the day move the estimate.
-    if (m_hasEstimate && !m_done.empty())
-        return;
     plan();
     pair();
     Q_EMIT changed();
+}
+
+std::pair<core::LifterId, QDate> DayLog::key() const
+{
+    return {m_selection.lifter(), m_day};
+}
+
+void DayLog::keepFits()
+{
+    if (!m_done.empty() && !m_fits.empty())
+        m_begunWith.try_emplace(key(), m_fits);
 }
 
 void DayLog::plan()
@@ -167,11 +204,19 @@ void DayLog::plan()
     m_planned.clear();
     m_unreadable.clear();
     m_advice = {};
-    m_hasEstimate = false;
     m_plannedFor = checkIn();
+    m_fits.clear();
     if (!lifter())
         return;
-    m_hasEstimate = m_estimates.of(lifter()->id, core::Lift::bench);
+    const auto begun = m_begunWith.find(key());
+    if (begun != m_begunWith.end() && !m_done.empty()) {
+        m_fits = begun->second;
+    } else {
+        for (const auto &[who, fit] : m_estimates.all())
+            if (who.first == lifter()->id)
+                m_fits.emplace(who, fit);
+        keepFits();
+    }
     if (m_plannedFor.id.isValid())
         m_advice = core::adviseOnReadiness(
             m_plannedFor, m_insights.readiness(lifter()->id), *lifter(), m_cards, catalogue());
@@ -182,8 +227,11 @@ std::vector<core::DaySet> DayLog::resolved(
     const std::vector<core::Card> &cards, QStringList *unreadable) const
 {
     const core::Lifter &who = *lifter();
-    const std::vector<core::ResolvedCard> resolved = core::resolveCards(cards,
-        {who, catalogue(), [this, &who](core::Lift lift) { return m_estimates.of(who.id, lift); }});
+    const std::vector<core::ResolvedCard> resolved =
+        core::resolveCards(cards, {who, catalogue(), [this, &who](core::Lift lift) {
+                                       const auto fit = m_fits.find({who.id, lift});
+                                       return fit == m_fits.end() ? nullptr : fit->second.get();
+                                   }});
     if (unreadable)
         for (const core::ResolvedCard &card : resolved)
             if (card.parsed.error) {

@@ -2,15 +2,16 @@
 
 #include "core/domain/edit.h"
 #include "core/plan/session_rows.h"
+#include "ui/session/estimates.h"
 
 #include <QDate>
 #include <QObject>
+#include <map>
 #include <optional>
 #include <vector>
 
 namespace ui {
 
-class Estimates;
 class Insights;
 class LifterHistory;
 class RosterSession;
@@ -31,6 +32,8 @@ public:
     [[nodiscard]] const std::vector<core::Variation> &catalogue() const;
     [[nodiscard]] QDate day() const { return m_day; }
     void setDay(QDate day);
+    /// Goes on to today where the day shown was, before midnight.
+    void keepUp();
     /// A day that is over or under way; nothing was done on a later one.
     [[nodiscard]] bool isLoggable() const { return m_day <= QDate::currentDate(); }
 
@@ -43,6 +46,9 @@ public:
     /// The planned set as it would be in another variation, with its load; of a lead-rep set
     /// without one.
     [[nodiscard]] core::DaySet swapped(size_t planned, core::VariationId variation) const;
+
+    /// Why nothing is suggested for such an extra set today; empty when something may be.
+    [[nodiscard]] QString withheld(const core::SetEntry &set) const;
 
     /// Each returns false when it could not be written; the session has said why.
     bool add(const core::SetEntry &set, size_t place);
@@ -61,6 +67,8 @@ public:
 Q_SIGNALS:
     /// The day reads differently: another lifter, day, plan, log or check-in.
     void changed();
+    /// The check-in could not be written, and what is stored is the same as before.
+    void checkInNotSaved(const core::CheckIn &stored);
 
 private:
     void reload();
@@ -71,6 +79,8 @@ private:
     [[nodiscard]] std::vector<core::DaySet> resolved(
         const std::vector<core::Card> &cards, QStringList *unreadable = nullptr) const;
     [[nodiscard]] std::vector<core::LoggedSession> sessions() const;
+    [[nodiscard]] std::pair<core::LifterId, QDate> key() const;
+    void keepFits();
     bool perform(const QString &pattern, core::VariationId variation, const core::Edit &edit);
 
     RosterSession &m_session;
@@ -79,6 +89,10 @@ private:
     Selection &m_selection;
     LifterHistory *m_history;
     QDate m_day = QDate::currentDate();
+    bool m_isToday = true;
+    Estimates::Fits m_fits; ///< of the lifter, which the loads come from
+    /// Loads stay as the day was begun, though its own sets move the estimate.
+    std::map<std::pair<core::LifterId, QDate>, Estimates::Fits> m_begunWith;
     std::vector<core::Card> m_cards; ///< of the day
     std::vector<core::DaySet> m_planned;
     std::vector<core::SetEntry> m_done;
@@ -87,7 +101,6 @@ private:
     core::CheckIn m_plannedFor; ///< what the loads stand on; its lifter and day too
     core::ReadinessAdvice m_advice;
     bool m_shiftsLoads = true;
-    bool m_hasEstimate = false; ///< the loads come from one
 };
 
 } // namespace ui

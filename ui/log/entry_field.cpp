@@ -49,6 +49,7 @@ void EntryField::keyPressEvent(QKeyEvent *event)
         break;
     case Qt::Key_Escape:
         clear();
+        Q_EMIT givenUp();
         break;
     case Qt::Key_Delete:
         if (text().isEmpty())

@@ -18,6 +18,8 @@ Q_SIGNALS:
     void extraWanted();
     /// Delete in an empty field.
     void deleteWanted();
+    /// Escape; the field is empty now.
+    void givenUp();
 
 protected:
     bool event(QEvent *event) override;

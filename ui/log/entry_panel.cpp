@@ -78,6 +78,7 @@ EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
     connect(m_field, &QLineEdit::returnPressed, this, [this] { refuse(m_desk.take()); });
     connect(m_field, &EntryField::stepped, this, [this](int lines) { refuse(m_desk.step(lines)); });
     connect(m_field, &EntryField::extraWanted, this, [this] { refuse(m_desk.beginExtra()); });
+    connect(m_field, &EntryField::givenUp, &m_desk, &LogDesk::giveUp);
     connect(m_field, &EntryField::deleteWanted, this, [this] { m_desk.remove(); });
     connect(m_variation, &QComboBox::currentIndexChanged, this, [this](int index) {
         if (index >= 0)
@@ -162,6 +163,8 @@ void EntryPanel::refuse(const std::optional<core::EntryError> &error)
 
 bool EntryPanel::eventFilter(QObject *watched, QEvent *event)
 {
+    if (watched == m_variation && event->type() == QEvent::Wheel)
+        return true; // scrolling past is no choice
     if (watched == m_variation && event->type() == QEvent::KeyPress) {
         const int key = static_cast<QKeyEvent *>(event)->key();
         if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape) {

@@ -47,6 +47,8 @@ void LogDesk::rebuild()
         m_draft = {}; // the plan has come, or the log
         m_draft.line = lineToBegin(m_lines);
     }
+    if (isTouched() && !m_draft.isExtra)
+        findDraftAgain();
     const size_t end = m_lines.size();
     if (m_draft.line >= end && !m_draft.isExtra)
         m_draft.isExtra = m_draft.isOffered = true;
@@ -61,9 +63,37 @@ void LogDesk::rebuild()
     m_lines.insert(m_lines.begin() + std::ptrdiff_t(m_draft.line), extra);
 }
 
-bool LogDesk::isTouched() const
+void LogDesk::setText(const QString &text)
 {
-    return !m_draft.text.trimmed().isEmpty() || m_draft.variation.isValid();
+    if (!isTouched())
+        noteWhere();
+    m_draft.text = text;
+}
+
+void LogDesk::noteWhere()
+{
+    m_draft.planned.reset();
+    m_draft.edited.reset();
+    if (m_draft.isExtra || m_draft.line >= m_lines.size())
+        return;
+    m_draft.planned = m_lines[m_draft.line].planned;
+    if (isLogged())
+        m_draft.edited = m_log.done()[*m_lines[m_draft.line].done];
+}
+
+bool LogDesk::isWhereBegun(const LogLine &line) const
+{
+    return m_draft.edited ? line.done && m_log.done()[*line.done] == *m_draft.edited
+                          : !line.done && line.planned == m_draft.planned;
+}
+
+void LogDesk::findDraftAgain()
+{
+    if (m_draft.line < m_lines.size() && isWhereBegun(m_lines[m_draft.line]))
+        return;
+    const auto found = std::find_if(
+        m_lines.begin(), m_lines.end(), [this](const LogLine &line) { return isWhereBegun(line); });
+    m_draft.line = size_t(found - m_lines.begin());
 }
 
 bool LogDesk::isLogged() const
@@ -82,6 +112,16 @@ std::optional<core::DaySet> LogDesk::plannedSet() const
 }
 
 core::SetEntry LogDesk::extraStart() const
+{
+    core::SetEntry entry = extraSet();
+    if (!m_log.withheld(entry).isEmpty()) {
+        entry.loadKg = 0.0;
+        entry.repsDone = 0;
+    }
+    return entry;
+}
+
+core::SetEntry LogDesk::extraSet() const
 {
     core::SetEntry entry;
     if (m_draft.line > 0 && m_draft.line - 1 < m_log.rows().size()) {
@@ -131,6 +171,8 @@ core::VariationId LogDesk::variation() const
 
 QString LogDesk::withheld() const
 {
+    if (m_draft.isExtra)
+        return m_log.withheld(extraSet());
     const std::optional<core::DaySet> planned = plannedSet();
     return planned && !isLogged() ? planned->withheld : QString();
 }
@@ -176,7 +218,8 @@ std::optional<core::EntryError> LogDesk::take()
             m_draft = kept;
             rebuild();
             Q_EMIT changed();
-            return std::nullopt;
+            return core::EntryError{
+                0, tr("This set is not saved. What you typed stays: try again.")};
         }
     }
     m_draft.line = nextOpen(m_lines, m_draft.line + 1).value_or(m_lines.size());
@@ -195,7 +238,7 @@ std::optional<core::EntryError> LogDesk::select(size_t line)
 {
     if (line == m_draft.line)
         return std::nullopt;
-    if (isTouched())
+    if (hasText())
         if (auto refused = take())
             return refused;
     if (m_draft.isExtra && line > m_draft.line)
@@ -218,7 +261,7 @@ std::optional<core::EntryError> LogDesk::beginExtra()
         return std::nullopt;
     }
     const size_t below = m_draft.line + 1;
-    if (isTouched())
+    if (hasText())
         if (auto refused = take())
             return refused;
     m_draft = Draft{.line = below, .isExtra = true};
@@ -247,7 +290,19 @@ void LogDesk::setVariation(core::VariationId variation)
 {
     if (variation == this->variation())
         return;
-    m_draft.variation = variation;
+    if (!isTouched())
+        noteWhere();
+    m_draft.variation = {};
+    if (variation != this->variation())
+        m_draft.variation = variation;
+    rebuild();
+    Q_EMIT changed();
+}
+
+void LogDesk::giveUp()
+{
+    m_draft.text.clear();
+    m_draft.variation = {};
     rebuild();
     Q_EMIT changed();
 }

@@ -27,7 +27,7 @@ public:
     [[nodiscard]] const std::vector<LogLine> &lines() const { return m_lines; }
     [[nodiscard]] size_t current() const { return m_draft.line; }
     [[nodiscard]] const QString &text() const { return m_draft.text; }
-    void setText(const QString &text) { m_draft.text = text; }
+    void setText(const QString &text);
     /// Of the set at hand, the one swapped for included.
     [[nodiscard]] core::VariationId variation() const;
     [[nodiscard]] bool isLogged() const;
@@ -45,8 +45,8 @@ public:
     /// Saves the set at hand and goes on to the next one to do. Why not, where it is refused; a
     /// failed write has been told by the session.
     std::optional<core::EntryError> take();
-    /// To the line so many further, below the last one to another set; a half-typed set is saved
-    /// first.
+    /// To the line so many further, below the last one to another set. A half-typed set is saved
+    /// first; a variation that was only looked at is not.
     std::optional<core::EntryError> step(int lines);
     std::optional<core::EntryError> select(size_t line);
     /// Begins a set below the one at hand.
@@ -54,6 +54,8 @@ public:
     /// Takes the set at hand out of the log, or gives up the extra one.
     void remove();
     void setVariation(core::VariationId variation);
+    /// Takes back what is half typed, a swap too.
+    void giveUp();
 
 Q_SIGNALS:
     void changed();
@@ -67,6 +69,9 @@ private:
         bool isOffered = false;           ///< an extra one because nothing else is to do
         core::VariationId variation = {}; ///< swapped for; invalid = as it stands
         QString text = {};
+        // What it was begun on, since lines move when the log does.
+        std::optional<size_t> planned = {};
+        std::optional<core::SetEntry> edited = {};
 
         friend bool operator==(const Draft &, const Draft &) = default;
     };
@@ -74,9 +79,16 @@ private:
     void follow();
     void rebuild();
     void clearDraft() { m_draft = Draft{.line = m_draft.line}; }
-    [[nodiscard]] bool isTouched() const;
+    [[nodiscard]] bool hasText() const { return !m_draft.text.trimmed().isEmpty(); }
+    [[nodiscard]] bool isTouched() const { return hasText() || m_draft.variation.isValid(); }
+    void noteWhere();
+    [[nodiscard]] bool isWhereBegun(const LogLine &line) const;
+    /// To the line it was begun on; where that has gone, it is a set to add.
+    void findDraftAgain();
     [[nodiscard]] std::optional<core::DaySet> plannedSet() const;
     [[nodiscard]] core::SetEntry start() const;
+    /// What an extra set here would be, were nothing held back.
+    [[nodiscard]] core::SetEntry extraSet() const;
     [[nodiscard]] core::SetEntry extraStart() const;
     [[nodiscard]] size_t placeInLog() const;
 

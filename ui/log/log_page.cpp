@@ -82,6 +82,7 @@ LogPage::LogPage(RosterSession &session, Estimates &estimates, Insights &insight
         m_entry->setFocus();
     });
     connect(m_checkIn, &CheckInForm::said, m_log, &DayLog::say);
+    connect(m_log, &DayLog::checkInNotSaved, m_checkIn, &CheckInForm::keepUnsaved);
     connect(m_advice, &AdviceBox::shiftWanted, m_log, &DayLog::setShiftsLoads);
     connect(m_advice, &AdviceBox::swapWanted, m_log, &DayLog::takeSwap);
     showDesk();
@@ -144,6 +145,13 @@ void LogPage::showDay(QDate day)
 {
     m_log->setDay(day);
     m_entry->setFocus();
+}
+
+bool LogPage::event(QEvent *event)
+{
+    if (event->type() == QEvent::Show || event->type() == QEvent::WindowActivate)
+        m_log->keepUp();
+    return QWidget::event(event);
 }
 
 void LogPage::showDesk()

@@ -33,6 +33,9 @@ public:
 
     void showDay(QDate day);
 
+protected:
+    bool event(QEvent *event) override;
+
 private:
     [[nodiscard]] QWidget *setsColumn();
     [[nodiscard]] QWidget *checkInColumn();

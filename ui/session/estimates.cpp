@@ -23,6 +23,15 @@ Estimates::Fits shared(core::LiftEstimates estimates)
     return fits;
 }
 
+/// A log that the engine refuses though it was stored: of a file changed by another program.
+core::StorageError unfit(const std::exception &e)
+{
+    return core::StorageError(
+        Estimates::tr("The roster holds a log that cannot be estimated. Open the newest backup, or "
+                      "mend the set that the details name."),
+        QString::fromUtf8(e.what()));
+}
+
 } // namespace
 
 Estimates::Estimates(RosterSession &session, QObject *parent)
@@ -76,13 +85,15 @@ void Estimates::fitRoster()
     if (m_stale)
         return;
     m_whole.setFuture(QtConcurrent::run([path = m_session.path(), lifters = m_session.lifters(),
-                                            variations = m_session.variations()]() -> WholeFit {
+                                            variations = m_session.variations()]() -> Fitted {
         try {
             core::RosterFit fit =
                 core::fitRoster(lifters, variations, core::RosterReader(path).sessions());
             return {shared(std::move(fit.estimates)), std::move(fit.learnt), {}};
         } catch (const core::StorageError &trouble) {
             return {{}, {}, trouble};
+        } catch (const std::exception &e) {
+            return {{}, {}, unfit(e)};
         }
     }));
     Q_EMIT busyChanged(true);
@@ -93,9 +104,10 @@ void Estimates::takeRoster()
     if (m_stale) {
         if (!m_quiet.isActive())
             fitRoster();
+        Q_EMIT busyChanged(isBusy());
         return;
     }
-    WholeFit fit = m_whole.result();
+    Fitted fit = m_whole.result();
     if (fit.trouble) {
         m_session.tell(*fit.trouble);
     } else {
@@ -120,16 +132,24 @@ void Estimates::fitChanged()
             for (core::LoggedSession &session : m_session.sessions(id))
                 sessions.push_back(std::move(session));
         }
-    m_some.setFuture(QtConcurrent::run([lifters, variations = m_session.variations(),
-                                           sessions = std::move(sessions), learnt = m_learnt] {
-        return shared(core::fitSome(lifters, variations, sessions, learnt));
-    }));
+    m_some.setFuture(
+        QtConcurrent::run([lifters, variations = m_session.variations(),
+                              sessions = std::move(sessions), learnt = m_learnt]() -> Fitted {
+            try {
+                return {shared(core::fitSome(lifters, variations, sessions, learnt)), {}, {}};
+            } catch (const std::exception &e) {
+                return {{}, {}, unfit(e)};
+            }
+        }));
     Q_EMIT busyChanged(true);
 }
 
 void Estimates::takeChanged()
 {
-    for (auto &[key, estimate] : m_some.result())
+    const Fitted fitted = m_some.result();
+    if (fitted.trouble)
+        m_session.tell(*fitted.trouble);
+    for (const auto &[key, estimate] : fitted.fits)
         m_fits.insert_or_assign(key, estimate);
     fitChanged();
     Q_EMIT busyChanged(isBusy());

@@ -46,10 +46,10 @@ Q_SIGNALS:
     void busyChanged(bool busy);
 
 private:
-    struct WholeFit
+    struct Fitted
     {
         Fits fits;
-        core::LearntLifts learnt;
+        core::LearntLifts learnt; ///< of the whole roster; else empty
         std::optional<core::StorageError> trouble;
     };
 
@@ -60,8 +60,8 @@ private:
     void takeChanged();
 
     RosterSession &m_session;
-    QFutureWatcher<WholeFit> m_whole;
-    QFutureWatcher<Fits> m_some;
+    QFutureWatcher<Fitted> m_whole;
+    QFutureWatcher<Fitted> m_some;
     QTimer m_quiet;
     Fits m_fits;
     core::LearntLifts m_learnt;

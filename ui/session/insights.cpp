@@ -65,6 +65,11 @@ try {
     return found;
 } catch (const core::StorageError &trouble) {
     return {{}, {}, {}, trouble};
+} catch (const std::exception &e) {
+    return {{}, {}, {},
+        core::StorageError(
+            tr("What the roster says of touch, readiness and carry-over could not be worked out."),
+            QString::fromUtf8(e.what()))};
 }
 
 void Insights::work()

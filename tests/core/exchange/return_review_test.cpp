@@ -196,7 +196,7 @@ TEST_F(ReturnReviewTest, ALaterSheetAddsItsDaysAndCorrectsWhatItSaysAnew)
 
     setOf(file, 1)["rpe"] = QStringLiteral("9");
     const SheetReview got = review(file);
-    EXPECT_EQ(got.standing, SheetStanding::ready);
+    EXPECT_EQ(got.standing, SheetStanding::byChoice) << "the coach decides what is right";
     EXPECT_EQ(got.newSets, 1);
     EXPECT_EQ(got.correctedSets, 1);
     EXPECT_EQ(got.knownSets, 2);
@@ -228,6 +228,25 @@ TEST_F(ReturnReviewTest, WhatTheCoachLoggedBesidesStays)
     EXPECT_EQ(monday.readiness, 4);
     ASSERT_EQ(monday.sets.size(), 4u);
     EXPECT_EQ(monday.sets[0], squat);
+}
+
+TEST_F(ReturnReviewTest, AnExtraSetOfTheSameVariationIsNotCorrectedAway)
+{
+    ReturnFile early = file;
+    early.reopen(4);
+    apply(accept({early.read()}));
+    ASSERT_EQ(basis.sessions.size(), 1u);
+    std::vector<SetEntry> &sets = basis.sessions[0].sets;
+    SetEntry extra = sets[0];
+    extra.repsPlanned.reset();
+    extra.repsDone = 8;
+    extra.loadKg -= 20.0;
+    sets.insert(sets.begin() + 1, extra);
+    setOf(file, 1)["rpe"] = QStringLiteral("9");
+    const Edit edit = accept({file.read()});
+    ASSERT_GE(edit.sessions.after.size(), 1u);
+    EXPECT_EQ(edit.sessions.after[0].sets[1], extra);
+    EXPECT_EQ(edit.sessions.after[0].sets.size(), 4u);
 }
 
 TEST_F(ReturnReviewTest, AnotherLiftersNumberIsRefused)
@@ -322,5 +341,6 @@ TEST_F(ReturnReviewTest, ALeadRepSetKeepsItsLeadReps)
     setOf(file, 0)["lead_reps"] = QStringLiteral("1");
     EXPECT_TRUE(review(file).days[0].sets[0].done.contains(QStringLiteral("the first 1 as")));
     const Edit edit = accept({file.read()});
-    EXPECT_THAT(edit.sessions.after[0].sets[0].lead, testing::Optional(LeadReps{idOf("tempo_4_2_0"), 1}));
+    EXPECT_THAT(
+        edit.sessions.after[0].sets[0].lead, testing::Optional(LeadReps{idOf("tempo_4_2_0"), 1}));
 }

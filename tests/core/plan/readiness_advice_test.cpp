@@ -68,6 +68,23 @@ TEST_F(ReadinessAdvised, HighReadinessAddsNoMoreThanTheIntervalsNearEnd)
     EXPECT_TRUE(advice.mayGoMaximal);
 }
 
+TEST_F(ReadinessAdvised, WithPainASwapSparesItTooAndIsNeverHeavier)
+{
+    card.variation = feetUp.id; // 0.95; it spares back and legs
+    checkIn.soreness[BodyArea::shoulders] = 1;
+    comp.spares = {BodyArea::shoulders}; // 1.0
+    incline.spares = {BodyArea::shoulders};
+    incline.ratio = 0.8;
+    checkIn.pain = PainFlag{{}, QStringLiteral("neck")};
+    ASSERT_EQ(advise().swaps.size(), 1u);
+    EXPECT_EQ(advise().swaps[0].spares, incline.id) << "though the other is nearer";
+    checkIn.pain = PainFlag{BodyArea::back, {}};
+    EXPECT_TRUE(advise().swaps.empty()) << "what spares the shoulders works the back";
+    checkIn.pain.reset();
+    ASSERT_EQ(advise().swaps.size(), 1u);
+    EXPECT_EQ(advise().swaps[0].spares, comp.id);
+}
+
 TEST_F(ReadinessAdvised, WhatNoPlateCanShowIsNoShift)
 {
     effect.slope = {0.002, 0.002};

@@ -179,5 +179,8 @@ TEST(Adjusted, LoadsAreShiftedOnlyWhereAskedForAndRoundedToThePlates)
     const auto shifted = adjusted(plan, {}, advice, true, catalogue(), plates);
     EXPECT_EQ(shifted[0].loadKg, plates.round(97.0).loadKg);
     EXPECT_EQ(shifted[0].planKg, 100.0);
+    advice.loadFactor = 1.015;
+    EXPECT_LE(*adjusted(plan, {}, advice, true, catalogue(), plates)[0].loadKg, 101.5)
+        << "heavier by no more than that";
     EXPECT_EQ(shifted[1].loadKg, 140.0) << "the effect was measured on the bench press";
 }

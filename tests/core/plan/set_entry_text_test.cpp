@@ -143,6 +143,9 @@ TEST(SetEntryText, LeadRepsByPart)
     EXPECT_EQ(entry.lead->reps, 2);
     EXPECT_EQ(entered("x2", set).repsDone, 2);
     EXPECT_THAT(refused("x1+2"), HasSubstr("no lead reps"));
+    EXPECT_EQ(entered("x3 +5", set).loadKg, 105.0) << "a heavier bar, not lead reps";
+    EXPECT_EQ(entered("x3 +5", set).repsDone, 3);
+    EXPECT_EQ(entered("x5+2.5").loadKg, 102.5);
 }
 
 TEST(SetEntryText, AMistakeIsNamedWithItsPlace)

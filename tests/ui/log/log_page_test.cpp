@@ -203,6 +203,75 @@ TEST_F(LogPageTest, ASetAfterAMissIsNoMiss)
     EXPECT_EQ(logged()[1].touch, std::nullopt);
 }
 
+TEST_F(LogPageTest, AVariationThatWasOnlyLookedAtIsNotLogged)
+{
+    plan("comp", QStringLiteral("2x5 90kg"));
+    const auto look = [this](const char *name) {
+        press(Qt::Key_N, Qt::AltModifier);
+        type(name);
+        press(Qt::Key_Return);
+    };
+    look("feet");
+    press(Qt::Key_Down);
+    EXPECT_THAT(logged(), SizeIs(0));
+    press(Qt::Key_Up);
+    look("feet");
+    press(Qt::Key_Escape);
+    enter("");
+    ASSERT_THAT(logged(), SizeIs(1));
+    EXPECT_EQ(logged()[0].variation, roster.variation("comp"));
+}
+
+TEST_F(LogPageTest, WhatIsHalfTypedFollowsItsSetWhenTheLogMoves)
+{
+    plan("comp", QStringLiteral("3x5 90kg"));
+    enter("7");
+    type("x4 9"); // of the second set
+    roster.session.undoStack().undo();
+    EXPECT_TRUE(said("setAtHand").startsWith(QStringLiteral("Set 2 of 3")));
+    press(Qt::Key_Return);
+    ASSERT_THAT(logged(), SizeIs(1));
+    EXPECT_EQ(logged()[0].repsDone, 4);
+}
+
+TEST_F(LogPageTest, AHalfTypedSetThatCameFromElsewhereMeanwhileIsNotWrittenOver)
+{
+    plan("comp", QStringLiteral("1x5 90kg"));
+    type("x4 9");
+    SetEntry set;
+    set.variation = roster.variation("comp");
+    set.loadKg = 90.0;
+    set.repsPlanned = 5;
+    set.repsDone = 5;
+    LoggedSession session;
+    session.id = roster.session.newId<SessionTag>();
+    session.lifter = roster.lifter;
+    session.day = today;
+    session.sets = {set};
+    Edit edit;
+    edit.sessions.after = {session};
+    ASSERT_TRUE(roster.session.perform(QStringLiteral("Accept a sheet"), edit));
+    EXPECT_EQ(field().text(), QStringLiteral("x4 9"));
+    press(Qt::Key_Return);
+    ASSERT_THAT(logged(), SizeIs(2));
+    EXPECT_EQ(logged()[0], set);
+    EXPECT_EQ(logged()[1].repsDone, 4);
+}
+
+TEST_F(LogPageTest, AnExtraSetOfWhatHurtsIsHeldBackToo)
+{
+    plan("comp", QStringLiteral("1x5 90kg"));
+    enter("7");
+    CheckIn hurt;
+    hurt.pain = PainFlag{BodyArea::shoulders, {}};
+    say(hurt);
+    press(Qt::Key_Insert);
+    enter("");
+    EXPECT_THAT(logged(), SizeIs(1));
+    enter("40x5");
+    EXPECT_THAT(logged(), SizeIs(2));
+}
+
 TEST_F(LogPageTest, AMistakeIsRefusedAtTheFieldAndStaysToBeMended)
 {
     plan("comp", QStringLiteral("1x5 90kg"));
@@ -301,6 +370,9 @@ TEST_F(LogPageTest, LoadsOfTheDayStayWhileItsSetsMoveTheEstimate)
     roster.waitForEstimate(roster.lifter);
     enter("10");
     EXPECT_EQ(cell(3, 2), asked);
+    roster.selection.setLifter(roster.addLifter(QStringLiteral("Bo"), TouchStyle::soft));
+    roster.selection.setLifter(roster.lifter);
+    EXPECT_EQ(cell(3, 2), asked) << "after a look at another lifter too";
 }
 
 TEST_F(LogPageTest, ThePoundIsTheUnitOfALifterWhoCountsInIt)
