@@ -165,8 +165,7 @@ void MainWindow::buildViewMenu()
     addRosterAction(menu, tr("&Previous lifter"), tr("Alt+Up"),
         [](RosterView &roster) { roster.lifters().stepLifter(-1); });
     menu->addSeparator();
-    for (int page = 0; const QString &name : {tr("&Week board"), tr("Lo&g"), tr("Re&view"),
-                           tr("&All lifters' week"), tr("S&quad"), tr("Carry-&over")}) {
+    for (int page = 0; const QString &name : RosterView::pageNames()) {
         addRosterAction(menu, name, QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + page)),
             [page](RosterView &roster) { roster.showPage(page); });
         ++page;
@@ -267,19 +266,15 @@ bool MainWindow::openFile(const QString &path)
 }
 
 bool MainWindow::openCopyOfBackup(const QString &path)
-try {
-    const QString copy = core::copyOutOfBackups(path);
-    if (!take([&copy] { return core::RosterFile::open(copy); }))
+{
+    if (!take([&path] { return core::RosterFile::open(core::copyOutOfBackups(path)); }))
         return false;
     m_message->say(
         tr("This is a copy of the backup, saved as %1. The roster it comes from is as it "
            "was; go on with whichever is right.")
-            .arg(QDir::toNativeSeparators(copy)),
+            .arg(QDir::toNativeSeparators(m_roster->session().path())),
         {});
     return true;
-} catch (const core::StorageError &e) {
-    m_message->say(e.words(), e.detail());
-    return false;
 }
 
 bool MainWindow::createFile(const QString &path)

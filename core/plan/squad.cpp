@@ -1,5 +1,6 @@
 #include "core/plan/squad.h"
 
+#include "core/plan/set_words.h"
 #include "core/plan/training_history.h"
 
 #include <QCoreApplication>
@@ -144,9 +145,8 @@ private:
             const SetEntry &set = session.sets[size_t(pull.set)];
             const Variation *variation = find(m_input.catalogue, set.variation);
             const QString done =
-                Text::tr("%1 x %2, %3")
-                    .arg(QLocale().toString(set.repsDone), formatLoad(set.loadKg, m_lifter.unit),
-                        variation ? variation->name : QString());
+                Text::tr("%1, %2").arg(workWords(set.repsDone, set.loadKg, m_lifter.unit),
+                    variation ? variation->name : QString());
             m_row.surprise = {session.day, set.variation, pull.surprise, done,
                 pull.surprise > 0.0 ? Text::tr("better than forecast: %1").arg(done)
                                     : Text::tr("worse than forecast: %1").arg(done)};

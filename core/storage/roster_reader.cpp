@@ -13,6 +13,11 @@ RosterReader::RosterReader(const QString &path)
 
 RosterReader::~RosterReader() = default;
 
+std::vector<LoggedSession> RosterReader::sessions(LifterId lifter)
+{
+    return SessionRepository(*m_db).of(lifter);
+}
+
 std::vector<LoggedSession> RosterReader::sessions()
 {
     return SessionRepository(*m_db).all();

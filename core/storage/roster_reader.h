@@ -20,7 +20,8 @@ public:
     RosterReader(const RosterReader &) = delete;
     RosterReader &operator=(const RosterReader &) = delete;
 
-    /// Of the whole roster, as RosterFile has them.
+    /// As RosterFile has them.
+    [[nodiscard]] std::vector<LoggedSession> sessions(LifterId lifter);
     [[nodiscard]] std::vector<LoggedSession> sessions();
     [[nodiscard]] std::vector<CheckIn> checkIns();
 

@@ -80,7 +80,7 @@ LifterEstimate estimateLifter(
 
 LifterEstimate estimateLifter(const LifterLog &log, std::span<const VariationPrior> variations)
 {
-    return estimateLifter(log, variations, learnRoster(std::span(&log, 1), variations));
+    return estimateRoster(std::span(&log, 1), variations).front();
 }
 
 std::optional<Band> LifterEstimate::maxOn(int day) const

@@ -11,11 +11,20 @@ namespace {
 
 constexpr int kMostSteps = 100;
 
-double logistic(double u)
+/// F(u), without overflow.
+struct Logistic
 {
-    const double e = std::exp(-std::abs(u));
-    return (u >= 0.0 ? 1.0 : e) / (1.0 + e);
-}
+    double value;
+    double
+        rest; ///< 1 + exp(-|u|): ln F(u) = min(u, 0) - ln rest, ln(1 - F(u)) = min(-u, 0) - ln rest
+
+    explicit Logistic(double u)
+    {
+        const double e = std::exp(-std::abs(u));
+        rest = 1.0 + e;
+        value = (u >= 0.0 ? 1.0 : e) / rest;
+    }
+};
 
 /// What two neighbouring thresholds alone add to ln(F(upper) - F(lower)), see Slice.
 struct Gap
@@ -48,22 +57,20 @@ struct Slice
         , lowerLower(-gap.curve)
         , upperLower(gap.curve)
     {
-        double rests = 1.0; // ln F(u) = min(u, 0) - ln(1 + exp(-|u|)), ln(1 - F(u)) = ln F(-u)
+        double rests = 1.0; // one logarithm for both ends
         if (std::isfinite(upper)) {
-            const double e = std::exp(-std::abs(upper));
-            const double f = (upper >= 0.0 ? 1.0 : e) / (1.0 + e);
-            rests *= 1.0 + e;
+            const Logistic f(upper);
+            rests *= f.rest;
             log += std::min(upper, 0.0);
-            byUpper += 1.0 - f;
-            upperUpper -= f * (1.0 - f);
+            byUpper += 1.0 - f.value;
+            upperUpper -= f.value * (1.0 - f.value);
         }
         if (std::isfinite(lower)) {
-            const double e = std::exp(-std::abs(lower));
-            const double f = (lower >= 0.0 ? 1.0 : e) / (1.0 + e);
-            rests *= 1.0 + e;
+            const Logistic f(lower);
+            rests *= f.rest;
             log += std::min(-lower, 0.0);
-            byLower -= f;
-            lowerLower -= f * (1.0 - f);
+            byLower -= f.value;
+            lowerLower -= f.value * (1.0 - f.value);
         }
         log -= std::log(rests);
     }
@@ -96,7 +103,7 @@ double chanceUpTo(const Eigen::VectorXd &parameters, int categories, int categor
     const Eigen::VectorXd &covariates)
 {
     const double level = covariates.dot(parameters.tail(covariates.size()));
-    return logistic(ordinalThresholds(parameters, categories)[category] - level);
+    return Logistic(ordinalThresholds(parameters, categories)[category] - level).value;
 }
 
 double ordinalLogLikelihood(const OrdinalData &data, const Eigen::VectorXd &parameters,

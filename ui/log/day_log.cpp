@@ -12,6 +12,19 @@
 
 namespace ui {
 
+namespace {
+
+/// A check-in of a day on which nothing was said.
+core::CheckIn unsaid(core::LifterId lifter, QDate day)
+{
+    core::CheckIn blank;
+    blank.lifter = lifter;
+    blank.day = day;
+    return blank;
+}
+
+} // namespace
+
 DayLog::DayLog(RosterSession &session, Estimates &estimates, Insights &insights,
     Selection &selection, QObject *parent)
     : QObject(parent)
@@ -31,7 +44,7 @@ DayLog::DayLog(RosterSession &session, Estimates &estimates, Insights &insights,
     connect(&session, &RosterSession::liftersChanged, this, &DayLog::reload);
     connect(&session, &RosterSession::variationsChanged, this, &DayLog::reload);
     connect(&estimates, &Estimates::changed, this, &DayLog::takeEstimates);
-    connect(&insights, &Insights::changed, this, &DayLog::takeEstimates);
+    connect(&insights, &Insights::changed, this, &DayLog::replan);
     reload();
 }
 
@@ -116,10 +129,7 @@ core::CheckIn DayLog::checkIn() const
 {
     if (const core::CheckIn *said = m_history->checkInOn(m_day))
         return *said;
-    core::CheckIn blank;
-    blank.lifter = m_selection.lifter();
-    blank.day = m_day;
-    return blank;
+    return unsaid(m_selection.lifter(), m_day);
 }
 
 void DayLog::say(const core::CheckIn &checkIn)
@@ -130,13 +140,10 @@ void DayLog::say(const core::CheckIn &checkIn)
     const std::vector<core::CheckIn> all = m_session.checkIns(checkIn.lifter);
     const auto before = std::find_if(all.begin(), all.end(),
         [&checkIn](const core::CheckIn &other) { return other.day == checkIn.day; });
-    core::CheckIn blank;
-    blank.lifter = checkIn.lifter;
-    blank.day = checkIn.day;
     if (!m_session.perform(tr("Change the check-in"),
             core::sayCheckIn(before == all.end() ? nullptr : &*before, checkIn,
                 [this] { return m_session.newId<core::CheckInTag>(); })))
-        Q_EMIT checkInNotSaved(before == all.end() ? blank : *before);
+        Q_EMIT checkInNotSaved(before == all.end() ? unsaid(checkIn.lifter, checkIn.day) : *before);
 }
 
 void DayLog::setShiftsLoads(bool shifts)
@@ -144,9 +151,7 @@ void DayLog::setShiftsLoads(bool shifts)
     if (shifts == m_shiftsLoads)
         return;
     m_shiftsLoads = shifts;
-    plan();
-    pair();
-    Q_EMIT changed();
+    replan();
 }
 
 void DayLog::takeSwap(const core::SoreSwap &swap)
@@ -164,9 +169,7 @@ void DayLog::reload()
         m_cards = core::cardsOn(m_session.cards(lifter()->id, m_day, m_day), m_day);
         m_done = core::setsOf(sessions());
     }
-    plan();
-    pair();
-    Q_EMIT changed();
+    replan();
 }
 
 void DayLog::takeHistory()
@@ -182,6 +185,12 @@ void DayLog::takeHistory()
 }
 
 void DayLog::takeEstimates()
+{
+    if (m_done.empty() || !m_begunWith.contains(key()))
+        replan();
+}
+
+void DayLog::replan()
 {
     plan();
     pair();

@@ -74,6 +74,7 @@ private:
     void reload();
     void takeHistory();
     void takeEstimates();
+    void replan();
     void plan();
     void pair();
     [[nodiscard]] std::vector<core::DaySet> resolved(

@@ -58,7 +58,7 @@ void LogDesk::rebuild()
     LogLine extra;
     extra.state = LineState::extra;
     extra.said = m_draft.isOffered ? tr("add a set") : tr("extra set, not saved yet");
-    const core::Variation *variation = core::find(m_log.catalogue(), extraStart().variation);
+    const core::Variation *variation = core::find(m_log.catalogue(), extraSet().variation);
     extra.variation = variation ? variation->name : QString();
     m_lines.insert(m_lines.begin() + std::ptrdiff_t(m_draft.line), extra);
 }

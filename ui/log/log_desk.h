@@ -72,8 +72,6 @@ private:
         // What it was begun on, since lines move when the log does.
         std::optional<size_t> planned = {};
         std::optional<core::SetEntry> edited = {};
-
-        friend bool operator==(const Draft &, const Draft &) = default;
     };
 
     void follow();

@@ -66,6 +66,20 @@ bool Estimates::isBusy() const
     return m_whole.isRunning() || m_some.isRunning();
 }
 
+template <class Fit> QFuture<Estimates::Fitted> Estimates::inBackground(Fit fit) const
+{
+    return QtConcurrent::run([fit, path = m_session.path()]() -> Fitted {
+        try {
+            core::RosterReader reader(path);
+            return fit(reader);
+        } catch (const core::StorageError &trouble) {
+            return {{}, {}, trouble};
+        } catch (const std::exception &e) {
+            return {{}, {}, unfit(e)};
+        }
+    });
+}
+
 void Estimates::follow(const QSet<core::LifterId> &lifters)
 {
     if (m_learnt.empty() || lifters.size() > kFew) {
@@ -84,18 +98,12 @@ void Estimates::fitRoster()
     m_stale = m_whole.isRunning();
     if (m_stale)
         return;
-    m_whole.setFuture(QtConcurrent::run([path = m_session.path(), lifters = m_session.lifters(),
-                                            variations = m_session.variations()]() -> Fitted {
-        try {
-            core::RosterFit fit =
-                core::fitRoster(lifters, variations, core::RosterReader(path).sessions());
+    m_whole.setFuture(
+        inBackground([lifters = m_session.lifters(), variations = m_session.variations()](
+                         core::RosterReader &reader) -> Fitted {
+            core::RosterFit fit = core::fitRoster(lifters, variations, reader.sessions());
             return {shared(std::move(fit.estimates)), std::move(fit.learnt), {}};
-        } catch (const core::StorageError &trouble) {
-            return {{}, {}, trouble};
-        } catch (const std::exception &e) {
-            return {{}, {}, unfit(e)};
-        }
-    }));
+        }));
     Q_EMIT busyChanged(true);
 }
 
@@ -125,22 +133,17 @@ void Estimates::fitChanged()
     if (m_some.isRunning() || m_changed.isEmpty())
         return;
     std::vector<core::Lifter> lifters;
-    std::vector<core::LoggedSession> sessions;
     for (const core::LifterId id : std::exchange(m_changed, {}))
-        if (const core::Lifter *lifter = m_session.lifter(id)) {
+        if (const core::Lifter *lifter = m_session.lifter(id))
             lifters.push_back(*lifter);
-            for (core::LoggedSession &session : m_session.sessions(id))
+    m_some.setFuture(inBackground([lifters, variations = m_session.variations(), learnt = m_learnt](
+                                      core::RosterReader &reader) -> Fitted {
+        std::vector<core::LoggedSession> sessions;
+        for (const core::Lifter &lifter : lifters)
+            for (core::LoggedSession &session : reader.sessions(lifter.id))
                 sessions.push_back(std::move(session));
-        }
-    m_some.setFuture(
-        QtConcurrent::run([lifters, variations = m_session.variations(),
-                              sessions = std::move(sessions), learnt = m_learnt]() -> Fitted {
-            try {
-                return {shared(core::fitSome(lifters, variations, sessions, learnt)), {}, {}};
-            } catch (const std::exception &e) {
-                return {{}, {}, unfit(e)};
-            }
-        }));
+        return {shared(core::fitSome(lifters, variations, sessions, learnt)), {}, {}};
+    }));
     Q_EMIT busyChanged(true);
 }
 

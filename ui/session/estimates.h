@@ -53,6 +53,9 @@ private:
         std::optional<core::StorageError> trouble;
     };
 
+    /// What `fit` makes of the roster in the file, on another thread. Fit: RosterReader & ->
+    /// Fitted.
+    template <class Fit> [[nodiscard]] QFuture<Fitted> inBackground(Fit fit) const;
     void follow(const QSet<core::LifterId> &lifters);
     void fitRoster();
     void takeRoster();

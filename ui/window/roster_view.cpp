@@ -48,13 +48,12 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     , m_invitation(invitation())
 {
     m_pages->setDocumentMode(true);
-    m_pages->addTab(m_board, tr("&Week board"));
-    m_pages->addTab(new LogPage(m_session, m_estimates, m_insights, m_selection), tr("Lo&g"));
-    m_pages->addTab(m_review, tr("Re&view"));
-    m_pages->addTab(m_rosterWeek, tr("&All lifters' week"));
-    m_pages->addTab(m_squad, tr("S&quad"));
+    auto *log = new LogPage(m_session, m_estimates, m_insights, m_selection);
     auto *carryOver = new CarryOverPage(m_session, m_insights);
-    m_pages->addTab(carryOver, tr("Carry-&over"));
+    const QStringList names = pageNames();
+    for (QWidget *page :
+        std::initializer_list<QWidget *>{m_board, log, m_review, m_rosterWeek, m_squad, carryOver})
+        m_pages->addTab(page, names[m_pages->count()]);
     connect(m_squad, &SquadPage::reasonAskedFor, this, [this](core::LifterId lifter, bool plan) {
         m_selection.setLifter(lifter);
         if (plan)
@@ -95,6 +94,12 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     connect(&m_selection, &Selection::lifterChanged, this, &RosterView::showLifterOrInvitation);
     connect(&m_session, &RosterSession::liftersChanged, this, &RosterView::showLifterOrInvitation);
     showLifterOrInvitation();
+}
+
+QStringList RosterView::pageNames()
+{
+    return {tr("&Week board"), tr("Lo&g"), tr("Re&view"), tr("&All lifters' week"), tr("S&quad"),
+        tr("Carry-&over")};
 }
 
 RosterView::~RosterView()

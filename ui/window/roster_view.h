@@ -29,6 +29,9 @@ public:
     explicit RosterView(core::RosterFile file, QWidget *parent = nullptr);
     ~RosterView() override;
 
+    /// In the order of the tabs.
+    [[nodiscard]] static QStringList pageNames();
+
     [[nodiscard]] RosterSession &session() { return m_session; }
     [[nodiscard]] Estimates &estimates() { return m_estimates; }
     [[nodiscard]] Insights &insights() { return m_insights; }

@@ -34,6 +34,7 @@ protected:
 TEST_F(RosterReaderTest, ReadsWhatTheOpenRosterHas)
 {
     EXPECT_EQ(RosterReader(path).sessions(), file.sessions());
+    EXPECT_EQ(RosterReader(path).sessions(lifter.id), file.sessions(lifter.id));
     EXPECT_EQ(RosterReader(path).checkIns(), file.checkIns());
 }
 

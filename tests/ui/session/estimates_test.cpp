@@ -23,22 +23,23 @@ protected:
         EXPECT_TRUE(QTest::qWaitFor([this] { return !roster.estimates.isBusy(); }, kPatienceMs));
     }
 
-    void logSingle(double loadKg)
+    void log(QDate day, double loadKg, int reps, std::optional<double> rpe = {})
     {
         SetEntry set;
         set.variation = roster.variation("comp");
         set.loadKg = loadKg;
-        set.repsDone = 1;
-        set.rpe = 8.0;
+        set.repsDone = reps;
+        set.rpe = rpe;
         LoggedSession session;
         session.id = roster.session.newId<SessionTag>();
         session.lifter = roster.lifter;
-        session.day = roster.monday;
+        session.day = day;
         session.sets = {set};
         Edit edit;
         edit.sessions.after = {session};
         ASSERT_TRUE(roster.session.perform(QStringLiteral("Log"), edit));
     }
+    void logSingle() { log(roster.monday, 125.0, 1, 8.0); }
 
     [[nodiscard]] double maxOf(LifterId lifter) const
     {
@@ -57,7 +58,7 @@ TEST_F(EstimatesTest, ALifterWhoseLogChangesIsFittedAloneAtOnceAndTheRosterWhenA
     QSignalSpy fitted(&roster.estimates, &ui::Estimates::rosterFitted);
     const double before = maxOf(roster.lifter);
     const LiftEstimate *untouched = roster.estimates.of(other, Lift::bench);
-    logSingle(125.0);
+    logSingle();
     ASSERT_TRUE(changed.wait(kPatienceMs));
     EXPECT_GT(maxOf(roster.lifter), before);
     EXPECT_EQ(roster.estimates.of(other, Lift::bench), untouched);
@@ -73,7 +74,7 @@ TEST_F(EstimatesTest, UndoTakesTheEstimateBack)
 {
     QSignalSpy changed(&roster.estimates, &ui::Estimates::changed);
     const double before = maxOf(roster.lifter);
-    logSingle(125.0);
+    logSingle();
     ASSERT_TRUE(changed.wait(kPatienceMs));
     roster.session.undoStack().undo();
     ASSERT_TRUE(QTest::qWaitFor(
@@ -83,20 +84,8 @@ TEST_F(EstimatesTest, UndoTakesTheEstimateBack)
 TEST_F(EstimatesTest, SetsInQuickSuccessionAreAllSeen)
 {
     const size_t before = roster.estimates.of(roster.lifter, Lift::bench)->readings.size();
-    for (int set = 0; set < 5; ++set) {
-        SetEntry entry;
-        entry.variation = roster.variation("comp");
-        entry.loadKg = 100.0;
-        entry.repsDone = 3;
-        LoggedSession session;
-        session.id = roster.session.newId<SessionTag>();
-        session.lifter = roster.lifter;
-        session.day = roster.monday.addDays(set);
-        session.sets = {entry};
-        Edit edit;
-        edit.sessions.after = {session};
-        ASSERT_TRUE(roster.session.perform(QStringLiteral("Log"), edit));
-    }
+    for (int day = 0; day < 5; ++day)
+        log(roster.monday.addDays(day), 100.0, 3);
     roster.waitForEstimate(roster.lifter);
     EXPECT_EQ(roster.estimates.of(roster.lifter, Lift::bench)->readings.size(), before + 5);
 }
