@@ -12,7 +12,7 @@
 #include "app/commands/return_sheets.h"
 #include "app/commands/score.h"
 #include "app/commands/window.h"
-#include "core/storage/storage_error.h"
+#include "core/domain/storage_error.h"
 
 #include <CLI/CLI.hpp>
 #include <QCoreApplication>

@@ -3,7 +3,7 @@
 build_packages=(
     cmake ninja-build g++ ccache
     qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools
-    qt6-l10n-tools libqt6sql6-sqlite libqt6svg6-dev libsqlite3-dev
+    qt6-l10n-tools libqt6sql6-sqlite libsqlite3-dev
     libeigen3-dev libcli11-dev libical-dev fonts-dejavu-core
 )
 test_packages=(

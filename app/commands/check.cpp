@@ -2,10 +2,10 @@
 
 #include "app/commands/files.h"
 #include "app/commands/roster_copy.h"
-#include "core/exchange/catalogue_csv.h"
+#include "core/csv/catalogue_csv.h"
+#include "core/domain/storage_error.h"
 #include "core/exchange/file_kind.h"
 #include "core/exchange/import_plan.h"
-#include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>

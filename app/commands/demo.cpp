@@ -2,8 +2,8 @@
 
 #include "app/commands/files.h"
 #include "app/demo/demo_roster.h"
+#include "core/domain/storage_error.h"
 #include "core/storage/roster_file.h"
-#include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 #include <QDir>

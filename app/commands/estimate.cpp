@@ -1,7 +1,7 @@
 #include "app/commands/estimate.h"
 
 #include "app/commands/files.h"
-#include "core/exchange/catalogue_csv.h"
+#include "core/csv/catalogue_csv.h"
 #include "core/exchange/estimates_csv.h"
 #include "core/exchange/import_plan.h"
 

@@ -3,8 +3,8 @@
 #include "app/commands/files.h"
 #include "app/commands/lifter_choice.h"
 #include "app/commands/roster_copy.h"
-#include "core/plan/training_history.h"
-#include "core/storage/storage_error.h"
+#include "core/domain/storage_error.h"
+#include "core/domain/week.h"
 
 #include <QCoreApplication>
 

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/commands/console.h"
-#include "ui/handout/hand_out_batch.h"
+#include "ui/print/hand_out_batch.h"
 
 #include <QString>
 

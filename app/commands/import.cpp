@@ -2,9 +2,9 @@
 
 #include "app/commands/files.h"
 #include "app/commands/roster_copy.h"
+#include "core/domain/storage_error.h"
 #include "core/exchange/import_plan.h"
 #include "core/storage/roster_file.h"
-#include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 #include <QDir>

@@ -1,7 +1,7 @@
 #include "app/commands/lifter_choice.h"
 
 #include "app/commands/files.h"
-#include "core/exchange/nearest_word.h"
+#include "core/csv/nearest_word.h"
 
 #include <QCoreApplication>
 

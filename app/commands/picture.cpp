@@ -2,9 +2,9 @@
 
 #include "app/commands/files.h"
 #include "app/commands/roster_copy.h"
-#include "core/storage/storage_error.h"
+#include "core/domain/storage_error.h"
 #include "ui/look/theme.h"
-#include "ui/main_window.h"
+#include "ui/window/main_window.h"
 #include "ui/window/roster_view.h"
 
 #include <QApplication>
@@ -47,7 +47,7 @@ void settle()
 
 void select(ui::RosterView &roster, const QString &name)
 {
-    for (const core::Lifter &lifter : roster.session().lifters())
+    for (const core::Lifter &lifter : roster.openRoster().lifters())
         if (name.isEmpty() ? !lifter.archived : lifter.name == name) {
             roster.selection().setLifter(lifter.id);
             return;

@@ -3,8 +3,8 @@
 #include "app/commands/files.h"
 #include "app/commands/lifter_choice.h"
 #include "app/commands/roster_copy.h"
-#include "core/plan/week_sheet.h"
-#include "core/storage/storage_error.h"
+#include "core/domain/storage_error.h"
+#include "core/loads/week_sheet.h"
 #include "ui/print/plan_preview.h"
 #include "ui/print/sheet_painter.h"
 

@@ -1,6 +1,6 @@
 #include "app/commands/roster_copy.h"
 
-#include "core/storage/storage_error.h"
+#include "core/domain/storage_error.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>

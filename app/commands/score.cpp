@@ -1,9 +1,9 @@
 #include "app/commands/score.h"
 
 #include "app/commands/files.h"
-#include "core/exchange/catalogue_csv.h"
+#include "core/csv/catalogue_csv.h"
 #include "core/exchange/import_plan.h"
-#include "core/plan/lift_estimate.h"
+#include "core/loads/lift_estimate.h"
 #include "core/strength/forecast.h"
 
 #include <QCoreApplication>

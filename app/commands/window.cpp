@@ -1,7 +1,7 @@
 #include "app/commands/window.h"
 
 #include "ui/look/theme.h"
-#include "ui/main_window.h"
+#include "ui/window/main_window.h"
 
 #include <QApplication>
 

@@ -117,4 +117,18 @@ QStringList problems(const Variation &v)
     return wrong;
 }
 
+const Variation *find(std::span<const Variation> catalogue, VariationId id)
+{
+    const auto it = std::find_if(
+        catalogue.begin(), catalogue.end(), [id](const Variation &v) { return v.id == id; });
+    return it == catalogue.end() ? nullptr : &*it;
+}
+
+const Variation *competitionOf(std::span<const Variation> catalogue, Lift lift)
+{
+    const auto it = std::find_if(catalogue.begin(), catalogue.end(),
+        [lift](const Variation &v) { return v.lift == lift && v.competition; });
+    return it == catalogue.end() ? nullptr : &*it;
+}
+
 } // namespace core

@@ -6,6 +6,7 @@
 
 #include <QStringList>
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace core {
@@ -64,6 +65,11 @@ struct Variation
 /// arch and leg drive back and legs; squat and deadlift work back and legs (common practice, no
 /// source). What it spares does not count.
 [[nodiscard]] bool works(const Variation &variation, BodyArea area);
+
+/// Null where the catalogue has none.
+[[nodiscard]] const Variation *find(std::span<const Variation> catalogue, VariationId id);
+/// The competition variation of a lift; null where the catalogue has none.
+[[nodiscard]] const Variation *competitionOf(std::span<const Variation> catalogue, Lift lift);
 
 /// What is wrong, in words a coach can act on; empty when sound.
 [[nodiscard]] QStringList problems(const Variation &variation);

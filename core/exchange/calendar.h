@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/domain/lifter.h"
-#include "core/plan/week_sheet.h"
+#include "core/loads/week_sheet.h"
 
 #include <QByteArray>
 #include <QDateTime>

@@ -1,6 +1,6 @@
 #include "core/exchange/estimates_csv.h"
 
-#include "core/exchange/csv_writer.h"
+#include "core/csv/csv_writer.h"
 
 namespace core {
 

@@ -1,6 +1,6 @@
 #include "core/exchange/file_kind.h"
 
-#include "core/exchange/csv_reader.h"
+#include "core/csv/csv_reader.h"
 #include "core/exchange/estimates_csv.h"
 #include "core/exchange/log_csv.h"
 #include "core/exchange/people_csv.h"

@@ -1,10 +1,10 @@
 #include "core/exchange/hand_out.h"
 
 #include "core/domain/body_area.h"
+#include "core/domain/variation.h"
 #include "core/exchange/hand_out_words.h"
 #include "core/exchange/plan_mark.h"
 #include "core/exchange/return_sheet.h"
-#include "core/plan/training_history.h"
 
 #include <QCoreApplication>
 #include <QCryptographicHash>

@@ -3,7 +3,7 @@
 #include "core/domain/card.h"
 #include "core/domain/lifter.h"
 #include "core/domain/variation.h"
-#include "core/plan/week_sheet.h"
+#include "core/loads/week_sheet.h"
 
 #include <QByteArray>
 #include <QJsonObject>

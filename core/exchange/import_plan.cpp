@@ -1,7 +1,7 @@
 #include "core/exchange/import_plan.h"
 
+#include "core/csv/nearest_word.h"
 #include "core/exchange/import_sets.h"
-#include "core/exchange/nearest_word.h"
 
 #include <QCoreApplication>
 #include <QHash>

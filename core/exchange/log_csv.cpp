@@ -1,7 +1,7 @@
 #include "core/exchange/log_csv.h"
 
-#include "core/exchange/csv_table.h"
-#include "core/exchange/csv_writer.h"
+#include "core/csv/csv_table.h"
+#include "core/csv/csv_writer.h"
 #include "core/exchange/set_cells.h"
 
 #include <QCoreApplication>

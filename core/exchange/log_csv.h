@@ -1,9 +1,9 @@
 #pragma once
 
+#include "core/csv/problem.h"
 #include "core/domain/lifter.h"
 #include "core/domain/session.h"
 #include "core/domain/variation.h"
-#include "core/exchange/problem.h"
 
 #include <QDate>
 #include <QStringList>

@@ -1,7 +1,7 @@
 #include "core/exchange/people_csv.h"
 
-#include "core/exchange/csv_table.h"
-#include "core/exchange/csv_writer.h"
+#include "core/csv/csv_table.h"
+#include "core/csv/csv_writer.h"
 
 #include <QCoreApplication>
 #include <QHash>

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "core/csv/problem.h"
 #include "core/domain/lifter.h"
-#include "core/exchange/problem.h"
 
 #include <QStringList>
 #include <optional>

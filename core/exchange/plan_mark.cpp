@@ -1,6 +1,6 @@
 #include "core/exchange/plan_mark.h"
 
-#include "core/plan/training_history.h"
+#include "core/domain/week.h"
 
 #include <QCryptographicHash>
 #include <algorithm>

@@ -1,6 +1,6 @@
 #include "core/exchange/return_sheet.h"
 
-#include "core/exchange/csv_table.h"
+#include "core/csv/csv_table.h"
 #include "core/exchange/set_cells.h"
 
 #include <QCoreApplication>

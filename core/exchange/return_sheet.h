@@ -1,8 +1,8 @@
 #pragma once
 
+#include "core/csv/problem.h"
 #include "core/domain/check_in.h"
 #include "core/domain/session.h"
-#include "core/exchange/problem.h"
 
 #include <QDate>
 #include <QStringList>

@@ -1,6 +1,6 @@
 #include "core/exchange/return_words.h"
 
-#include "core/plan/set_words.h"
+#include "core/notation/set_words.h"
 
 #include <QCoreApplication>
 #include <algorithm>

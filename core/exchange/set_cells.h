@@ -1,7 +1,7 @@
 #pragma once
 
+#include "core/csv/csv_table.h"
 #include "core/domain/session.h"
-#include "core/exchange/csv_table.h"
 
 namespace core {
 

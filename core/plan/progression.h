@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/domain/card.h"
-#include "core/plan/set_line.h"
+#include "core/notation/set_line.h"
 
 #include <QStringList>
 #include <functional>

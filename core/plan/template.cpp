@@ -1,8 +1,8 @@
 #include "core/plan/template.h"
 
+#include "core/domain/variation.h"
 #include "core/plan/plan_edits.h"
 #include "core/plan/touch_swap.h"
-#include "core/plan/training_history.h"
 
 #include <QCoreApplication>
 #include <algorithm>

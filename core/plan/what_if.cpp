@@ -1,7 +1,8 @@
 #include "core/plan/what_if.h"
 
-#include "core/plan/estimate_words.h"
-#include "core/plan/training_history.h"
+#include "core/domain/training_history.h"
+#include "core/domain/week.h"
+#include "core/loads/estimate_words.h"
 #include "core/strength/interval.h"
 
 #include <QCoreApplication>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/plan/lift_estimate.h"
-#include "core/plan/resolved_cards.h"
+#include "core/loads/lift_estimate.h"
+#include "core/loads/resolved_cards.h"
 
 #include <QString>
 #include <span>

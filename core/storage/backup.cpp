@@ -1,7 +1,7 @@
 #include "core/storage/backup.h"
 
+#include "core/domain/storage_error.h"
 #include "core/storage/database.h"
-#include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 #include <QDir>

@@ -1,8 +1,8 @@
 #include "core/storage/repositories.h"
 
+#include "core/domain/storage_error.h"
 #include "core/storage/database.h"
 #include "core/storage/number_words.h"
-#include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 

@@ -1,6 +1,6 @@
 #include "core/storage/database.h"
 
-#include "core/storage/storage_error.h"
+#include "core/domain/storage_error.h"
 
 #include <QCoreApplication>
 #include <QSqlError>

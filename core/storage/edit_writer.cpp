@@ -1,8 +1,8 @@
 #include "core/storage/edit_writer.h"
 
+#include "core/domain/storage_error.h"
 #include "core/storage/database.h"
 #include "core/storage/repositories.h"
-#include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 #include <unordered_set>

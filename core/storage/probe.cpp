@@ -1,8 +1,8 @@
 #include "core/storage/probe.h"
 
+#include "core/domain/storage_error.h"
 #include "core/storage/database.h"
 #include "core/storage/migrations.h"
-#include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 #include <QDir>

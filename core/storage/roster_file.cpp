@@ -1,13 +1,13 @@
 #include "core/storage/roster_file.h"
 
-#include "core/exchange/catalogue_csv.h"
+#include "core/csv/catalogue_csv.h"
+#include "core/domain/storage_error.h"
 #include "core/storage/backup.h"
 #include "core/storage/database.h"
 #include "core/storage/edit_writer.h"
 #include "core/storage/migrations.h"
 #include "core/storage/probe.h"
 #include "core/storage/repositories.h"
-#include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 #include <QDir>

@@ -1,7 +1,7 @@
 #include "core/storage/repositories.h"
 
+#include "core/domain/storage_error.h"
 #include "core/storage/database.h"
-#include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 #include <unordered_map>

@@ -32,7 +32,8 @@
 ///                 up to one rep and compressed beyond; SD 0.55 + 0.13 x reserve, by the reserve
 ///                 that the model expects and not by the one that was said; a 10 and a rating at or
 ///                 below the lifter's lowest, or "light", are intervals
-///     unrated     N - reps about the lifter's usual, SD 12: nearly nothing, since what goes unrated
+///     unrated     N - reps about the lifter's usual, SD 12: nearly nothing, since what goes
+///     unrated
 ///                 goes so for a reason that many sets share; nothing at all for a warm-up
 ///     velocity    the published load-velocity line, shifted and stretched
 /// Every reading may be gross (2 or 3 %): then it says nothing. Where nearly all sets of late were
@@ -55,10 +56,10 @@
 /// pooled values are learned from the whole roster over all time, so a filtered path owes them a
 /// little of the future (0.2-0.5 % RMS in the trials); an estimate made today owes nothing.
 ///
-/// **Interval.** 90 %, of the belief and two allowances for what the belief does not doubt: for what
-/// no curve of this family fits, 0.11 % for every rep that the curve has to reach down, from the
-/// rated and missed sets of late to a single; and for ratings that err together, 4.5 % over the root
-/// of the number of rated and missed sets of late (fading over eight weeks).
+/// **Interval.** 90 %, of the belief and two allowances for what the belief does not doubt: for
+/// what no curve of this family fits, 0.11 % for every rep that the curve has to reach down, from
+/// the rated and missed sets of late to a single; and for ratings that err together, 4.5 % over the
+/// root of the number of rated and missed sets of late (fading over eight weeks).
 /// **Standing**: estimate_report.cpp.
 ///
 /// **What it cannot know.**

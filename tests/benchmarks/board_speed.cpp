@@ -2,10 +2,10 @@
 #include "ui/board/board_drag.h"
 #include "ui/board/week_board_page.h"
 #include "ui/board/week_grid.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 #include "ui/roster_week/roster_week_model.h"
-#include "ui/session/estimates.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
 
 #include <QApplication>
 #include <QDragMoveEvent>
@@ -99,7 +99,7 @@ struct Desk
     static void close() { s_open.reset(); }
 
     QTemporaryDir folder;
-    ui::RosterSession session{roster(folder.filePath(QStringLiteral("team.benchwright")))};
+    ui::OpenRoster session{roster(folder.filePath(QStringLiteral("team.benchwright")))};
     ui::Estimates estimates{session};
     ui::Selection selection;
     ui::WeekBoardPage page{session, estimates, selection};

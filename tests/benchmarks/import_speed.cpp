@@ -1,4 +1,4 @@
-#include "core/exchange/catalogue_csv.h"
+#include "core/csv/catalogue_csv.h"
 #include "core/exchange/estimates_csv.h"
 #include "core/exchange/import_plan.h"
 

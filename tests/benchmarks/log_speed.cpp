@@ -1,6 +1,6 @@
 #include "core/storage/roster_file.h"
-#include "ui/session/estimates.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
 
 #include <QApplication>
 #include <QEventLoop>
@@ -94,7 +94,7 @@ struct Opened
     }
 
     QTemporaryDir folder;
-    ui::RosterSession session{roster(folder.filePath(QStringLiteral("r.benchwright")))};
+    ui::OpenRoster session{roster(folder.filePath(QStringLiteral("r.benchwright")))};
     ui::Estimates estimates{session};
     int logged = 0;
 };

@@ -2,10 +2,10 @@
 #include "ui/review/measure_chart.h"
 #include "ui/review/review_page.h"
 #include "ui/review/strength_chart.h"
-#include "ui/session/estimates.h"
-#include "ui/session/insights.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/insights.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 #include "ui/squad/squad_page.h"
 
 #include <QApplication>
@@ -82,7 +82,7 @@ struct Opened
         loop.exec();
     }
     QTemporaryDir folder;
-    ui::RosterSession session{roster(folder.filePath(QStringLiteral("r.benchwright")))};
+    ui::OpenRoster session{roster(folder.filePath(QStringLiteral("r.benchwright")))};
     ui::Estimates estimates{session};
     ui::Insights insights{session, estimates};
     ui::Selection selection;

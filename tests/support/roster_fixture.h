@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/storage/roster_file.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/open_roster.h"
 
 #include <QCoreApplication>
 #include <QDir>

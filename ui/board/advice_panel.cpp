@@ -1,13 +1,13 @@
 #include "ui/board/advice_panel.h"
 
-#include "core/plan/set_line.h"
-#include "core/plan/training_history.h"
+#include "core/domain/variation.h"
+#include "core/notation/set_line.h"
 #include "ui/board/week_plan.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/metrics.h"
-#include "ui/session/estimates.h"
-#include "ui/session/lifter_history.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/lifter_history.h"
+#include "ui/roster/open_roster.h"
 
 #include <QComboBox>
 #include <QCoreApplication>
@@ -62,10 +62,10 @@ QString adviceSetLine(
     return core::print(line);
 }
 
-AdvicePanel::AdvicePanel(RosterSession &session, Estimates &estimates, LifterHistory &history,
+AdvicePanel::AdvicePanel(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
     WeekPlan &plan, QWidget *parent)
     : QWidget(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_history(history)
     , m_plan(plan)
@@ -152,15 +152,15 @@ void AdvicePanel::rank()
     slot.reps = m_reps->value();
     if (m_rpe->value() > kNoRpe)
         slot.rpe = m_rpe->value();
-    const std::vector<core::Card> cards =
-        m_session.cards(lifter->id, day.addDays(-kDays), m_plan.monday().addDays(kDays - 1));
+    const std::vector<core::Card> cards = m_roster.cards(
+        lifter->id, day.addDays(-core::kWeekDays), m_plan.monday().addDays(core::kWeekDays - 1));
     m_ranking = core::rank(slot,
-        {*lifter, m_session.variations(), day, cards, m_history.sessions(),
-            m_history.checkInOn(day), m_estimates.of(lifter->id, slot.lift)});
+        {*lifter, m_roster.variations(), day, cards, m_history.sessions(), m_history.checkInOn(day),
+            m_estimates.of(lifter->id, slot.lift)});
     m_cautions->setText(m_ranking.cautions.join(u'\n'));
     m_cautions->setVisible(!m_ranking.cautions.isEmpty());
     for (int i = 0; const core::Advice &advice : m_ranking.advice)
-        m_list->addItem(adviceText(++i, advice, m_session.variations()));
+        m_list->addItem(adviceText(++i, advice, m_roster.variations()));
     if (m_list->count() > 0)
         m_list->setCurrentRow(0);
 }

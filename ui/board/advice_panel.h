@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/advisor.h"
+#include "core/advice/advisor.h"
 #include "ui/board/board_layout.h"
 
 #include <QWidget>
@@ -15,7 +15,7 @@ namespace ui {
 
 class Estimates;
 class LifterHistory;
-class RosterSession;
+class OpenRoster;
 class WeekPlan;
 
 /// Which variation to take for the place that is current on the board, and why: the advisor's
@@ -25,8 +25,8 @@ class AdvicePanel : public QWidget
     Q_OBJECT
 
 public:
-    AdvicePanel(RosterSession &session, Estimates &estimates, LifterHistory &history,
-        WeekPlan &plan, QWidget *parent = nullptr);
+    AdvicePanel(OpenRoster &roster, Estimates &estimates, LifterHistory &history, WeekPlan &plan,
+        QWidget *parent = nullptr);
 
     /// Where the choice would go.
     void setPlace(BoardPlace place);
@@ -42,7 +42,7 @@ private:
     void rank();
     void choose();
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     LifterHistory &m_history;
     WeekPlan &m_plan;

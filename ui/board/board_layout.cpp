@@ -17,18 +17,18 @@ constexpr int kMarkerHeight = 4;
 CardCounts BoardLayout::counts() const
 {
     CardCounts counts{};
-    for (int day = 0; day < kDays; ++day)
+    for (int day = 0; day < core::kWeekDays; ++day)
         counts[size_t(day)] = int(cards[size_t(day)].size());
     return counts;
 }
 
-std::array<QRect, kDays> boardColumns(int width, int height)
+std::array<QRect, core::kWeekDays> boardColumns(int width, int height)
 {
-    std::array<QRect, kDays> columns;
-    const int room = std::max(0, width - (kDays - 1) * kColumnGap);
+    std::array<QRect, core::kWeekDays> columns;
+    const int room = std::max(0, width - (core::kWeekDays - 1) * kColumnGap);
     int x = 0;
-    for (int day = 0; day < kDays; ++day) {
-        const int columnWidth = room / kDays + (day < room % kDays ? 1 : 0);
+    for (int day = 0; day < core::kWeekDays; ++day) {
+        const int columnWidth = room / core::kWeekDays + (day < room % core::kWeekDays ? 1 : 0);
         columns[size_t(day)] = QRect(x, 0, columnWidth, height);
         x += columnWidth + kColumnGap;
     }
@@ -41,12 +41,12 @@ int cardWidth(int boardWidth)
 }
 
 BoardLayout boardLayout(
-    int width, int height, const std::array<std::vector<int>, kDays> &cardHeights)
+    int width, int height, const std::array<std::vector<int>, core::kWeekDays> &cardHeights)
 {
     BoardLayout layout;
     const int cardsWidth = cardWidth(width);
     const auto columns = boardColumns(width, 1);
-    for (size_t day = 0; day < kDays; ++day) {
+    for (size_t day = 0; day < core::kWeekDays; ++day) {
         const int x = columns[day].x() + kInset;
         int y = kMarkerHeight; // room for the mark of the first gap
         for (const int cardHeight : cardHeights[day]) {
@@ -63,7 +63,7 @@ BoardLayout boardLayout(
 BoardPlace gapAt(const BoardLayout &layout, QPoint point)
 {
     BoardPlace gap;
-    while (gap.day + 1 < kDays && point.x() >= layout.columns[size_t(gap.day) + 1].left())
+    while (gap.day + 1 < core::kWeekDays && point.x() >= layout.columns[size_t(gap.day) + 1].left())
         ++gap.day;
     for (const QRect &card : layout.cards[size_t(gap.day)])
         if (card.center().y() < point.y())
@@ -103,7 +103,7 @@ BoardPlace stepped(BoardPlace at, Step step, const CardCounts &counts)
         ++at.day;
         break;
     }
-    at.day = std::clamp(at.day, 0, kDays - 1);
+    at.day = std::clamp(at.day, 0, core::kWeekDays - 1);
     at.position = std::clamp(at.position, 0, counts[size_t(at.day)]);
     return at;
 }

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/domain/week.h"
+
 #include <QPoint>
 #include <QRect>
 #include <array>
@@ -9,8 +11,6 @@
 /// Where things lie on the week board, in pixels of its own coordinates. Plain functions; the
 /// widgets only follow them.
 namespace ui {
-
-inline constexpr int kDays = 7;
 
 /// A place in the week: day 0 (Monday) to 6, and a position in the day from the top. The position
 /// after the last card is the day's empty slot.
@@ -22,25 +22,25 @@ struct BoardPlace
     friend bool operator==(const BoardPlace &, const BoardPlace &) = default;
 };
 
-using CardCounts = std::array<int, kDays>;
+using CardCounts = std::array<int, core::kWeekDays>;
 
 struct BoardLayout
 {
-    std::array<QRect, kDays> columns;            ///< the full height of the board
-    std::array<std::vector<QRect>, kDays> cards; ///< from the top
-    std::array<QRect, kDays> slots;              ///< the empty slot below the cards
-    int height = 0;                              ///< what the board needs at least
+    std::array<QRect, core::kWeekDays> columns;            ///< the full height of the board
+    std::array<std::vector<QRect>, core::kWeekDays> cards; ///< from the top
+    std::array<QRect, core::kWeekDays> slots;              ///< the empty slot below the cards
+    int height = 0;                                        ///< what the board needs at least
 
     [[nodiscard]] CardCounts counts() const;
 };
 
 /// Seven equal columns; the pixels that do not divide go to the first ones.
-[[nodiscard]] std::array<QRect, kDays> boardColumns(int width, int height);
+[[nodiscard]] std::array<QRect, core::kWeekDays> boardColumns(int width, int height);
 
 /// @param cardHeights  of each day's cards from the top, for cards of cardWidth()
 /// @param height       of the window on the board; the board is at least as high
 [[nodiscard]] BoardLayout boardLayout(
-    int width, int height, const std::array<std::vector<int>, kDays> &cardHeights);
+    int width, int height, const std::array<std::vector<int>, core::kWeekDays> &cardHeights);
 
 /// Width of a card on a board this wide; that of the narrowest column.
 [[nodiscard]] int cardWidth(int boardWidth);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/set_line_completion.h"
+#include "core/notation/set_line_completion.h"
 
 #include <QPlainTextEdit>
 #include <functional>

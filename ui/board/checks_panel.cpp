@@ -3,9 +3,9 @@
 #include "ui/board/week_plan.h"
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
-#include "ui/session/estimates.h"
-#include "ui/session/lifter_history.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/lifter_history.h"
+#include "ui/roster/open_roster.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -52,10 +52,10 @@ std::vector<core::Finding> inOrder(std::vector<core::Finding> findings)
     return findings;
 }
 
-ChecksPanel::ChecksPanel(RosterSession &session, Estimates &estimates, LifterHistory &history,
+ChecksPanel::ChecksPanel(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
     WeekPlan &plan, QWidget *parent)
     : QScrollArea(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_history(history)
     , m_plan(plan)
@@ -94,9 +94,9 @@ void ChecksPanel::check()
         const auto estimateOf = [this, id = lifter->id](
                                     core::Lift lift) { return m_estimates.of(id, lift); };
         const std::vector<core::ResolvedCard> cards =
-            core::resolveCards(m_plan.cards(), {*lifter, m_session.variations(), estimateOf});
+            core::resolveCards(m_plan.cards(), {*lifter, m_roster.variations(), estimateOf});
         findings = inOrder(
-            core::wavedThrough(core::check({*lifter, m_session.variations(), m_history.sessions(),
+            core::wavedThrough(core::check({*lifter, m_roster.variations(), m_history.sessions(),
                                    cards, estimateOf, m_history.checkIns()}),
                 m_history.waivers()));
     }
@@ -187,10 +187,10 @@ void ChecksPanel::waveThrough(const core::Finding &finding)
         if (earlier.key == finding.key) // it had got worse since
             edit.waivers.before = {earlier};
     core::Waiver waiver = core::waive(finding, note.trimmed());
-    waiver.id = edit.waivers.before.empty() ? m_session.newId<core::WaiverTag>()
+    waiver.id = edit.waivers.before.empty() ? m_roster.newId<core::WaiverTag>()
                                             : edit.waivers.before.front().id;
     edit.waivers.after = {waiver};
-    m_session.perform(tr("Wave through a finding"), edit);
+    m_roster.perform(tr("Wave through a finding"), edit);
 }
 
 void ChecksPanel::takeUp(const core::Finding &finding)
@@ -199,7 +199,7 @@ void ChecksPanel::takeUp(const core::Finding &finding)
     for (const core::Waiver &waiver : m_history.waivers())
         if (waiver.key == finding.key)
             edit.waivers.before = {waiver};
-    m_session.perform(tr("Take a finding up again"), edit);
+    m_roster.perform(tr("Take a finding up again"), edit);
 }
 
 } // namespace ui

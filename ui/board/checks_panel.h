@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/plan_checks.h"
+#include "core/advice/plan_checks.h"
 
 #include <QScrollArea>
 #include <vector>
@@ -11,7 +11,7 @@ namespace ui {
 
 class Estimates;
 class LifterHistory;
-class RosterSession;
+class OpenRoster;
 class WeekPlan;
 
 /// What a tired coach overlooks in the week shown, in words, the worst first. Each finding can be
@@ -21,8 +21,8 @@ class ChecksPanel : public QScrollArea
     Q_OBJECT
 
 public:
-    ChecksPanel(RosterSession &session, Estimates &estimates, LifterHistory &history,
-        WeekPlan &plan, QWidget *parent = nullptr);
+    ChecksPanel(OpenRoster &roster, Estimates &estimates, LifterHistory &history, WeekPlan &plan,
+        QWidget *parent = nullptr);
 
     [[nodiscard]] const std::vector<core::Finding> &findings() const { return m_findings; }
     /// Those not waved through.
@@ -42,7 +42,7 @@ private:
     void waveThrough(const core::Finding &finding);
     void takeUp(const core::Finding &finding);
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     LifterHistory &m_history;
     WeekPlan &m_plan;

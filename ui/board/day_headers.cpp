@@ -42,7 +42,7 @@ void DayHeaders::paintEvent(QPaintEvent *)
     const QFont small = ui::font(Type::small, font());
     QPainter painter(this);
     const auto columns = boardColumns(width(), height());
-    for (size_t day = 0; day < kDays; ++day) {
+    for (size_t day = 0; day < core::kWeekDays; ++day) {
         const DayView &view = m_plan.view().days[day];
         const bool today = view.day == QDate::currentDate();
         QRect row = columns[day].adjusted(space::tight, space::tight, -space::tight, 0);

@@ -5,14 +5,14 @@
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_board.h"
 #include "ui/board/week_grid.h"
-#include "ui/board/week_header.h"
 #include "ui/board/week_plan.h"
 #include "ui/look/metrics.h"
+#include "ui/look/week_header.h"
 #include "ui/planning/block_desk.h"
 #include "ui/planning/block_ribbon.h"
-#include "ui/session/lifter_history.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/lifter_history.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -31,19 +31,19 @@ constexpr int kShelfMost = 300;
 } // namespace
 
 WeekBoardPage::WeekBoardPage(
-    RosterSession &session, Estimates &estimates, Selection &selection, QWidget *parent)
+    OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent)
     : QWidget(parent)
-    , m_session(session)
-    , m_history(new LifterHistory(session, selection, this))
-    , m_plan(new WeekPlan(session, estimates, selection, this))
-    , m_blocks(new BlockDesk(session, estimates, *m_history, selection, this))
-    , m_ribbon(new BlockRibbon(session, selection))
+    , m_roster(roster)
+    , m_history(new LifterHistory(roster, selection, this))
+    , m_plan(new WeekPlan(roster, estimates, selection, this))
+    , m_blocks(new BlockDesk(roster, estimates, *m_history, selection, this))
+    , m_ribbon(new BlockRibbon(roster, selection))
     , m_stack(new QStackedWidget(this))
     , m_header(new WeekHeader(this))
     , m_board(new WeekBoard(*m_plan))
     , m_shelf(new VariationShelf)
-    , m_advice(new AdvicePanel(session, estimates, *m_history, *m_plan))
-    , m_checks(new ChecksPanel(session, estimates, *m_history, *m_plan))
+    , m_advice(new AdvicePanel(roster, estimates, *m_history, *m_plan))
+    , m_checks(new ChecksPanel(roster, estimates, *m_history, *m_plan))
     , m_side(new QTabWidget)
 {
     auto *nobody = new QLabel(tr("Choose a lifter in the list to see the week."));
@@ -121,7 +121,7 @@ void WeekBoardPage::showPlan()
         if (!total.isEmpty())
             totals << total;
     m_header->show(m_plan->monday(), totals.join(QStringLiteral(" \u00b7 ")));
-    m_shelf->setCatalogue(m_session.variations(), lifter->touchStyle);
+    m_shelf->setCatalogue(m_roster.variations(), lifter->touchStyle);
 }
 
 void WeekBoardPage::showChecks()

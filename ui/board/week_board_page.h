@@ -13,7 +13,7 @@ class BlockRibbon;
 class ChecksPanel;
 class Estimates;
 class LifterHistory;
-class RosterSession;
+class OpenRoster;
 class Selection;
 class VariationShelf;
 class WeekBoard;
@@ -27,8 +27,8 @@ class WeekBoardPage : public QWidget
     Q_OBJECT
 
 public:
-    WeekBoardPage(RosterSession &session, Estimates &estimates, Selection &selection,
-        QWidget *parent = nullptr);
+    WeekBoardPage(
+        OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent = nullptr);
 
 Q_SIGNALS:
     /// Why something was not done.
@@ -39,7 +39,7 @@ private:
     void showChecks();
     void beginAdding(const QString &typed);
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     LifterHistory *m_history;
     WeekPlan *m_plan;
     BlockDesk *m_blocks;

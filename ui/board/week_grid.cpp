@@ -1,7 +1,7 @@
 #include "ui/board/week_grid.h"
 
-#include "core/plan/set_line.h"
-#include "core/plan/set_line_completion.h"
+#include "core/notation/set_line.h"
+#include "core/notation/set_line_completion.h"
 #include "ui/board/card_editor.h"
 #include "ui/board/card_widget.h"
 #include "ui/look/colours.h"
@@ -126,13 +126,13 @@ void WeekGrid::follow()
 
 void WeekGrid::arrange()
 {
-    std::array<std::vector<int>, kDays> heights;
+    std::array<std::vector<int>, core::kWeekDays> heights;
     const int cardsWidth = cardWidth(width());
-    for (size_t day = 0; day < kDays; ++day)
+    for (size_t day = 0; day < core::kWeekDays; ++day)
         for (const CardView &card : m_plan.view().days[day].cards)
             heights[day].push_back(m_cards.at(card.id)->heightForWidth(cardsWidth));
     m_layout = boardLayout(width(), height(), heights);
-    for (size_t day = 0; day < kDays; ++day) {
+    for (size_t day = 0; day < core::kWeekDays; ++day) {
         const std::vector<CardView> &cards = m_plan.view().days[day].cards;
         for (size_t i = 0; i < cards.size(); ++i)
             m_cards.at(cards[i].id)->setGeometry(m_layout.cards[day][i]);
@@ -180,7 +180,7 @@ QWidget *WeekGrid::widgetAt(BoardPlace place) const
 
 BoardPlace WeekGrid::clamped(BoardPlace place) const
 {
-    place.day = std::clamp(place.day, 0, kDays - 1);
+    place.day = std::clamp(place.day, 0, core::kWeekDays - 1);
     place.position = std::clamp(place.position, 0, m_plan.counts()[size_t(place.day)]);
     return place;
 }
@@ -206,7 +206,7 @@ CardWidget *WeekGrid::makeCard(const CardView &card)
 
 void WeekGrid::nameSlots()
 {
-    for (size_t day = 0; day < kDays; ++day) {
+    for (size_t day = 0; day < core::kWeekDays; ++day) {
         const DayView &view = m_plan.view().days[day];
         QStringList said{view.name, view.date};
         for (const QString &total : {view.lifts, view.tonnage})
@@ -221,7 +221,7 @@ void WeekGrid::nameSlots()
 bool WeekGrid::eventFilter(QObject *watched, QEvent *event)
 {
     if (event->type() == QEvent::FocusIn)
-        for (int day = 0; day < kDays; ++day)
+        for (int day = 0; day < core::kWeekDays; ++day)
             for (int position = 0; position <= m_plan.counts()[size_t(day)]; ++position)
                 if (widgetAt({day, position}) == watched)
                     setCurrent({day, position});
@@ -407,7 +407,7 @@ void WeekGrid::contextMenuEvent(QContextMenuEvent *event)
 void WeekGrid::mousePressEvent(QMouseEvent *event)
 {
     // Beside the cards: the day's empty slot is meant.
-    for (int day = 0; day < kDays; ++day)
+    for (int day = 0; day < core::kWeekDays; ++day)
         if (m_layout.columns[size_t(day)].contains(event->pos())) {
             choose({});
             focusPlace({day, m_plan.counts()[size_t(day)]});
@@ -433,7 +433,7 @@ void WeekGrid::paintEvent(QPaintEvent *)
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(Qt::NoPen);
-    for (int day = 0; day < kDays; ++day) {
+    for (int day = 0; day < core::kWeekDays; ++day) {
         const bool isTarget = m_gap && m_gap->day == day;
         painter.setBrush(isTarget ? look.chosen : look.sunken);
         painter.drawRoundedRect(m_layout.columns[size_t(day)], space::radius, space::radius);

@@ -100,7 +100,7 @@ private:
 
     WeekPlan &m_plan;
     std::map<core::CardId, CardWidget *> m_cards; ///< children
-    std::array<QToolButton *, kDays> m_slots{};
+    std::array<QToolButton *, core::kWeekDays> m_slots{};
     BoardLayout m_layout;
     BoardPlace m_current;
     core::CardId m_currentCard; ///< the card at m_current, so that the focus follows it

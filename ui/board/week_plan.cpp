@@ -1,10 +1,10 @@
 #include "ui/board/week_plan.h"
 
-#include "core/plan/card_text.h"
+#include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
-#include "ui/session/estimates.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <algorithm>
 #include <limits>
@@ -13,32 +13,30 @@ namespace ui {
 
 namespace {
 /// How far back a suggested set line is looked for.
-constexpr int kSuggestionDays = 12 * kDays;
+constexpr int kSuggestionDays = 12 * core::kWeekDays;
 } // namespace
 
-WeekPlan::WeekPlan(
-    RosterSession &session, Estimates &estimates, Selection &selection, QObject *parent)
+WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent)
     : QObject(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_selection(selection)
 {
     connect(&selection, &Selection::lifterChanged, this, &WeekPlan::reload);
     connect(&selection, &Selection::weekChanged, this, &WeekPlan::reload);
-    connect(
-        &session, &RosterSession::cardsChanged, this, [this](const QSet<core::LifterId> &lifters) {
-            if (lifters.contains(m_selection.lifter()))
-                reload();
-        });
-    connect(&session, &RosterSession::liftersChanged, this, &WeekPlan::reload);
-    connect(&session, &RosterSession::variationsChanged, this, &WeekPlan::rebuild);
+    connect(&roster, &OpenRoster::cardsChanged, this, [this](const QSet<core::LifterId> &lifters) {
+        if (lifters.contains(m_selection.lifter()))
+            reload();
+    });
+    connect(&roster, &OpenRoster::liftersChanged, this, &WeekPlan::reload);
+    connect(&roster, &OpenRoster::variationsChanged, this, &WeekPlan::rebuild);
     connect(&estimates, &Estimates::changed, this, &WeekPlan::rebuild);
     reload();
 }
 
 const core::Lifter *WeekPlan::lifter() const
 {
-    return m_session.lifter(m_selection.lifter());
+    return m_roster.lifter(m_selection.lifter());
 }
 
 QDate WeekPlan::monday() const
@@ -48,13 +46,13 @@ QDate WeekPlan::monday() const
 
 const std::vector<core::Variation> &WeekPlan::catalogue() const
 {
-    return m_session.variations();
+    return m_roster.variations();
 }
 
 CardCounts WeekPlan::counts() const
 {
     CardCounts counts{};
-    for (size_t day = 0; day < kDays; ++day)
+    for (size_t day = 0; day < core::kWeekDays; ++day)
         counts[day] = int(m_view.days[day].cards.size());
     return counts;
 }
@@ -67,7 +65,7 @@ core::CardId WeekPlan::cardAt(BoardPlace place) const
 
 std::optional<BoardPlace> WeekPlan::placeOf(core::CardId card) const
 {
-    for (int day = 0; day < kDays; ++day)
+    for (int day = 0; day < core::kWeekDays; ++day)
         for (int position = 0; position < counts()[size_t(day)]; ++position)
             if (cardAt({day, position}) == card)
                 return BoardPlace{day, position};
@@ -76,7 +74,7 @@ std::optional<BoardPlace> WeekPlan::placeOf(core::CardId card) const
 
 core::CardId WeekPlan::add(core::VariationId variation, BoardPlace place, const QString &setLine)
 {
-    const core::Variation *chosen = m_session.variation(variation);
+    const core::Variation *chosen = m_roster.variation(variation);
     if (!lifter() || !chosen)
         return {};
     const QDate day = monday().addDays(place.day);
@@ -97,7 +95,7 @@ core::CardId WeekPlan::duplicate(core::CardId card, BoardPlace place)
 void WeekPlan::move(core::CardId card, BoardPlace place)
 {
     if (const core::Card *moved = find(card))
-        m_session.perform(named(tr("Move %1"), moved->variation),
+        m_roster.perform(named(tr("Move %1"), moved->variation),
             core::moveCard(m_cards, card, monday().addDays(place.day), place.position));
 }
 
@@ -120,14 +118,14 @@ void WeekPlan::takeOut(
     std::vector<core::CardId> there;
     for (const core::Card &card : gone)
         there.push_back(card.id);
-    m_session.perform(
+    m_roster.perform(
         gone.size() == 1 ? named(one, gone.front().variation) : several.arg(gone.size()),
         core::removeCards(m_cards, there));
 }
 
 QString WeekPlan::text(const std::vector<core::CardId> &cards) const
 {
-    return core::cardText(chosen(cards), m_session.variations());
+    return core::cardText(chosen(cards), m_roster.variations());
 }
 
 WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
@@ -135,7 +133,7 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
     Pasted pasted;
     if (!lifter())
         return pasted;
-    const core::ParsedCardText parsed = core::parseCardText(text, m_session.variations());
+    const core::ParsedCardText parsed = core::parseCardText(text, m_roster.variations());
     if (parsed.error) {
         pasted.refused = tr("The clipboard cannot be read as cards. Line %1, column %2: %3")
                              .arg(parsed.error->line)
@@ -151,7 +149,7 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
         // On the first day one below the other from the place on, on further days at the end.
         const int position =
             row.offset == 0 ? place.position + int(added.size()) : std::numeric_limits<int>::max();
-        added.push_back({m_session.newId<core::CardTag>(), lifter()->id, last, position,
+        added.push_back({m_roster.newId<core::CardTag>(), lifter()->id, last, position,
             row.variation, row.setLine, row.note});
         pasted.cards.push_back(added.back().id);
     }
@@ -159,14 +157,14 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
         return pasted;
     const QString name = added.size() == 1 ? named(tr("Paste %1"), added.front().variation)
                                            : tr("Paste %1 cards").arg(added.size());
-    if (!m_session.perform(name, core::addCards(m_session.cards(lifter()->id, first, last), added)))
+    if (!m_roster.perform(name, core::addCards(m_roster.cards(lifter()->id, first, last), added)))
         pasted.cards.clear();
     return pasted;
 }
 
 QString WeekPlan::landing(core::VariationId variation, BoardPlace place) const
 {
-    const core::Variation *dragged = m_session.variation(variation);
+    const core::Variation *dragged = m_roster.variation(variation);
     if (!lifter() || !dragged)
         return {};
     core::Card card;
@@ -204,7 +202,7 @@ QString WeekPlan::landing(core::Card card, BoardPlace place) const
 QString WeekPlan::suggested(const core::Variation &variation, QDate day) const
 {
     return core::suggestedSetLine(
-        variation, m_session.cards(lifter()->id, day.addDays(-kSuggestionDays), day), day);
+        variation, m_roster.cards(lifter()->id, day.addDays(-kSuggestionDays), day), day);
 }
 
 std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) const
@@ -219,30 +217,30 @@ std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) c
 void WeekPlan::setSetLine(core::CardId card, const QString &setLine)
 {
     if (const core::Card *edited = find(card))
-        m_session.perform(named(tr("Change sets of %1"), edited->variation),
+        m_roster.perform(named(tr("Change sets of %1"), edited->variation),
             core::changeSetLine(m_cards, card, setLine));
 }
 
 void WeekPlan::setNote(core::CardId card, const QString &note)
 {
     if (const core::Card *edited = find(card))
-        m_session.perform(named(tr("Change note of %1"), edited->variation),
+        m_roster.perform(named(tr("Change note of %1"), edited->variation),
             core::changeNote(m_cards, card, note));
 }
 
 core::CardId WeekPlan::addCard(const QString &name, core::Card card, BoardPlace place)
 {
-    card.id = m_session.newId<core::CardTag>();
+    card.id = m_roster.newId<core::CardTag>();
     card.lifter = lifter()->id;
     card.day = monday().addDays(place.day);
     card.position = place.position;
     const core::CardId added = card.id;
-    return m_session.perform(name, core::addCard(m_cards, card)) ? added : core::CardId{};
+    return m_roster.perform(name, core::addCard(m_cards, card)) ? added : core::CardId{};
 }
 
 QString WeekPlan::named(const QString &pattern, core::VariationId variation) const
 {
-    const core::Variation *known = m_session.variation(variation);
+    const core::Variation *known = m_roster.variation(variation);
     return pattern.arg(known ? known->name : tr("card"));
 }
 
@@ -257,13 +255,13 @@ void WeekPlan::reload()
 {
     m_cards.clear();
     if (lifter())
-        m_cards = m_session.cards(lifter()->id, monday(), monday().addDays(kDays - 1));
+        m_cards = m_roster.cards(lifter()->id, monday(), monday().addDays(core::kWeekDays - 1));
     rebuild();
 }
 
 core::PlanSources WeekPlan::sources() const
 {
-    return {*lifter(), m_session.variations(),
+    return {*lifter(), m_roster.variations(),
         [this, id = lifter()->id](core::Lift lift) { return m_estimates.of(id, lift); }};
 }
 

@@ -9,7 +9,7 @@
 namespace ui {
 
 class Estimates;
-class RosterSession;
+class OpenRoster;
 class Selection;
 
 /// The selected lifter's selected week: reads it, words it, and carries out what the coach does to
@@ -19,8 +19,8 @@ class WeekPlan : public QObject
     Q_OBJECT
 
 public:
-    WeekPlan(RosterSession &session, Estimates &estimates, Selection &selection,
-        QObject *parent = nullptr);
+    WeekPlan(
+        OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent = nullptr);
 
     /// Null while no lifter is selected.
     [[nodiscard]] const core::Lifter *lifter() const;
@@ -78,7 +78,7 @@ private:
     [[nodiscard]] QString named(const QString &pattern, core::VariationId variation) const;
     [[nodiscard]] const core::Card *find(core::CardId id) const;
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     Selection &m_selection;
     std::vector<core::Card> m_cards; ///< of the week

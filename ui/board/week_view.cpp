@@ -1,6 +1,6 @@
 #include "ui/board/week_view.h"
 
-#include "core/plan/estimate_words.h"
+#include "core/loads/estimate_words.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -131,9 +131,9 @@ WeekView weekView(
 {
     const QLocale locale;
     WeekView week;
-    std::array<int, kDays> lifts{};
-    std::array<double, kDays> tonnage{};
-    for (size_t day = 0; day < kDays; ++day) {
+    std::array<int, core::kWeekDays> lifts{};
+    std::array<double, core::kWeekDays> tonnage{};
+    for (size_t day = 0; day < core::kWeekDays; ++day) {
         DayView &view = week.days[day];
         view.day = monday.addDays(int(day));
         view.name = locale.standaloneDayName(int(day) + 1, QLocale::ShortFormat);
@@ -141,7 +141,7 @@ WeekView weekView(
     }
     for (const core::ResolvedCard &card : core::resolveCards(cards, sources)) {
         const qint64 day = monday.daysTo(card.card.day);
-        if (day < 0 || day >= kDays)
+        if (day < 0 || day >= core::kWeekDays)
             continue;
         week.days[size_t(day)].cards.push_back(cardView(card, sources));
         lifts[size_t(day)] += core::liftCount(card.parsed.lines);
@@ -149,7 +149,7 @@ WeekView weekView(
     }
     int allLifts = 0;
     double allTonnage = 0.0;
-    for (size_t day = 0; day < kDays; ++day) {
+    for (size_t day = 0; day < core::kWeekDays; ++day) {
         week.days[day].lifts = liftsText(lifts[day]);
         week.days[day].tonnage = tonnageText(tonnage[day], sources.lifter.unit);
         allLifts += lifts[day];
@@ -158,19 +158,6 @@ WeekView weekView(
     week.lifts = liftsText(allLifts);
     week.tonnage = tonnageText(allTonnage, sources.lifter.unit);
     return week;
-}
-
-QString weekTitle(QDate monday)
-{
-    const QLocale locale;
-    const QDate sunday = monday.addDays(kDays - 1);
-    const QString full = QStringLiteral("d MMMM yyyy");
-    const QString first = monday.year() != sunday.year() ? full
-        : monday.month() != sunday.month()               ? QStringLiteral("d MMMM")
-                                                         : QStringLiteral("d");
-    return Text::tr("%1 \u2013 %2, week %3")
-        .arg(locale.toString(monday, first), locale.toString(sunday, full))
-        .arg(monday.weekNumber());
 }
 
 QString platesText(const core::BarLoad &load, core::Unit unit)

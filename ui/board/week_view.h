@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/resolved_cards.h"
+#include "core/loads/resolved_cards.h"
 #include "ui/board/board_layout.h"
 
 #include <QDate>
@@ -51,7 +51,7 @@ struct DayView
 
 struct WeekView
 {
-    std::array<DayView, kDays> days;
+    std::array<DayView, core::kWeekDays> days;
     QString lifts; ///< totals of the week, as for a day
     QString tonnage;
 
@@ -61,9 +61,6 @@ struct WeekView
 /// @param cards  of the lifter in the week that begins on `monday`; others are left out
 [[nodiscard]] WeekView weekView(
     const std::vector<core::Card> &cards, const core::PlanSources &sources, QDate monday);
-
-/// "2 - 8 March 2026, week 10" in the user's locale; weeks by ISO 8601.
-[[nodiscard]] QString weekTitle(QDate monday);
 
 /// "25 + 15" a side, in the lifter's unit; "empty bar" for none.
 [[nodiscard]] QString platesText(const core::BarLoad &load, core::Unit unit);

@@ -6,7 +6,7 @@
 #include "ui/look/field_note.h"
 #include "ui/look/metrics.h"
 #include "ui/look/touch_mark.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/open_roster.h"
 
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
@@ -27,10 +27,10 @@ core::VariationId idOf(const QTreeWidgetItem *item)
 
 } // namespace
 
-CatalogueDialog::CatalogueDialog(RosterSession &session, QWidget *parent)
+CatalogueDialog::CatalogueDialog(OpenRoster &roster, QWidget *parent)
     : QDialog(parent)
-    , m_session(session)
-    , m_before(session.variations())
+    , m_roster(roster)
+    , m_before(roster.variations())
     , m_after(m_before)
     , m_tree(new QTreeWidget)
     , m_form(new VariationForm)
@@ -175,7 +175,7 @@ void CatalogueDialog::addVariation()
 {
     const core::Variation *near = chosen();
     core::Variation fresh;
-    fresh.id = m_session.newId<core::VariationTag>();
+    fresh.id = m_roster.newId<core::VariationTag>();
     fresh.lift = near ? near->lift : core::Lift::bench;
     fresh.name = tr("New variation");
     fresh.ratio = 0.95;
@@ -233,7 +233,7 @@ void CatalogueDialog::check()
 void CatalogueDialog::accept()
 {
     // A failed write is told by the session; the coach's work stays here.
-    if (m_session.perform(tr("Edit the catalogue"), changeCatalogue(m_before, m_after)))
+    if (m_roster.perform(tr("Edit the catalogue"), changeCatalogue(m_before, m_after)))
         QDialog::accept();
 }
 

@@ -14,7 +14,7 @@ class QTreeWidgetItem;
 namespace ui {
 
 class FieldNote;
-class RosterSession;
+class OpenRoster;
 class VariationForm;
 
 /// The variation catalogue of the roster: edit, add, retire and restore. All changes of one visit
@@ -24,7 +24,7 @@ class CatalogueDialog final : public QDialog
     Q_OBJECT
 
 public:
-    explicit CatalogueDialog(RosterSession &session, QWidget *parent = nullptr);
+    explicit CatalogueDialog(OpenRoster &roster, QWidget *parent = nullptr);
 
     void choose(core::VariationId id);
     void addVariation();
@@ -41,7 +41,7 @@ private:
     void take(core::Variation variation);
     void check();
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     std::vector<core::Variation> m_before;
     std::vector<core::Variation> m_after;
     QSet<core::VariationId> m_added;

@@ -1,6 +1,6 @@
 #include "ui/catalogue/catalogue_edits.h"
 
-#include "ui/lifters/search_text.h"
+#include "core/domain/search_text.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -81,7 +81,7 @@ VariationProblems variationProblems(
 QString codeFromName(const QString &name, const QStringList &taken)
 {
     static const QRegularExpression kOther(QStringLiteral("[^a-z0-9]+"));
-    QString stem = folded(name).replace(kOther, QStringLiteral("_"));
+    QString stem = core::folded(name).replace(kOther, QStringLiteral("_"));
     while (stem.startsWith(u'_'))
         stem.remove(0, 1);
     while (stem.endsWith(u'_'))

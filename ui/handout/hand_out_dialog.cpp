@@ -1,12 +1,12 @@
 #include "ui/handout/hand_out_dialog.h"
 
-#include "core/plan/training_history.h"
+#include "core/domain/week.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/metrics.h"
-#include "ui/session/estimates.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -36,11 +36,11 @@ constexpr int kWeek = 7;
 } // namespace
 
 HandOutDialog::HandOutDialog(
-    RosterSession &session, Estimates &estimates, const Selection &selection, QWidget *parent)
+    OpenRoster &roster, Estimates &estimates, const Selection &selection, QWidget *parent)
     : QDialog(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
-    , m_answers(whoGetsOne(session.lifters(), selection.lifter()))
+    , m_answers(whoGetsOne(roster.lifters(), selection.lifter()))
     , m_who(new QComboBox)
     , m_week(new QDateEdit(selection.monday()))
     , m_weekWords(new QLabel)
@@ -152,7 +152,7 @@ HandOutBatch HandOutDialog::batch()
 {
     HandOutBatch batch;
     const std::vector<core::LifterId> &ids = m_answers[size_t(m_who->currentIndex())].lifters;
-    for (const core::Lifter &lifter : m_session.lifters()) {
+    for (const core::Lifter &lifter : m_roster.lifters()) {
         if (std::find(ids.begin(), ids.end(), lifter.id) == ids.end())
             continue;
         batch.lifters.push_back(lifter);
@@ -160,9 +160,9 @@ HandOutBatch HandOutDialog::batch()
             if (const core::LiftEstimate *estimate = m_estimates.of(lifter.id, lift))
                 batch.estimates.emplace(std::pair(lifter.id, lift), *estimate);
     }
-    batch.variations = m_session.variations();
+    batch.variations = m_roster.variations();
     batch.monday = monday();
-    batch.cards = m_session.cards(batch.monday, batch.monday.addDays(kWeek - 1));
+    batch.cards = m_roster.cards(batch.monday, batch.monday.addDays(kWeek - 1));
     batch.kinds = kinds();
     batch.paper = usualPaper();
     batch.folder = QDir::fromNativeSeparators(m_folder->text().trimmed());

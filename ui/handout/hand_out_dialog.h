@@ -1,7 +1,7 @@
 #pragma once
 
-#include "ui/handout/hand_out_batch.h"
 #include "ui/handout/hand_out_who.h"
+#include "ui/print/hand_out_batch.h"
 
 #include <QDialog>
 #include <QFutureWatcher>
@@ -19,7 +19,7 @@ namespace ui {
 
 class Estimates;
 class FieldNote;
-class RosterSession;
+class OpenRoster;
 class Selection;
 
 /// Writes the hand-outs of a week: for whom, which week, which kinds, into which folder. The files
@@ -29,7 +29,7 @@ class HandOutDialog : public QDialog
     Q_OBJECT
 
 public:
-    HandOutDialog(RosterSession &session, Estimates &estimates, const Selection &selection,
+    HandOutDialog(OpenRoster &roster, Estimates &estimates, const Selection &selection,
         QWidget *parent = nullptr);
     ~HandOutDialog() override;
 
@@ -52,7 +52,7 @@ private:
     [[nodiscard]] HandOutBatch batch();
     [[nodiscard]] QDate monday() const;
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     std::vector<HandOutWho> m_answers;
     QFutureWatcher<HandOutSummary> m_writing;

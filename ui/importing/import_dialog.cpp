@@ -2,10 +2,10 @@
 
 #include "ui/importing/file_field.h"
 #include "ui/importing/problem_model.h"
-#include "ui/importing/roomy_delegate.h"
 #include "ui/look/field_note.h"
 #include "ui/look/metrics.h"
-#include "ui/session/roster_session.h"
+#include "ui/look/roomy_delegate.h"
+#include "ui/roster/open_roster.h"
 
 #include <QClipboard>
 #include <QDialogButtonBox>
@@ -56,9 +56,9 @@ QStringList localPaths(const QMimeData &mime)
 
 } // namespace
 
-ImportDialog::ImportDialog(RosterSession &session, QWidget *parent)
+ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
     : QDialog(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_log(new FileField(tr("Choose the training log"), tr("One line a set"), this))
     , m_people(new FileField(
           tr("Choose the list of lifters"), tr("One line a lifter; may be left out"), this))
@@ -109,7 +109,7 @@ ImportDialog::ImportDialog(RosterSession &session, QWidget *parent)
     });
     connect(buttons, &QDialogButtonBox::accepted, this, &ImportDialog::performImport);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(&session, &RosterSession::failed, m_note, &FieldNote::say);
+    connect(&roster, &OpenRoster::failed, m_note, &FieldNote::say);
     m_log->chooseButton().setFocus();
 }
 
@@ -220,10 +220,10 @@ void ImportDialog::read()
 
 void ImportDialog::makePlan()
 {
-    const core::IdSource ids{[this] { return m_session.newId<core::LifterTag>(); },
-        [this] { return m_session.newId<core::SessionTag>(); }};
+    const core::IdSource ids{[this] { return m_roster.newId<core::LifterTag>(); },
+        [this] { return m_roster.newId<core::SessionTag>(); }};
     m_plan = core::planImport(m_tables.log, m_tables.people,
-        {m_session.lifters(), m_session.variations(), m_session.sessions()}, ids);
+        {m_roster.lifters(), m_roster.variations(), m_roster.sessions()}, ids);
     present(m_plan);
     Q_EMIT planned();
 }
@@ -266,7 +266,7 @@ void ImportDialog::present(const core::ImportPlan &plan)
 
 void ImportDialog::performImport()
 {
-    if (m_import->isEnabled() && m_session.perform(tr("Import training"), m_plan.edit))
+    if (m_import->isEnabled() && m_roster.perform(tr("Import training"), m_plan.edit))
         accept();
 }
 

@@ -16,7 +16,7 @@ namespace ui {
 class FieldNote;
 class FileField;
 class ProblemModel;
-class RosterSession;
+class OpenRoster;
 
 /// Imports a training log, people or both: shows what an import would add, or every line that
 /// stands in its way. All or nothing, and one undo step. Files are read off the screen's thread.
@@ -25,7 +25,7 @@ class ImportDialog : public QDialog
     Q_OBJECT
 
 public:
-    explicit ImportDialog(RosterSession &session, QWidget *parent = nullptr);
+    explicit ImportDialog(OpenRoster &roster, QWidget *parent = nullptr);
     ~ImportDialog() override;
 
     /// Takes files that were dropped or named, each in the place that its header asks for.
@@ -54,7 +54,7 @@ private:
     void performImport();
     void copyProblems();
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     QFutureWatcher<ImportTables> m_reading;
     ImportTables m_tables;
     core::ImportPlan m_plan;

@@ -1,7 +1,7 @@
 #include "ui/importing/import_files.h"
 
+#include "core/domain/storage_error.h"
 #include "core/exchange/file_kind.h"
-#include "core/storage/storage_error.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/exchange/problem.h"
+#include "core/csv/problem.h"
 
 #include <QAbstractTableModel>
 

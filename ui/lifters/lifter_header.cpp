@@ -1,13 +1,13 @@
 #include "ui/lifters/lifter_header.h"
 
-#include "core/plan/estimate_words.h"
+#include "core/loads/estimate_words.h"
 #include "ui/lifters/lifter_summary.h"
 #include "ui/look/field_note.h"
 #include "ui/look/metrics.h"
 #include "ui/look/touch_mark.h"
-#include "ui/session/estimates.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -17,9 +17,9 @@
 namespace ui {
 
 LifterHeader::LifterHeader(
-    RosterSession &session, Estimates &estimates, Selection &selection, QWidget *parent)
+    OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent)
     : QWidget(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_selection(selection)
     , m_name(new QLabel)
@@ -53,7 +53,7 @@ LifterHeader::LifterHeader(
     m_meet = addFact(tr("Meet"));
     m_bodyweight = addFact(tr("Bodyweight"));
 
-    connect(&session, &RosterSession::liftersChanged, this, &LifterHeader::refresh);
+    connect(&roster, &OpenRoster::liftersChanged, this, &LifterHeader::refresh);
     connect(&estimates, &Estimates::changed, this, &LifterHeader::refresh);
     connect(&estimates, &Estimates::busyChanged, this, &LifterHeader::refresh);
     connect(&selection, &Selection::lifterChanged, this, &LifterHeader::refresh);
@@ -81,7 +81,7 @@ LifterHeader::Fact LifterHeader::addFact(const QString &caption)
 
 void LifterHeader::refresh()
 {
-    const core::Lifter *lifter = m_session.lifter(m_selection.lifter());
+    const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
     if (!lifter)
         return; // the page is not shown without one
     const QDate today = QDate::currentDate();

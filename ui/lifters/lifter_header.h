@@ -8,7 +8,7 @@ namespace ui {
 
 class Estimates;
 class FieldNote;
-class RosterSession;
+class OpenRoster;
 class Selection;
 
 /// The strip above the pages: who is shown, touch style, bench estimate with its interval, meet and
@@ -18,8 +18,8 @@ class LifterHeader final : public QWidget
     Q_OBJECT
 
 public:
-    LifterHeader(RosterSession &session, Estimates &estimates, Selection &selection,
-        QWidget *parent = nullptr);
+    LifterHeader(
+        OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent = nullptr);
 
 protected:
     void changeEvent(QEvent *event) override;
@@ -35,7 +35,7 @@ private:
     [[nodiscard]] Fact addFact(const QString &caption);
     void refresh();
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     Selection &m_selection;
     QLabel *m_name = nullptr;

@@ -1,7 +1,7 @@
 #include "ui/lifters/lifter_list_model.h"
 
-#include "core/plan/estimate_words.h"
-#include "ui/lifters/search_text.h"
+#include "core/domain/search_text.h"
+#include "core/loads/estimate_words.h"
 
 #include <QSet>
 #include <algorithm>
@@ -12,7 +12,7 @@ namespace {
 
 QString searchText(const LifterRow &row)
 {
-    return folded(row.name + u'\n' + row.groups.join(u'\n') + u'\n' + row.notes);
+    return core::folded(row.name + u'\n' + row.groups.join(u'\n') + u'\n' + row.notes);
 }
 
 /// The whole row in a sentence, for tool tips and screen readers.

@@ -3,13 +3,13 @@
 #include "ui/lifters/lifter_delegate.h"
 #include "ui/lifters/lifter_editor.h"
 #include "ui/lifters/lifter_edits.h"
-#include "ui/lifters/lifter_filter.h"
+#include "ui/lifters/lifter_list_filter.h"
 #include "ui/lifters/lifter_list_model.h"
 #include "ui/look/metrics.h"
 #include "ui/look/touch_mark.h"
-#include "ui/session/estimates.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -35,18 +35,18 @@ core::LifterId idOf(const QModelIndex &index)
 } // namespace
 
 LifterListPanel::LifterListPanel(
-    RosterSession &session, Estimates &estimates, Selection &selection, QWidget *parent)
+    OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent)
     : QWidget(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_selection(selection)
     , m_model(new LifterListModel(this))
-    , m_filter(new LifterFilter(this))
+    , m_filter(new LifterListFilter(this))
 {
     m_filter->setSourceModel(m_model);
     buildControls();
     connectControls();
-    connect(&session, &RosterSession::liftersChanged, this, &LifterListPanel::refreshRows);
+    connect(&roster, &OpenRoster::liftersChanged, this, &LifterListPanel::refreshRows);
     connect(&estimates, &Estimates::changed, this, &LifterListPanel::refreshRows);
     connect(&selection, &Selection::lifterChanged, this, &LifterListPanel::showChosen);
     refreshRows();
@@ -166,7 +166,7 @@ void LifterListPanel::refreshRows()
 {
     const QDate today = QDate::currentDate();
     std::vector<LifterRow> rows;
-    for (const core::Lifter &lifter : m_session.lifters())
+    for (const core::Lifter &lifter : m_roster.lifters())
         rows.push_back(lifterRow(lifter, m_estimates.of(lifter.id, core::Lift::bench), today));
     m_model->setRows(rows);
     refreshGroups();
@@ -176,7 +176,7 @@ void LifterListPanel::refreshRows()
 
 void LifterListPanel::refreshGroups()
 {
-    QStringList groups = groupsOf(m_session.lifters());
+    QStringList groups = groupsOf(m_roster.lifters());
     groups.prepend(QString());
     QStringList shown;
     for (int i = 0; i < m_groups->count(); ++i)
@@ -197,13 +197,13 @@ void LifterListPanel::refreshGroups()
 
 void LifterListPanel::refreshFooter()
 {
-    const auto &lifters = m_session.lifters();
+    const auto &lifters = m_roster.lifters();
     const auto archived = std::count_if(
         lifters.begin(), lifters.end(), [](const core::Lifter &l) { return l.archived; });
     m_showArchived->setText(tr("Show archi&ved (%1)").arg(archived));
     m_showArchived->setVisible(archived > 0);
 
-    const core::Lifter *chosen = m_session.lifter(m_selection.lifter());
+    const core::Lifter *chosen = m_roster.lifter(m_selection.lifter());
     m_edit->setEnabled(chosen);
     m_archive->setEnabled(chosen);
     m_archive->setText(chosen && chosen->archived ? tr("&Restore") : tr("Ar&chive"));
@@ -252,7 +252,7 @@ void LifterListPanel::showChosen()
 
 void LifterListPanel::chooseFirstIfNone()
 {
-    const core::Lifter *chosen = m_session.lifter(m_selection.lifter());
+    const core::Lifter *chosen = m_roster.lifter(m_selection.lifter());
     if (chosen && (!chosen->archived || m_showArchived->isChecked()))
         return;
     const QModelIndex next =
@@ -282,41 +282,41 @@ void LifterListPanel::addLifter()
     core::Lifter fresh;
     fresh.gear = core::usualGear(fresh.unit);
     QStringList names;
-    for (const core::Lifter &lifter : m_session.lifters())
+    for (const core::Lifter &lifter : m_roster.lifters())
         names << lifter.name;
-    LifterEditor editor(fresh, names, groupsOf(m_session.lifters()), this);
+    LifterEditor editor(fresh, names, groupsOf(m_roster.lifters()), this);
     if (editor.exec() != QDialog::Accepted)
         return;
     core::Lifter added = editor.lifter();
-    added.id = m_session.newId<core::LifterTag>();
-    if (m_session.perform(tr("Add %1").arg(added.name), ui::addLifter(added)))
+    added.id = m_roster.newId<core::LifterTag>();
+    if (m_roster.perform(tr("Add %1").arg(added.name), ui::addLifter(added)))
         m_selection.setLifter(added.id);
 }
 
 void LifterListPanel::editLifter()
 {
-    const core::Lifter *chosen = m_session.lifter(m_selection.lifter());
+    const core::Lifter *chosen = m_roster.lifter(m_selection.lifter());
     if (!chosen)
         return;
     const core::Lifter before = *chosen;
     QStringList otherNames;
-    for (const core::Lifter &lifter : m_session.lifters())
+    for (const core::Lifter &lifter : m_roster.lifters())
         if (lifter.id != before.id)
             otherNames << lifter.name;
-    LifterEditor editor(before, otherNames, groupsOf(m_session.lifters()), this);
+    LifterEditor editor(before, otherNames, groupsOf(m_roster.lifters()), this);
     if (editor.exec() == QDialog::Accepted)
-        m_session.perform(tr("Edit %1").arg(before.name), changeLifter(before, editor.lifter()));
+        m_roster.perform(tr("Edit %1").arg(before.name), changeLifter(before, editor.lifter()));
 }
 
 void LifterListPanel::toggleArchived()
 {
-    const core::Lifter *chosen = m_session.lifter(m_selection.lifter());
+    const core::Lifter *chosen = m_roster.lifter(m_selection.lifter());
     if (!chosen)
         return;
     const core::Lifter before = *chosen;
     const QString name =
         before.archived ? tr("Restore %1").arg(before.name) : tr("Archive %1").arg(before.name);
-    m_session.perform(name, setArchived(before, !before.archived));
+    m_roster.perform(name, setArchived(before, !before.archived));
 }
 
 void LifterListPanel::contextMenu(const QPoint &at)

@@ -15,9 +15,9 @@ class QStackedWidget;
 namespace ui {
 
 class Estimates;
-class LifterFilter;
+class LifterListFilter;
 class LifterListModel;
-class RosterSession;
+class OpenRoster;
 class Selection;
 
 /// The roster on the left: find, filter, choose, add, edit, archive and restore lifters.
@@ -26,8 +26,8 @@ class LifterListPanel final : public QWidget
     Q_OBJECT
 
 public:
-    LifterListPanel(RosterSession &session, Estimates &estimates, Selection &selection,
-        QWidget *parent = nullptr);
+    LifterListPanel(
+        OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent = nullptr);
 
     void focusSearch();
     /// Goes `step` rows down the list (up when negative) and stays at its ends.
@@ -57,11 +57,11 @@ private:
     void chooseFirstIfNone();
     void contextMenu(const QPoint &at);
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     Selection &m_selection;
     LifterListModel *m_model;
-    LifterFilter *m_filter;
+    LifterListFilter *m_filter;
 
     QLineEdit *m_search = nullptr;
     QComboBox *m_groups = nullptr;

@@ -1,6 +1,6 @@
 #include "ui/lifters/lifter_summary.h"
 
-#include "core/plan/estimate_words.h"
+#include "core/loads/estimate_words.h"
 
 #include <QCollator>
 #include <QCoreApplication>

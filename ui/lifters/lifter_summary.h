@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/domain/lifter.h"
-#include "core/plan/lift_estimate.h"
+#include "core/loads/lift_estimate.h"
 
 #include <QString>
 #include <optional>

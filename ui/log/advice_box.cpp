@@ -1,6 +1,6 @@
 #include "ui/log/advice_box.h"
 
-#include "core/plan/training_history.h"
+#include "core/domain/variation.h"
 #include "ui/look/field_note.h"
 #include "ui/look/metrics.h"
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/readiness_advice.h"
+#include "core/advice/readiness_advice.h"
 
 #include <QWidget>
 #include <vector>

@@ -1,12 +1,12 @@
 #include "ui/log/day_log.h"
 
+#include "core/domain/variation.h"
+#include "core/log/session_log.h"
 #include "core/plan/plan_edits.h"
-#include "core/plan/session_log.h"
-#include "core/plan/training_history.h"
-#include "ui/session/insights.h"
-#include "ui/session/lifter_history.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/insights.h"
+#include "ui/roster/lifter_history.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <algorithm>
 
@@ -25,24 +25,23 @@ core::CheckIn unsaid(core::LifterId lifter, QDate day)
 
 } // namespace
 
-DayLog::DayLog(RosterSession &session, Estimates &estimates, Insights &insights,
-    Selection &selection, QObject *parent)
+DayLog::DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Selection &selection,
+    QObject *parent)
     : QObject(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_insights(insights)
     , m_selection(selection)
-    , m_history(new LifterHistory(session, selection, this))
+    , m_history(new LifterHistory(roster, selection, this))
 {
     // The history follows lifter, log and check-ins.
     connect(m_history, &LifterHistory::changed, this, &DayLog::takeHistory);
-    connect(
-        &session, &RosterSession::cardsChanged, this, [this](const QSet<core::LifterId> &lifters) {
-            if (lifters.contains(m_selection.lifter()))
-                reload();
-        });
-    connect(&session, &RosterSession::liftersChanged, this, &DayLog::reload);
-    connect(&session, &RosterSession::variationsChanged, this, &DayLog::reload);
+    connect(&roster, &OpenRoster::cardsChanged, this, [this](const QSet<core::LifterId> &lifters) {
+        if (lifters.contains(m_selection.lifter()))
+            reload();
+    });
+    connect(&roster, &OpenRoster::liftersChanged, this, &DayLog::reload);
+    connect(&roster, &OpenRoster::variationsChanged, this, &DayLog::reload);
     connect(&estimates, &Estimates::changed, this, &DayLog::takeEstimates);
     connect(&insights, &Insights::changed, this, &DayLog::replan);
     reload();
@@ -50,12 +49,12 @@ DayLog::DayLog(RosterSession &session, Estimates &estimates, Insights &insights,
 
 const core::Lifter *DayLog::lifter() const
 {
-    return m_session.lifter(m_selection.lifter());
+    return m_roster.lifter(m_selection.lifter());
 }
 
 const std::vector<core::Variation> &DayLog::catalogue() const
 {
-    return m_session.variations();
+    return m_roster.variations();
 }
 
 void DayLog::setDay(QDate day)
@@ -110,7 +109,7 @@ bool DayLog::add(const core::SetEntry &set, size_t place)
         return false;
     return perform(tr("Log a set of %1"), set.variation,
         core::addSet(sessions(), lifter()->id, m_day, set, place,
-            [this] { return m_session.newId<core::SessionTag>(); }));
+            [this] { return m_roster.newId<core::SessionTag>(); }));
 }
 
 bool DayLog::change(const core::SetEntry &set, size_t place)
@@ -135,14 +134,14 @@ core::CheckIn DayLog::checkIn() const
 void DayLog::say(const core::CheckIn &checkIn)
 {
     // It may be about the lifter that was shown before, and even one that an undo has taken away.
-    if (!m_session.lifter(checkIn.lifter))
+    if (!m_roster.lifter(checkIn.lifter))
         return;
-    const std::vector<core::CheckIn> all = m_session.checkIns(checkIn.lifter);
+    const std::vector<core::CheckIn> all = m_roster.checkIns(checkIn.lifter);
     const auto before = std::find_if(all.begin(), all.end(),
         [&checkIn](const core::CheckIn &other) { return other.day == checkIn.day; });
-    if (!m_session.perform(tr("Change the check-in"),
+    if (!m_roster.perform(tr("Change the check-in"),
             core::sayCheckIn(before == all.end() ? nullptr : &*before, checkIn,
-                [this] { return m_session.newId<core::CheckInTag>(); })))
+                [this] { return m_roster.newId<core::CheckInTag>(); })))
         Q_EMIT checkInNotSaved(before == all.end() ? unsaid(checkIn.lifter, checkIn.day) : *before);
 }
 
@@ -166,7 +165,7 @@ void DayLog::reload()
     m_cards.clear();
     m_done.clear();
     if (lifter()) {
-        m_cards = core::cardsOn(m_session.cards(lifter()->id, m_day, m_day), m_day);
+        m_cards = core::cardsOn(m_roster.cards(lifter()->id, m_day, m_day), m_day);
         m_done = core::setsOf(sessions());
     }
     replan();
@@ -244,7 +243,7 @@ std::vector<core::DaySet> DayLog::resolved(
     if (unreadable)
         for (const core::ResolvedCard &card : resolved)
             if (card.parsed.error) {
-                const core::Variation *variation = m_session.variation(card.card.variation);
+                const core::Variation *variation = m_roster.variation(card.card.variation);
                 *unreadable << (variation ? variation->name : card.card.setLine);
             }
     return core::adjusted(core::daySets(resolved, catalogue()), m_plannedFor, m_advice,
@@ -267,8 +266,8 @@ std::vector<core::LoggedSession> DayLog::sessions() const
 
 bool DayLog::perform(const QString &pattern, core::VariationId variation, const core::Edit &edit)
 {
-    const core::Variation *known = m_session.variation(variation);
-    return m_session.perform(pattern.arg(known ? known->name : QStringLiteral("?")), edit);
+    const core::Variation *known = m_roster.variation(variation);
+    return m_roster.perform(pattern.arg(known ? known->name : QStringLiteral("?")), edit);
 }
 
 } // namespace ui

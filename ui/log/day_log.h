@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/domain/edit.h"
-#include "core/plan/session_rows.h"
-#include "ui/session/estimates.h"
+#include "core/log/session_rows.h"
+#include "ui/roster/estimates.h"
 
 #include <QDate>
 #include <QObject>
@@ -14,7 +14,7 @@ namespace ui {
 
 class Insights;
 class LifterHistory;
-class RosterSession;
+class OpenRoster;
 class Selection;
 
 /// One day of the selected lifter: what is planned, what is logged, and what the check-in makes of
@@ -24,7 +24,7 @@ class DayLog : public QObject
     Q_OBJECT
 
 public:
-    DayLog(RosterSession &session, Estimates &estimates, Insights &insights, Selection &selection,
+    DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Selection &selection,
         QObject *parent = nullptr);
 
     /// Null while no lifter is selected.
@@ -84,7 +84,7 @@ private:
     void keepFits();
     bool perform(const QString &pattern, core::VariationId variation, const core::Edit &edit);
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     Insights &m_insights;
     Selection &m_selection;

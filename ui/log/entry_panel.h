@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/domain/variation.h"
-#include "core/plan/set_entry_text.h"
+#include "core/notation/set_entry_text.h"
 
 #include <QWidget>
 #include <optional>

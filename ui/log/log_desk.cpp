@@ -1,6 +1,6 @@
 #include "ui/log/log_desk.h"
 
-#include "core/plan/training_history.h"
+#include "core/domain/variation.h"
 #include "ui/log/day_log.h"
 
 #include <algorithm>

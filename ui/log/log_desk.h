@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/set_entry_text.h"
+#include "core/notation/set_entry_text.h"
 #include "ui/log/log_lines.h"
 
 #include <QDate>

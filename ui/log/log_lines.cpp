@@ -1,7 +1,7 @@
 #include "ui/log/log_lines.h"
 
 #include "core/domain/touch_score.h"
-#include "core/plan/training_history.h"
+#include "core/domain/variation.h"
 
 #include <QCoreApplication>
 #include <QLocale>

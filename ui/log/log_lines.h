@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/domain/units.h"
-#include "core/plan/session_rows.h"
+#include "core/log/session_rows.h"
 
 #include <QString>
 #include <optional>

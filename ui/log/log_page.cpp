@@ -43,10 +43,10 @@ QString progress(const std::vector<LogLine> &lines)
 
 } // namespace
 
-LogPage::LogPage(RosterSession &session, Estimates &estimates, Insights &insights,
-    Selection &selection, QWidget *parent)
+LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights, Selection &selection,
+    QWidget *parent)
     : QWidget(parent)
-    , m_log(new DayLog(session, estimates, insights, selection, this))
+    , m_log(new DayLog(roster, estimates, insights, selection, this))
     , m_desk(new LogDesk(*m_log, this))
     , m_model(new LogTableModel(this))
     , m_header(new DayHeader(this))

@@ -18,7 +18,7 @@ class Estimates;
 class Insights;
 class LogDesk;
 class LogTableModel;
-class RosterSession;
+class OpenRoster;
 class Selection;
 
 /// The session log of the selected lifter: a day's sets, planned beside done, the field that logs
@@ -28,7 +28,7 @@ class LogPage : public QWidget
     Q_OBJECT
 
 public:
-    LogPage(RosterSession &session, Estimates &estimates, Insights &insights, Selection &selection,
+    LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights, Selection &selection,
         QWidget *parent = nullptr);
 
     void showDay(QDate day);

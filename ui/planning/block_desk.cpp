@@ -5,8 +5,8 @@
 #include "ui/planning/carry_forward_dialog.h"
 #include "ui/planning/lay_template_dialog.h"
 #include "ui/planning/save_template_dialog.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QAction>
 #include <QInputDialog>
@@ -22,10 +22,10 @@ constexpr int kDaysOfWeek = 7;
 constexpr int kMostShift = 366;
 } // namespace
 
-BlockDesk::BlockDesk(RosterSession &session, Estimates &estimates, LifterHistory &history,
+BlockDesk::BlockDesk(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
     Selection &selection, QWidget *window)
     : QObject(window)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_history(history)
     , m_selection(selection)
@@ -61,7 +61,7 @@ void BlockDesk::add(const QString &text, const QKeySequence &keys, Slot slot, bo
 
 void BlockDesk::refresh()
 {
-    const bool known = m_session.lifter(lifter());
+    const bool known = m_roster.lifter(lifter());
     const bool hasBlock = known && current();
     for (QAction *action : m_menu->actions())
         action->setEnabled(known);
@@ -76,7 +76,7 @@ core::LifterId BlockDesk::lifter() const
 
 std::vector<core::Block> BlockDesk::blocks() const
 {
-    return m_session.blocks(lifter());
+    return m_roster.blocks(lifter());
 }
 
 std::optional<core::Block> BlockDesk::current() const
@@ -91,19 +91,19 @@ std::optional<core::Block> BlockDesk::current() const
 
 std::vector<core::Card> BlockDesk::cards(QDate from, QDate to) const
 {
-    return m_session.cards(lifter(), from, to);
+    return m_roster.cards(lifter(), from, to);
 }
 
 core::NewCardId BlockDesk::newCardId()
 {
-    return [this] { return m_session.newId<core::CardTag>(); };
+    return [this] { return m_roster.newId<core::CardTag>(); };
 }
 
 void BlockDesk::perform(const QString &name, const core::BlockEdit &done)
 {
     if (!done.refused.isEmpty())
         Q_EMIT said(done.refused);
-    else if (m_session.perform(name, done.edit) && !done.remarks.isEmpty())
+    else if (m_roster.perform(name, done.edit) && !done.remarks.isEmpty())
         Q_EMIT said(done.remarks.join(u' '));
 }
 
@@ -122,10 +122,10 @@ void BlockDesk::openBlockDialog(const QString &title, const QString &step, const
 
 void BlockDesk::newBlock()
 {
-    if (!m_session.lifter(lifter()))
+    if (!m_roster.lifter(lifter()))
         return;
     core::Block block;
-    block.id = m_session.newId<core::BlockTag>();
+    block.id = m_roster.newId<core::BlockTag>();
     block.lifter = lifter();
     block.name = tr("Block %1").arg(blocks().size() + 1);
     block.start = m_selection.monday();
@@ -166,7 +166,7 @@ void BlockDesk::copyBlock()
         return;
     const std::vector<core::Block> all = blocks();
     core::Block copy = *block;
-    copy.id = m_session.newId<core::BlockTag>();
+    copy.id = m_roster.newId<core::BlockTag>();
     for (const core::Block &other : all) // behind the last one there is room
         copy.start = std::max(copy.start, other.end().addDays(1));
     copy.layout = {};
@@ -214,15 +214,15 @@ void BlockDesk::saveTemplate()
     if (!block)
         return;
     SaveTemplateDialog dialog(
-        block->name, core::latestVersions(m_session.templates()), m_session.variations(), m_window);
+        block->name, core::latestVersions(m_roster.templates()), m_roster.variations(), m_window);
     if (dialog.exec() != QDialog::Accepted)
         return;
     const std::vector<core::Card> held = cards(block->start, block->end());
     core::BlockTemplate made = dialog.earlier()
-        ? core::nextVersion(*dialog.earlier(), *block, held, m_session.variations())
-        : core::templateOf(dialog.name(), *block, held, m_session.variations(), dialog.swaps());
+        ? core::nextVersion(*dialog.earlier(), *block, held, m_roster.variations())
+        : core::templateOf(dialog.name(), *block, held, m_roster.variations(), dialog.swaps());
     made.swaps = dialog.swaps();
-    made.id = m_session.newId<core::TemplateTag>();
+    made.id = m_roster.newId<core::TemplateTag>();
     core::BlockEdit done;
     done.edit.templates.after = {made};
     // The block is what the template says now, so later versions are merged against this one.
@@ -234,32 +234,32 @@ void BlockDesk::saveTemplate()
 
 void BlockDesk::layTemplate()
 {
-    if (!m_session.lifter(lifter()))
+    if (!m_roster.lifter(lifter()))
         return;
-    LayTemplateDialog dialog(m_session, PlanSource(m_session, m_estimates, m_history, lifter()),
+    LayTemplateDialog dialog(m_roster, PlanSource(m_roster, m_estimates, m_history, lifter()),
         m_selection.monday(), m_window);
     if (dialog.exec() != QDialog::Accepted)
         return;
     const QString name = dialog.lifterCount() > 1
         ? tr("Lay %1 on %2 lifters").arg(dialog.templateName()).arg(dialog.lifterCount())
         : tr("Lay out %1").arg(dialog.templateName());
-    if (m_session.perform(name, dialog.edit()))
+    if (m_roster.perform(name, dialog.edit()))
         m_selection.setWeekOf(dialog.firstDay());
 }
 
 void BlockDesk::carryForward()
 {
-    if (!m_session.lifter(lifter()))
+    if (!m_roster.lifter(lifter()))
         return;
-    CarryForwardDialog dialog(PlanSource(m_session, m_estimates, m_history, lifter()),
+    CarryForwardDialog dialog(PlanSource(m_roster, m_estimates, m_history, lifter()),
         m_selection.monday(), newCardId(), m_window);
     if (dialog.exec() == QDialog::Accepted)
-        m_session.perform(tr("Carry a week forward"), dialog.edit());
+        m_roster.perform(tr("Carry a week forward"), dialog.edit());
 }
 
 void BlockDesk::copyWeek()
 {
-    if (!m_session.lifter(lifter()))
+    if (!m_roster.lifter(lifter()))
         return;
     const QDate monday = m_selection.monday();
     bool accepted = false;

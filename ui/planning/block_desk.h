@@ -12,7 +12,7 @@ namespace ui {
 
 class Estimates;
 class LifterHistory;
-class RosterSession;
+class OpenRoster;
 class Selection;
 
 /// What a coach does to blocks, weeks and days of the selected lifter, as actions with dialogs;
@@ -23,7 +23,7 @@ class BlockDesk : public QObject
 
 public:
     /// @param window  over which dialogs open; the actions' keys work in it
-    BlockDesk(RosterSession &session, Estimates &estimates, LifterHistory &history,
+    BlockDesk(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
         Selection &selection, QWidget *window);
 
     [[nodiscard]] QMenu *menu() const { return m_menu; }
@@ -56,7 +56,7 @@ private:
     void openBlockDialog(const QString &title, const QString &step, const core::Block &block);
     [[nodiscard]] core::NewCardId newCardId();
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     LifterHistory &m_history;
     Selection &m_selection;

@@ -2,8 +2,8 @@
 
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QHelpEvent>
 #include <QKeyEvent>
@@ -26,9 +26,9 @@ int rowHeight(const QWidget &widget)
 
 } // namespace
 
-BlockRibbon::BlockRibbon(RosterSession &session, Selection &selection, QWidget *parent)
+BlockRibbon::BlockRibbon(OpenRoster &roster, Selection &selection, QWidget *parent)
     : QWidget(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_selection(selection)
 {
     setFocusPolicy(Qt::StrongFocus);
@@ -40,9 +40,9 @@ BlockRibbon::BlockRibbon(RosterSession &session, Selection &selection, QWidget *
     };
     connect(&selection, &Selection::lifterChanged, this, &BlockRibbon::reload);
     connect(&selection, &Selection::weekChanged, this, &BlockRibbon::reload);
-    connect(&session, &RosterSession::cardsChanged, this, follow);
-    connect(&session, &RosterSession::blocksChanged, this, follow);
-    connect(&session, &RosterSession::liftersChanged, this, &BlockRibbon::reload);
+    connect(&roster, &OpenRoster::cardsChanged, this, follow);
+    connect(&roster, &OpenRoster::blocksChanged, this, follow);
+    connect(&roster, &OpenRoster::liftersChanged, this, &BlockRibbon::reload);
     reload();
 }
 
@@ -55,10 +55,10 @@ void BlockRibbon::reload()
 {
     m_ribbon = {};
     m_first = ribbonStart(m_first, kWeeks, m_selection.monday());
-    if (const core::Lifter *lifter = m_session.lifter(m_selection.lifter()))
+    if (const core::Lifter *lifter = m_roster.lifter(m_selection.lifter()))
         m_ribbon = ribbonOf(m_first, kWeeks,
-            m_session.cards(lifter->id, m_first, m_first.addDays(kDaysOfWeek * kWeeks - 1)),
-            m_session.blocks(lifter->id), lifter->meetDate, QDate::currentDate());
+            m_roster.cards(lifter->id, m_first, m_first.addDays(kDaysOfWeek * kWeeks - 1)),
+            m_roster.blocks(lifter->id), lifter->meetDate, QDate::currentDate());
     QString said = tr("Block ribbon");
     for (int week = 0; week < int(m_ribbon.weeks.size()); ++week)
         if (m_ribbon.weeks[size_t(week)].monday == m_selection.monday()) {

@@ -6,7 +6,7 @@
 
 namespace ui {
 
-class RosterSession;
+class OpenRoster;
 class Selection;
 
 /// The weeks around the one shown in a row, with the blocks above them; a click goes to a week, a
@@ -16,7 +16,7 @@ class BlockRibbon : public QWidget
     Q_OBJECT
 
 public:
-    BlockRibbon(RosterSession &session, Selection &selection, QWidget *parent = nullptr);
+    BlockRibbon(OpenRoster &roster, Selection &selection, QWidget *parent = nullptr);
 
     [[nodiscard]] const Ribbon &ribbon() const { return m_ribbon; }
     [[nodiscard]] QRect weekRect(int week) const;
@@ -41,7 +41,7 @@ private:
     void paintBlocks(QPainter &painter) const;
     void paintWeek(QPainter &painter, int week) const;
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Selection &m_selection;
     QDate m_first;
     Ribbon m_ribbon;

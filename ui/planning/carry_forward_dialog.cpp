@@ -1,6 +1,6 @@
 #include "ui/planning/carry_forward_dialog.h"
 
-#include "core/plan/training_history.h"
+#include "core/domain/variation.h"
 #include "ui/look/field_note.h"
 #include "ui/look/metrics.h"
 #include "ui/planning/rule_editor.h"

@@ -5,7 +5,7 @@
 #include "core/plan/touch_swap.h"
 #include "ui/look/form_parts.h"
 #include "ui/planning/what_if_view.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/open_roster.h"
 
 #include <QComboBox>
 #include <QDateEdit>
@@ -25,11 +25,11 @@ constexpr int kIdRole = Qt::UserRole;
 } // namespace
 
 LayTemplateDialog::LayTemplateDialog(
-    RosterSession &session, PlanSource source, QDate monday, QWidget *parent)
+    OpenRoster &roster, PlanSource source, QDate monday, QWidget *parent)
     : QDialog(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_source(std::move(source))
-    , m_latest(core::latestVersions(session.templates()))
+    , m_latest(core::latestVersions(roster.templates()))
     , m_template(new QComboBox)
     , m_about(new QLabel)
     , m_firstDay(new QDateEdit(monday))
@@ -53,7 +53,7 @@ LayTemplateDialog::LayTemplateDialog(
     m_group->addItem(tr("all lifters"));
     m_group->addItem(tr("none"));
     QStringList groups;
-    for (const core::Lifter &each : session.lifters()) {
+    for (const core::Lifter &each : roster.lifters()) {
         if (each.archived)
             continue;
         groups << each.groups;
@@ -133,7 +133,7 @@ void LayTemplateDialog::mark(const std::set<core::LifterId> &lifters)
 void LayTemplateDialog::markGroup(const QString &group)
 {
     std::set<core::LifterId> lifters;
-    for (const core::Lifter &lifter : m_session.lifters())
+    for (const core::Lifter &lifter : m_roster.lifters())
         if (group.isEmpty() || lifter.groups.contains(group))
             lifters.insert(lifter.id);
     mark(lifters);
@@ -170,22 +170,22 @@ void LayTemplateDialog::preview()
                           .arg(layout->weeks)
                           .arg(layout->cards.size())};
     for (const core::TouchSwap &swap : layout->swaps)
-        about << core::words(swap, m_session.variations());
+        about << core::words(swap, m_roster.variations());
     m_about->setText(about.join(u'\n'));
 
     QStringList words;
     for (const core::LifterId id : marked()) {
-        const core::Lifter *lifter = m_session.lifter(id);
+        const core::Lifter *lifter = m_roster.lifter(id);
         if (!lifter)
             continue;
-        const std::vector<core::Block> blocks = m_session.blocks(id);
-        const core::Block block = core::blockFor(*layout, blocks, m_session.templates(), firstDay(),
-            [this] { return m_session.newId<core::BlockTag>(); });
+        const std::vector<core::Block> blocks = m_roster.blocks(id);
+        const core::Block block = core::blockFor(*layout, blocks, m_roster.templates(), firstDay(),
+            [this] { return m_roster.newId<core::BlockTag>(); });
         const QDate last = block.start.addDays(7 * std::max(block.weeks, layout->weeks) - 1);
-        const std::vector<core::Card> cards = m_session.cards(id, block.start, last);
+        const std::vector<core::Card> cards = m_roster.cards(id, block.start, last);
         const core::BlockEdit laid =
-            core::layTemplate(*layout, block, *lifter, {cards, blocks}, m_session.templates(),
-                m_session.variations(), [this] { return m_session.newId<core::CardTag>(); });
+            core::layTemplate(*layout, block, *lifter, {cards, blocks}, m_roster.templates(),
+                m_roster.variations(), [this] { return m_roster.newId<core::CardTag>(); });
         if (!laid.refused.isEmpty()) {
             words << tr("%1: left out. %2").arg(lifter->name, laid.refused);
             continue;

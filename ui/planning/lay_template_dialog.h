@@ -18,7 +18,7 @@ class QPushButton;
 
 namespace ui {
 
-class RosterSession;
+class OpenRoster;
 class WhatIfView;
 
 /// Lays a template on one lifter or many at once, and says beforehand what it comes to for each:
@@ -31,7 +31,7 @@ public:
     /// @param source  of the lifter who is marked to begin with, and for whom it says what the plan
     /// may bring
     LayTemplateDialog(
-        RosterSession &session, PlanSource source, QDate monday, QWidget *parent = nullptr);
+        OpenRoster &roster, PlanSource source, QDate monday, QWidget *parent = nullptr);
 
     /// For all lifters marked that it can be laid on: one step.
     [[nodiscard]] const core::Edit &edit() const { return m_edit; }
@@ -47,7 +47,7 @@ private:
     [[nodiscard]] const core::BlockTemplate *chosen() const;
     [[nodiscard]] std::set<core::LifterId> marked() const;
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     PlanSource m_source;
     std::vector<core::BlockTemplate> m_latest;
     QComboBox *m_template;

@@ -1,9 +1,9 @@
 #include "ui/planning/plan_source.h"
 
-#include "core/plan/training_history.h"
-#include "ui/session/estimates.h"
-#include "ui/session/lifter_history.h"
-#include "ui/session/roster_session.h"
+#include "core/domain/week.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/lifter_history.h"
+#include "ui/roster/open_roster.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -15,29 +15,29 @@ constexpr int kFewestWeeks = 4;
 constexpr int kMostWeeks = 12;
 } // namespace
 
-PlanSource::PlanSource(RosterSession &session, const Estimates &estimates,
-    const LifterHistory &history, core::LifterId lifter)
-    : m_session(session)
+PlanSource::PlanSource(OpenRoster &roster, const Estimates &estimates, const LifterHistory &history,
+    core::LifterId lifter)
+    : m_roster(roster)
     , m_estimates(estimates)
     , m_history(history)
-    , m_lifter(*session.lifter(lifter))
+    , m_lifter(*roster.lifter(lifter))
 {
 }
 
 const std::vector<core::Variation> &PlanSource::catalogue() const
 {
-    return m_session.variations();
+    return m_roster.variations();
 }
 
 std::vector<core::Card> PlanSource::cards(QDate from, QDate to) const
 {
-    return m_session.cards(m_lifter.id, from, to);
+    return m_roster.cards(m_lifter.id, from, to);
 }
 
 std::vector<core::ResolvedCard> PlanSource::resolved(std::vector<core::Card> cards) const
 {
     return core::resolveCards(std::move(cards),
-        {m_lifter, m_session.variations(),
+        {m_lifter, m_roster.variations(),
             [this](core::Lift lift) { return m_estimates.of(m_lifter.id, lift); }});
 }
 
@@ -64,7 +64,7 @@ core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) 
         if (added.lifter == m_lifter.id)
             changed.push_back(added);
     return core::compare(
-        {m_session.variations(), m_history.sessions(), *estimate, core::Lift::bench, from, weeks},
+        {m_roster.variations(), m_history.sessions(), *estimate, core::Lift::bench, from, weeks},
         resolved(std::move(current)), resolved(std::move(changed)));
 }
 

@@ -11,14 +11,14 @@ namespace ui {
 
 class Estimates;
 class LifterHistory;
-class RosterSession;
+class OpenRoster;
 
 /// What the planning dialogs ask of one lifter's plan.
 class PlanSource
 {
 public:
     /// @param history  of the same lifter
-    PlanSource(RosterSession &session, const Estimates &estimates, const LifterHistory &history,
+    PlanSource(OpenRoster &roster, const Estimates &estimates, const LifterHistory &history,
         core::LifterId lifter);
 
     [[nodiscard]] const core::Lifter &lifter() const { return m_lifter; }
@@ -30,7 +30,7 @@ public:
     [[nodiscard]] core::WhatIfComparison compare(const core::Edit &edit, QDate until) const;
 
 private:
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     const Estimates &m_estimates;
     const LifterHistory &m_history;
     core::Lifter m_lifter;

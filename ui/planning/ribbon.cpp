@@ -1,7 +1,7 @@
 #include "ui/planning/ribbon.h"
 
+#include "core/loads/resolve.h"
 #include "core/plan/block_edits.h"
-#include "core/plan/resolve.h"
 
 #include <QCoreApplication>
 #include <QLocale>

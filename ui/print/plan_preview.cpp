@@ -1,6 +1,6 @@
 #include "ui/print/plan_preview.h"
 
-#include "core/storage/storage_error.h"
+#include "core/domain/storage_error.h"
 #include "ui/look/metrics.h"
 #include "ui/print/sheet_painter.h"
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/week_sheet.h"
+#include "core/loads/week_sheet.h"
 #include "ui/print/paper.h"
 #include "ui/print/sheet_type.h"
 

@@ -1,6 +1,6 @@
 #include "ui/print/sheet_painter.h"
 
-#include "core/storage/storage_error.h"
+#include "core/domain/storage_error.h"
 
 #include <QCoreApplication>
 #include <QDir>

@@ -1,9 +1,9 @@
 #include "ui/returns/return_tree.h"
 
 #include "core/exchange/return_words.h"
-#include "ui/importing/roomy_delegate.h"
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
+#include "ui/look/roomy_delegate.h"
 #include "ui/returns/return_files.h"
 
 #include <QEvent>

@@ -4,7 +4,7 @@
 #include "ui/look/metrics.h"
 #include "ui/returns/return_files.h"
 #include "ui/returns/return_tree.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/open_roster.h"
 
 #include <QDialogButtonBox>
 #include <QDragEnterEvent>
@@ -46,9 +46,9 @@ QStringList localPaths(const QMimeData &mime)
 
 } // namespace
 
-ReturnsDialog::ReturnsDialog(RosterSession &session, QWidget *parent)
+ReturnsDialog::ReturnsDialog(OpenRoster &roster, QWidget *parent)
     : QDialog(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_heading(new QLabel(this))
     , m_pain(new FieldNote(FieldNote::Kind::problem, this))
     , m_trouble(new FieldNote(FieldNote::Kind::problem, this))
@@ -87,7 +87,7 @@ ReturnsDialog::ReturnsDialog(RosterSession &session, QWidget *parent)
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_tree, &ReturnTree::acceptedChanged, this, &ReturnsDialog::refreshButton);
     connect(&m_reading, &QFutureWatcherBase::finished, this, &ReturnsDialog::review);
-    connect(&session, &RosterSession::failed, m_trouble, &FieldNote::say);
+    connect(&roster, &OpenRoster::failed, m_trouble, &FieldNote::say);
     m_heading->setText(tr("What came back?"));
     refreshButton();
 }
@@ -119,10 +119,10 @@ void ReturnsDialog::askForFiles()
 void ReturnsDialog::review()
 {
     m_sheets = m_reading.result();
-    m_basis = {m_session.lifters(), m_session.variations(), {}, m_session.sessions(),
-        m_session.checkIns()};
+    m_basis = {
+        m_roster.lifters(), m_roster.variations(), {}, m_roster.sessions(), m_roster.checkIns()};
     for (const QDate monday : core::weeksOf(m_sheets))
-        for (core::Card &card : m_session.cards(monday, monday.addDays(6)))
+        for (core::Card &card : m_roster.cards(monday, monday.addDays(6)))
             m_basis.cards.push_back(std::move(card));
     m_reviews = core::reviewReturns(m_sheets, m_basis);
     m_tree->setReviews(m_reviews);
@@ -161,9 +161,9 @@ std::vector<core::ReturnSheet> ReturnsDialog::ticked() const
 void ReturnsDialog::acceptTicked()
 {
     const core::Edit edit = core::acceptReturns(ticked(), m_basis,
-        {[this] { return m_session.newId<core::SessionTag>(); },
-            [this] { return m_session.newId<core::CheckInTag>(); }});
-    if (m_session.perform(tr("Accept return sheets"), edit))
+        {[this] { return m_roster.newId<core::SessionTag>(); },
+            [this] { return m_roster.newId<core::CheckInTag>(); }});
+    if (m_roster.perform(tr("Accept return sheets"), edit))
         accept();
 }
 

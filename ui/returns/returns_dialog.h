@@ -14,7 +14,7 @@ namespace ui {
 
 class FieldNote;
 class ReturnTree;
-class RosterSession;
+class OpenRoster;
 
 /// What the lifters gave back: read off the screen's thread, shown beside the plan, accepted sheet
 /// by sheet. All that is accepted is one undo step.
@@ -23,7 +23,7 @@ class ReturnsDialog : public QDialog
     Q_OBJECT
 
 public:
-    explicit ReturnsDialog(RosterSession &session, QWidget *parent = nullptr);
+    explicit ReturnsDialog(OpenRoster &roster, QWidget *parent = nullptr);
     ~ReturnsDialog() override;
 
     /// Adds sheets that were dropped or named to those that are shown.
@@ -46,7 +46,7 @@ private:
     void refreshButton();
     [[nodiscard]] std::vector<core::ReturnSheet> ticked() const;
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     QFutureWatcher<std::vector<core::ReturnSheet>> m_reading;
     QStringList m_paths;
     std::vector<core::ReturnSheet> m_sheets;

@@ -1,8 +1,8 @@
 #include "ui/review/carry_over_page.h"
 
 #include "ui/look/metrics.h"
-#include "ui/session/insights.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/insights.h"
+#include "ui/roster/open_roster.h"
 
 #include <QHeaderView>
 #include <QLabel>
@@ -25,9 +25,9 @@ enum Column {
 constexpr int kVariationWidth = 200, kChangeWidth = 190;
 } // namespace
 
-CarryOverPage::CarryOverPage(RosterSession &session, Insights &insights, QWidget *parent)
+CarryOverPage::CarryOverPage(OpenRoster &roster, Insights &insights, QWidget *parent)
     : QWidget(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_insights(insights)
     , m_stack(new QStackedWidget(this))
     , m_table(new QTableWidget(this))
@@ -87,7 +87,7 @@ void CarryOverPage::refresh()
     const QLocale locale;
     for (int i = 0; i < int(rows.size()); ++i) {
         const core::CarryOverRow &row = rows[size_t(i)];
-        const core::Variation *variation = m_session.variation(row.variation);
+        const core::Variation *variation = m_roster.variation(row.variation);
         const auto put = [&](int column, const QString &text) {
             m_table->setItem(i, column, new QTableWidgetItem(text));
         };

@@ -9,7 +9,7 @@ class QTableWidget;
 namespace ui {
 
 class Insights;
-class RosterSession;
+class OpenRoster;
 
 /// What carried over to the competition bench in the whole roster: a table with intervals and
 /// words.
@@ -18,7 +18,7 @@ class CarryOverPage final : public QWidget
     Q_OBJECT
 
 public:
-    CarryOverPage(RosterSession &session, Insights &insights, QWidget *parent = nullptr);
+    CarryOverPage(OpenRoster &roster, Insights &insights, QWidget *parent = nullptr);
 
 protected:
     void showEvent(QShowEvent *event) override;
@@ -26,7 +26,7 @@ protected:
 private:
     void refresh();
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Insights &m_insights;
     QStackedWidget *m_stack;
     QTableWidget *m_table;

@@ -1,6 +1,6 @@
 #include "ui/review/compare_button.h"
 
-#include "ui/lifters/search_text.h"
+#include "core/domain/search_text.h"
 #include "ui/look/metrics.h"
 
 #include <QLineEdit>
@@ -68,9 +68,10 @@ void CompareButton::setLifters(const std::vector<core::Lifter> &lifters)
 
 void CompareButton::narrow(const QString &query)
 {
-    const QString words = folded(query);
+    const QString words = core::folded(query);
     for (int i = 0; i < m_list->count(); ++i)
-        m_list->item(i)->setHidden(!matchesWords(folded(m_list->item(i)->text()), words));
+        m_list->item(i)->setHidden(
+            !core::matchesWords(core::folded(m_list->item(i)->text()), words));
 }
 
 void CompareButton::take(QListWidgetItem *item)

@@ -1,6 +1,6 @@
 #include "ui/review/measure_chart.h"
 
-#include "core/plan/lift_estimate.h"
+#include "core/loads/lift_estimate.h"
 #include "ui/charts/thin.h"
 #include "ui/look/colours.h"
 

@@ -1,11 +1,11 @@
 #include "ui/review/measure_series.h"
 
+#include "core/advice/readiness_advice.h"
+#include "core/csv/csv_writer.h"
 #include "core/domain/touch_score.h"
-#include "core/exchange/csv_writer.h"
-#include "core/plan/implied_max.h"
-#include "core/plan/readiness_advice.h"
-#include "core/plan/touch_review.h"
-#include "core/plan/training_history.h"
+#include "core/domain/variation.h"
+#include "core/loads/implied_max.h"
+#include "core/review/touch_review.h"
 #include "core/strength/interval.h"
 
 #include <QCoreApplication>

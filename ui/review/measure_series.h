@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/domain/check_in.h"
-#include "core/plan/week_measures.h"
+#include "core/review/week_measures.h"
 #include "core/strength/touch_hold.h"
 #include "ui/review/strength_series.h"
 

@@ -1,6 +1,6 @@
 #include "ui/review/review_page.h"
 
-#include "core/plan/estimate_words.h"
+#include "core/loads/estimate_words.h"
 #include "ui/look/metrics.h"
 #include "ui/review/compare_button.h"
 #include "ui/review/measure_chart.h"
@@ -10,10 +10,10 @@
 #include "ui/review/strength_chart.h"
 #include "ui/review/touch_panel.h"
 #include "ui/review/work_chart.h"
-#include "ui/session/estimates.h"
-#include "ui/session/insights.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/insights.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QButtonGroup>
 #include <QClipboard>
@@ -92,10 +92,10 @@ TimeSpan boundsOf(
 
 } // namespace
 
-ReviewPage::ReviewPage(RosterSession &session, Estimates &estimates, Insights &insights,
+ReviewPage::ReviewPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
     Selection &selection, QWidget *parent)
     : QWidget(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_insights(insights)
     , m_selection(selection)
@@ -119,12 +119,12 @@ ReviewPage::ReviewPage(RosterSession &session, Estimates &estimates, Insights &i
     down->addWidget(m_stack, 1);
 
     connect(&selection, &Selection::lifterChanged, this, &ReviewPage::refresh);
-    connect(&session, &RosterSession::liftersChanged, this, &ReviewPage::refresh);
-    connect(&session, &RosterSession::variationsChanged, this, &ReviewPage::refresh);
-    connect(&session, &RosterSession::sessionsChanged, this, &ReviewPage::refresh);
-    connect(&session, &RosterSession::cardsChanged, this, &ReviewPage::refresh);
-    connect(&session, &RosterSession::checkInsChanged, this, &ReviewPage::refresh);
-    connect(&session, &RosterSession::blocksChanged, this, &ReviewPage::refresh);
+    connect(&roster, &OpenRoster::liftersChanged, this, &ReviewPage::refresh);
+    connect(&roster, &OpenRoster::variationsChanged, this, &ReviewPage::refresh);
+    connect(&roster, &OpenRoster::sessionsChanged, this, &ReviewPage::refresh);
+    connect(&roster, &OpenRoster::cardsChanged, this, &ReviewPage::refresh);
+    connect(&roster, &OpenRoster::checkInsChanged, this, &ReviewPage::refresh);
+    connect(&roster, &OpenRoster::blocksChanged, this, &ReviewPage::refresh);
     connect(&estimates, &Estimates::changed, this, &ReviewPage::refresh);
     connect(&insights, &Insights::changed, this, &ReviewPage::refresh);
     connect(&m_window, &TimeWindow::spanChanged, this, [this] {
@@ -239,8 +239,8 @@ QWidget *ReviewPage::makeSidePanel()
     m_touch = new TouchPanel(panel);
     down->addWidget(m_touch);
     connect(m_touch, &TouchPanel::confirmed, this, [this](core::TouchStyle style) {
-        if (const core::Lifter *lifter = m_session.lifter(m_selection.lifter()))
-            m_session.perform(tr("Set the touch style of %1").arg(lifter->name),
+        if (const core::Lifter *lifter = m_roster.lifter(m_selection.lifter()))
+            m_roster.perform(tr("Set the touch style of %1").arg(lifter->name),
                 core::confirmTouchStyle(*lifter, style));
     });
     down->addStretch(1);
@@ -292,11 +292,11 @@ void ReviewPage::refresh()
     m_stale = !isVisible(); // a page that nobody sees reads no log
     if (m_stale)
         return;
-    const core::Lifter *lifter = m_session.lifter(m_selection.lifter());
+    const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
     if (!lifter)
         return showMessage(tr("Choose a lifter in the list to see how the training worked."));
     const std::vector<WeekWork> work =
-        weeklyWork(m_session.sessions(lifter->id), m_session.variations(), m_lift);
+        weeklyWork(m_roster.sessions(lifter->id), m_roster.variations(), m_lift);
     if (work.empty())
         return showMessage(noSetsWords(m_lift));
     const core::LiftEstimate *lift = m_estimates.of(lifter->id, m_lift);
@@ -305,10 +305,10 @@ void ReviewPage::refresh()
 
     StrengthContent content;
     if (lift) {
-        content.series = strengthSeries(*lift, m_session.variations(), m_knowledge, lifter->unit);
+        content.series = strengthSeries(*lift, m_roster.variations(), m_knowledge, lifter->unit);
         content.sessions = lift->readings;
     }
-    content.variations = m_session.variations();
+    content.variations = m_roster.variations();
     content.knowledge = m_knowledge;
     content.unit = lifter->unit;
     std::optional<double> meetDay;
@@ -317,7 +317,7 @@ void ReviewPage::refresh()
         meetDay = core::engineDay(*lifter->meetDate);
         season.meets.push_back({*meetDay, tr("Meet")});
     }
-    for (const core::Block &block : m_session.blocks(lifter->id))
+    for (const core::Block &block : m_roster.blocks(lifter->id))
         season.blocks.push_back({double(core::engineDay(block.start)),
             double(core::engineDay(block.end()) + 1), block.name});
     m_window.setSeason(std::move(season));
@@ -336,12 +336,12 @@ void ReviewPage::refresh()
     }
     m_strength->setContent(std::move(content));
     m_work->setContent(work, lifter->unit);
-    m_compare->setLifters(m_session.lifters());
+    m_compare->setLifters(m_roster.lifters());
     m_measures->setSource([this](Measure measure) { return measured(measure); });
     const core::LiftEstimate *bench = m_estimates.of(lifter->id, core::Lift::bench);
     m_touch->setVisible(bench && m_lift == core::Lift::bench);
     if (bench)
-        m_touch->show(*lifter, *bench, m_insights.touch(), m_session.variations());
+        m_touch->show(*lifter, *bench, m_insights.touch(), m_roster.variations());
     m_stack->setCurrentIndex(0);
     showTrend();
     showRange();
@@ -349,23 +349,23 @@ void ReviewPage::refresh()
 
 MeasureContent ReviewPage::measured(Measure measure)
 {
-    const core::Lifter *lifter = m_session.lifter(m_selection.lifter());
+    const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
     const core::LiftEstimate *lift = lifter ? m_estimates.of(lifter->id, m_lift) : nullptr;
     if (!lift)
         return {};
-    const std::vector<core::CheckIn> checkIns = m_session.checkIns(lifter->id);
+    const std::vector<core::CheckIn> checkIns = m_roster.checkIns(lifter->id);
     // Cards only where they are shown: the other measures need no plan.
     const std::vector<core::Card> cards = measure == Measure::planned
-        ? m_session.cards(lifter->id, core::fromEngineDay(int(m_window.bounds().from)),
+        ? m_roster.cards(lifter->id, core::fromEngineDay(int(m_window.bounds().from)),
             core::fromEngineDay(int(m_window.bounds().to)))
         : std::vector<core::Card>{};
     MeasureSources sources{
-        *lift, m_session.variations(), cards, checkIns, m_insights.touch(), lifter->touchStyle};
+        *lift, m_roster.variations(), cards, checkIns, m_insights.touch(), lifter->touchStyle};
     sources.unit = lifter->unit;
     sources.knowledge = m_knowledge;
     sources.compared.push_back({lifter->name, lift});
     for (const core::LifterId id : m_compare->chosen())
-        if (const core::Lifter *other = m_session.lifter(id); other && id != lifter->id)
+        if (const core::Lifter *other = m_roster.lifter(id); other && id != lifter->id)
             sources.compared.push_back({other->name, m_estimates.of(id, m_lift)});
     return measureContent(measure, sources);
 }

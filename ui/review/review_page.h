@@ -19,7 +19,7 @@ class Estimates;
 class Insights;
 class MeasurePanel;
 class ReviewLegend;
-class RosterSession;
+class OpenRoster;
 class Selection;
 class StrengthChart;
 class TouchPanel;
@@ -32,8 +32,8 @@ class ReviewPage : public QWidget
     Q_OBJECT
 
 public:
-    ReviewPage(RosterSession &session, Estimates &estimates, Insights &insights,
-        Selection &selection, QWidget *parent = nullptr);
+    ReviewPage(OpenRoster &roster, Estimates &estimates, Insights &insights, Selection &selection,
+        QWidget *parent = nullptr);
 
     void showLift(core::Lift lift);
     void setKnowledge(Knowledge knowledge);
@@ -57,7 +57,7 @@ private:
     [[nodiscard]] TimeSpan spanOf(int range) const;
     void showRange();
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     Insights &m_insights;
     Selection &m_selection;

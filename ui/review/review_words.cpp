@@ -1,6 +1,6 @@
 #include "ui/review/review_words.h"
 
-#include "core/plan/lift_estimate.h"
+#include "core/loads/lift_estimate.h"
 
 #include <QCoreApplication>
 #include <QLocale>

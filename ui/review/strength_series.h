@@ -2,7 +2,7 @@
 
 #include "core/domain/units.h"
 #include "core/domain/variation.h"
-#include "core/plan/lift_estimate.h"
+#include "core/loads/lift_estimate.h"
 
 #include <span>
 #include <vector>

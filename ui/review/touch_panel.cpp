@@ -1,7 +1,7 @@
 #include "ui/review/touch_panel.h"
 
 #include "core/domain/touch_score.h"
-#include "core/plan/training_history.h"
+#include "core/domain/variation.h"
 #include "ui/look/metrics.h"
 
 #include <QCoreApplication>

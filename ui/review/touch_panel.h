@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/domain/lifter.h"
-#include "core/plan/touch_review.h"
+#include "core/review/touch_review.h"
 
 #include <QWidget>
 #include <span>

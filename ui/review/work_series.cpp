@@ -1,6 +1,6 @@
 #include "ui/review/work_series.h"
 
-#include "core/plan/lift_estimate.h"
+#include "core/loads/lift_estimate.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,11 +1,11 @@
 #include "ui/roster_week/roster_week_model.h"
 
-#include "core/plan/card_text.h"
+#include "core/domain/variation.h"
+#include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
-#include "core/plan/training_history.h"
-#include "ui/session/estimates.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QLocale>
 #include <algorithm>
@@ -33,15 +33,15 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
 } // namespace
 
 RosterWeekModel::RosterWeekModel(
-    RosterSession &session, Estimates &estimates, Selection &selection, QObject *parent)
+    OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent)
     : QAbstractTableModel(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_selection(selection)
 {
-    connect(&session, &RosterSession::liftersChanged, this, &RosterWeekModel::reload);
-    connect(&session, &RosterSession::cardsChanged, this, &RosterWeekModel::rebuild);
-    connect(&session, &RosterSession::variationsChanged, this, &RosterWeekModel::rebuild);
+    connect(&roster, &OpenRoster::liftersChanged, this, &RosterWeekModel::reload);
+    connect(&roster, &OpenRoster::cardsChanged, this, &RosterWeekModel::rebuild);
+    connect(&roster, &OpenRoster::variationsChanged, this, &RosterWeekModel::rebuild);
     connect(&estimates, &Estimates::changed, this, &RosterWeekModel::rebuild);
     connect(&selection, &Selection::weekChanged, this, &RosterWeekModel::rebuild);
     reload();
@@ -51,7 +51,7 @@ void RosterWeekModel::reload()
 {
     beginResetModel();
     m_rows.clear();
-    for (const core::Lifter &lifter : m_session.lifters())
+    for (const core::Lifter &lifter : m_roster.lifters())
         if (!lifter.archived)
             m_rows.push_back({lifter.id, lifter.name, {}, {}});
     endResetModel();
@@ -65,7 +65,7 @@ void RosterWeekModel::rebuild()
         row.cards.clear();
         row.days.clear();
     }
-    for (core::Card &card : m_session.cards(monday, monday.addDays(kDaysOfWeek - 1))) {
+    for (core::Card &card : m_roster.cards(monday, monday.addDays(kDaysOfWeek - 1))) {
         const auto row = std::find_if(m_rows.begin(), m_rows.end(),
             [&card](const Row &r) { return r.lifter == card.lifter; });
         if (row != m_rows.end())
@@ -79,17 +79,17 @@ void RosterWeekModel::rebuild()
 void RosterWeekModel::wordRow(Row &row) const
 {
     row.days.assign(kDaysOfWeek, QString());
-    const core::Lifter *lifter = m_session.lifter(row.lifter);
+    const core::Lifter *lifter = m_roster.lifter(row.lifter);
     if (!lifter)
         return;
-    const core::PlanSources sources{*lifter, m_session.variations(),
+    const core::PlanSources sources{*lifter, m_roster.variations(),
         [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }};
     for (const core::ResolvedCard &card : core::resolveCards(row.cards, sources)) {
         QString &day = row.days[size_t(m_selection.monday().daysTo(card.card.day))];
         if (!day.isEmpty())
             day += u'\n';
         day +=
-            cardWords(card, core::find(m_session.variations(), card.card.variation), lifter->unit);
+            cardWords(card, core::find(m_roster.variations(), card.card.variation), lifter->unit);
     }
 }
 
@@ -155,12 +155,12 @@ std::vector<core::Card> RosterWeekModel::cardsAt(const QModelIndex &index) const
 
 QString RosterWeekModel::textAt(const QModelIndex &index) const
 {
-    return core::cardText(cardsAt(index), m_session.variations()).trimmed();
+    return core::cardText(cardsAt(index), m_roster.variations()).trimmed();
 }
 
 QString RosterWeekModel::whyNot(const QString &text) const
 {
-    const core::ParsedCardText parsed = core::parseCardText(text, m_session.variations());
+    const core::ParsedCardText parsed = core::parseCardText(text, m_roster.variations());
     if (parsed.error)
         return tr("Line %1, column %2: %3")
             .arg(parsed.error->line)
@@ -184,14 +184,14 @@ bool RosterWeekModel::setData(const QModelIndex &index, const QVariant &value, i
     const std::vector<core::Card> before = cardsAt(index);
     std::vector<core::Card> after;
     // Cards that stay keep their ids, so that notes on findings stay with them.
-    for (const core::CardRow &row : core::parseCardText(text, m_session.variations()).rows) {
+    for (const core::CardRow &row : core::parseCardText(text, m_roster.variations()).rows) {
         const size_t position = after.size();
         const core::CardId id =
-            position < before.size() ? before[position].id : m_session.newId<core::CardTag>();
+            position < before.size() ? before[position].id : m_roster.newId<core::CardTag>();
         after.push_back({id, lifterAt(index.row()), dayAt(index.column()), int(position),
             row.variation, row.setLine, row.note});
     }
-    return m_session.perform(
+    return m_roster.perform(
         tr("Change %1 of %2")
             .arg(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
                 m_rows[size_t(index.row())].name),

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/resolved_cards.h"
+#include "core/loads/resolved_cards.h"
 
 #include <QAbstractTableModel>
 #include <QDate>
@@ -9,7 +9,7 @@
 namespace ui {
 
 class Estimates;
-class RosterSession;
+class OpenRoster;
 class Selection;
 
 /// The week shown of every lifter who is not archived: a row a lifter, a column a day. A cell reads
@@ -19,8 +19,8 @@ class RosterWeekModel : public QAbstractTableModel
     Q_OBJECT
 
 public:
-    RosterWeekModel(RosterSession &session, Estimates &estimates, Selection &selection,
-        QObject *parent = nullptr);
+    RosterWeekModel(
+        OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent = nullptr);
 
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex &parent = {}) const override;
@@ -56,7 +56,7 @@ private:
     void wordRow(Row &row) const;
     [[nodiscard]] std::vector<core::Card> cardsAt(const QModelIndex &index) const;
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     Selection &m_selection;
     mutable std::vector<Row> m_rows; ///< the words of a row are filled in by data()

@@ -1,10 +1,10 @@
 #include "ui/roster_week/roster_week_page.h"
 
-#include "ui/board/week_header.h"
 #include "ui/look/metrics.h"
+#include "ui/look/week_header.h"
+#include "ui/roster/selection.h"
 #include "ui/roster_week/cell_delegate.h"
 #include "ui/roster_week/roster_week_model.h"
-#include "ui/session/selection.h"
 
 #include <QClipboard>
 #include <QGuiApplication>
@@ -21,10 +21,10 @@ constexpr int kDayWidth = 150;
 }
 
 RosterWeekPage::RosterWeekPage(
-    RosterSession &session, Estimates &estimates, Selection &selection, QWidget *parent)
+    OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_selection(selection)
-    , m_model(new RosterWeekModel(session, estimates, selection, this))
+    , m_model(new RosterWeekModel(roster, estimates, selection, this))
     , m_header(new WeekHeader(this))
     , m_table(new QTableView)
 {

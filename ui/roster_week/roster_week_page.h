@@ -7,7 +7,7 @@ class QTableView;
 namespace ui {
 
 class Estimates;
-class RosterSession;
+class OpenRoster;
 class RosterWeekModel;
 class Selection;
 class WeekHeader;
@@ -19,8 +19,8 @@ class RosterWeekPage : public QWidget
     Q_OBJECT
 
 public:
-    RosterWeekPage(RosterSession &session, Estimates &estimates, Selection &selection,
-        QWidget *parent = nullptr);
+    RosterWeekPage(
+        OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent = nullptr);
 
     [[nodiscard]] QTableView &table() { return *m_table; }
     [[nodiscard]] RosterWeekModel &model() { return *m_model; }

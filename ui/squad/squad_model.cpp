@@ -1,6 +1,6 @@
 #include "ui/squad/squad_model.h"
 
-#include "ui/lifters/search_text.h"
+#include "core/domain/search_text.h"
 
 #include <QLocale>
 
@@ -192,7 +192,7 @@ SquadFilter::SquadFilter(QObject *parent)
 
 void SquadFilter::setQuery(const QString &query)
 {
-    m_query = folded(query);
+    m_query = core::folded(query);
     invalidateFilter();
 }
 
@@ -206,7 +206,7 @@ bool SquadFilter::filterAcceptsRow(int row, const QModelIndex &) const
 {
     const auto *squad = qobject_cast<const SquadModel *>(sourceModel());
     const core::SquadRow &lifter = squad->row(row);
-    if (!matchesWords(folded(lifter.name), m_query))
+    if (!core::matchesWords(core::folded(lifter.name), m_query))
         return false;
     switch (m_show) {
     case Show::attention:

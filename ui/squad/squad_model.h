@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/squad.h"
+#include "core/review/squad.h"
 
 #include <QAbstractTableModel>
 #include <QSortFilterProxyModel>

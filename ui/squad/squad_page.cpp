@@ -1,8 +1,8 @@
 #include "ui/squad/squad_page.h"
 
 #include "ui/look/metrics.h"
-#include "ui/session/estimates.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
 #include "ui/squad/spark_line.h"
 #include "ui/squad/squad_model.h"
 
@@ -26,9 +26,9 @@ constexpr std::pair<SquadModel::Column, int> kWidths[] = {{SquadModel::lifterCol
     {SquadModel::painColumn, 66}, {SquadModel::readinessColumn, 50}, {SquadModel::meetColumn, 52}};
 } // namespace
 
-SquadPage::SquadPage(RosterSession &session, Estimates &estimates, QWidget *parent)
+SquadPage::SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent)
     : QWidget(parent)
-    , m_session(session)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_model(new SquadModel(this))
     , m_filter(new SquadFilter(this))
@@ -48,10 +48,10 @@ SquadPage::SquadPage(RosterSession &session, Estimates &estimates, QWidget *pare
     m_why->setMinimumHeight(space::field);
     down->addWidget(m_why);
 
-    connect(&session, &RosterSession::liftersChanged, this, &SquadPage::refresh);
-    connect(&session, &RosterSession::variationsChanged, this, &SquadPage::refresh);
-    connect(&session, &RosterSession::cardsChanged, this, &SquadPage::refresh);
-    connect(&session, &RosterSession::checkInsChanged, this, &SquadPage::refresh);
+    connect(&roster, &OpenRoster::liftersChanged, this, &SquadPage::refresh);
+    connect(&roster, &OpenRoster::variationsChanged, this, &SquadPage::refresh);
+    connect(&roster, &OpenRoster::cardsChanged, this, &SquadPage::refresh);
+    connect(&roster, &OpenRoster::checkInsChanged, this, &SquadPage::refresh);
     connect(&estimates, &Estimates::changed, this, &SquadPage::refresh);
 }
 
@@ -142,13 +142,13 @@ void SquadPage::refresh()
         : core::LifterId{};
     const QDate today = QDate::currentDate();
     const auto cards =
-        m_session.cards(today.addDays(-core::kSquadLookBackDays), today.addDays(kAhead));
-    const auto checkIns = m_session.checkIns();
+        m_roster.cards(today.addDays(-core::kSquadLookBackDays), today.addDays(kAhead));
+    const auto checkIns = m_roster.checkIns();
     m_model->setRows(
-        core::squadRows({today, m_session.lifters(), m_session.variations(), cards, checkIns,
+        core::squadRows({today, m_roster.lifters(), m_roster.variations(), cards, checkIns,
             [this](
                 core::LifterId lifter, core::Lift lift) { return m_estimates.of(lifter, lift); }}),
-        m_session.lifters());
+        m_roster.lifters());
     int row = 0;
     for (int i = 0; i < m_filter->rowCount(); ++i)
         if (m_model->row(m_filter->mapToSource(m_filter->index(i, 0)).row()).lifter == current)

@@ -10,7 +10,7 @@ class QTableView;
 namespace ui {
 
 class Estimates;
-class RosterSession;
+class OpenRoster;
 class SquadFilter;
 class SquadModel;
 
@@ -21,7 +21,7 @@ class SquadPage final : public QWidget
     Q_OBJECT
 
 public:
-    SquadPage(RosterSession &session, Estimates &estimates, QWidget *parent = nullptr);
+    SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent = nullptr);
 
     [[nodiscard]] QTableView &table() { return *m_table; }
 
@@ -41,7 +41,7 @@ private:
     void showWhy();
     void openReason(const QModelIndex &index);
 
-    RosterSession &m_session;
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     SquadModel *m_model;
     SquadFilter *m_filter;

@@ -1,6 +1,6 @@
 #include "ui/window/roster_view.h"
 
-#include "core/plan/week_sheet.h"
+#include "core/loads/week_sheet.h"
 #include "ui/board/week_board_page.h"
 #include "ui/handout/hand_out_dialog.h"
 #include "ui/importing/import_dialog.h"
@@ -34,22 +34,22 @@ constexpr int kTextWidth = 520;
 
 RosterView::RosterView(core::RosterFile file, QWidget *parent)
     : QWidget(parent)
-    , m_session(std::move(file))
-    , m_estimates(m_session)
-    , m_insights(m_session, m_estimates)
-    , m_lifters(new LifterListPanel(m_session, m_estimates, m_selection))
+    , m_roster(std::move(file))
+    , m_estimates(m_roster)
+    , m_insights(m_roster, m_estimates)
+    , m_lifters(new LifterListPanel(m_roster, m_estimates, m_selection))
     , m_pages(new QTabWidget)
-    , m_board(new WeekBoardPage(m_session, m_estimates, m_selection))
-    , m_review(new ReviewPage(m_session, m_estimates, m_insights, m_selection))
-    , m_squad(new SquadPage(m_session, m_estimates))
-    , m_rosterWeek(new RosterWeekPage(m_session, m_estimates, m_selection))
+    , m_board(new WeekBoardPage(m_roster, m_estimates, m_selection))
+    , m_review(new ReviewPage(m_roster, m_estimates, m_insights, m_selection))
+    , m_squad(new SquadPage(m_roster, m_estimates))
+    , m_rosterWeek(new RosterWeekPage(m_roster, m_estimates, m_selection))
     , m_splitter(new QSplitter)
     , m_right(new QStackedWidget)
     , m_invitation(invitation())
 {
     m_pages->setDocumentMode(true);
-    auto *log = new LogPage(m_session, m_estimates, m_insights, m_selection);
-    auto *carryOver = new CarryOverPage(m_session, m_insights);
+    auto *log = new LogPage(m_roster, m_estimates, m_insights, m_selection);
+    auto *carryOver = new CarryOverPage(m_roster, m_insights);
     const QStringList names = pageNames();
     for (QWidget *page :
         std::initializer_list<QWidget *>{m_board, log, m_review, m_rosterWeek, m_squad, carryOver})
@@ -66,7 +66,7 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     auto *column = new QVBoxLayout(lifter);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    auto *header = new LifterHeader(m_session, m_estimates, m_selection);
+    auto *header = new LifterHeader(m_roster, m_estimates, m_selection);
     // These are about all lifters: no single one stands above them.
     connect(m_pages, &QTabWidget::currentChanged, header, [this, header, carryOver] {
         const QWidget *page = m_pages->currentWidget();
@@ -92,7 +92,7 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     connect(m_rosterWeek, &RosterWeekPage::said, this, &RosterView::said);
     connect(m_rosterWeek, &RosterWeekPage::lifterWanted, this, &RosterView::showWeekBoard);
     connect(&m_selection, &Selection::lifterChanged, this, &RosterView::showLifterOrInvitation);
-    connect(&m_session, &RosterSession::liftersChanged, this, &RosterView::showLifterOrInvitation);
+    connect(&m_roster, &OpenRoster::liftersChanged, this, &RosterView::showLifterOrInvitation);
     showLifterOrInvitation();
 }
 
@@ -129,7 +129,7 @@ void RosterView::showPage(int index)
 
 void RosterView::importLog(const QStringList &paths)
 {
-    auto *dialog = new ImportDialog(m_session, this);
+    auto *dialog = new ImportDialog(m_roster, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (!paths.isEmpty())
         dialog->offer(paths);
@@ -138,7 +138,7 @@ void RosterView::importLog(const QStringList &paths)
 
 void RosterView::readReturns(const QStringList &paths)
 {
-    auto *dialog = new ReturnsDialog(m_session, this);
+    auto *dialog = new ReturnsDialog(m_roster, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (!paths.isEmpty())
         dialog->offer(paths);
@@ -147,19 +147,19 @@ void RosterView::readReturns(const QStringList &paths)
 
 void RosterView::writeHandOuts()
 {
-    auto *dialog = new HandOutDialog(m_session, m_estimates, m_selection, this);
+    auto *dialog = new HandOutDialog(m_roster, m_estimates, m_selection, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
 
 void RosterView::printPlan()
 {
-    const core::Lifter *lifter = m_session.lifter(m_selection.lifter());
+    const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
     if (!lifter)
         return;
     const QDate monday = m_selection.monday();
     const core::WeekSheet sheet = core::weekSheet(*lifter, monday,
-        m_session.cards(lifter->id, monday, monday.addDays(6)), m_session.variations(),
+        m_roster.cards(lifter->id, monday, monday.addDays(6)), m_roster.variations(),
         [this, id = lifter->id](core::Lift lift) { return m_estimates.of(id, lift); });
     if (sheet.days.empty()) {
         Q_EMIT said(tr("Nothing is planned for %1 in the week from %2. Put cards on the week board "
@@ -210,7 +210,7 @@ QWidget *RosterView::invitation()
 
 void RosterView::showLifterOrInvitation()
 {
-    if (m_session.lifter(m_selection.lifter()))
+    if (m_roster.lifter(m_selection.lifter()))
         m_right->setCurrentIndex(0);
     else
         m_right->setCurrentWidget(m_invitation);

@@ -1,10 +1,10 @@
 #pragma once
 
 #include "core/storage/roster_file.h"
-#include "ui/session/estimates.h"
-#include "ui/session/insights.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/insights.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QWidget>
 
@@ -32,7 +32,7 @@ public:
     /// In the order of the tabs.
     [[nodiscard]] static QStringList pageNames();
 
-    [[nodiscard]] RosterSession &session() { return m_session; }
+    [[nodiscard]] OpenRoster &openRoster() { return m_roster; }
     [[nodiscard]] Estimates &estimates() { return m_estimates; }
     [[nodiscard]] Insights &insights() { return m_insights; }
     [[nodiscard]] Selection &selection() { return m_selection; }
@@ -58,7 +58,7 @@ private:
     [[nodiscard]] QWidget *invitation();
     void showLifterOrInvitation();
 
-    RosterSession m_session;
+    OpenRoster m_roster;
     Estimates m_estimates;
     Insights m_insights;
     Selection m_selection;

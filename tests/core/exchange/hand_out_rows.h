@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/exchange/catalogue_csv.h"
+#include "core/csv/catalogue_csv.h"
 #include "core/exchange/hand_out.h"
 
 /// A lifter with a planned week of the built-in catalogue, for the tests of hand-out and return.

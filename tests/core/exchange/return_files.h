@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/exchange/csv_writer.h"
+#include "core/csv/csv_writer.h"
 #include "core/exchange/plan_mark.h"
 #include "core/exchange/return_sheet.h"
 #include "tests/core/exchange/hand_out_rows.h"

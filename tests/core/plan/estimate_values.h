@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/exchange/catalogue_csv.h"
-#include "core/plan/lift_estimate.h"
+#include "core/csv/catalogue_csv.h"
+#include "core/loads/lift_estimate.h"
 
 #include <cmath>
 

@@ -1,8 +1,8 @@
 #pragma once
 
+#include "core/csv/catalogue_csv.h"
 #include "core/domain/card.h"
 #include "core/domain/session.h"
-#include "core/exchange/catalogue_csv.h"
 
 #include <stdexcept>
 #include <vector>

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/domain/units.h"
-#include "core/plan/set_line.h"
+#include "core/notation/set_line.h"
 
 #include <rapidcheck.h>
 

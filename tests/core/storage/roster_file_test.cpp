@@ -1,6 +1,6 @@
 #include "tests/core/storage/roster_fixture.h"
 
-#include "core/exchange/catalogue_csv.h"
+#include "core/csv/catalogue_csv.h"
 #include "core/storage/database.h"
 
 #include <QDir>

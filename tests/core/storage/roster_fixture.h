@@ -1,7 +1,7 @@
 #pragma once
 
+#include "core/domain/storage_error.h"
 #include "core/storage/roster_file.h"
-#include "core/storage/storage_error.h"
 
 #include <QDir>
 #include <QFile>

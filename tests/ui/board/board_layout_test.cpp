@@ -25,7 +25,7 @@ TEST(BoardLayout, ColumnsShareTheWholeWidth)
         const auto columns = boardColumns(width, 10);
         EXPECT_EQ(columns.front().left(), 0);
         EXPECT_EQ(columns.back().right() + 1, width);
-        for (size_t day = 1; day < kDays; ++day) {
+        for (size_t day = 1; day < core::kWeekDays; ++day) {
             EXPECT_GT(columns[day].left(), columns[day - 1].right());
             EXPECT_LE(std::abs(columns[day].width() - columns[day - 1].width()), 1);
         }

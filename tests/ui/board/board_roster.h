@@ -1,9 +1,9 @@
 #pragma once
 
 #include "core/domain/edit.h"
-#include "ui/session/estimates.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QTemporaryDir>
 
@@ -15,7 +15,8 @@ public:
     explicit BoardRoster(core::TouchStyle style = core::TouchStyle::soft);
 
     core::LifterId addLifter(const QString &name, core::TouchStyle style);
-    /// Twelve weeks of singles at 110 kg and fives up to 100 kg, all rated, ending before the week shown.
+    /// Twelve weeks of singles at 110 kg and fives up to 100 kg, all rated, ending before the week
+    /// shown.
     void logBench(core::LifterId lifter);
     /// Until the lifter's bench estimate has seen all sessions.
     void waitForEstimate(core::LifterId lifter);
@@ -24,7 +25,7 @@ public:
     [[nodiscard]] QStringList cards() const;
 
     QTemporaryDir dir;
-    mutable ui::RosterSession session;
+    mutable ui::OpenRoster session;
     ui::Estimates estimates{session};
     ui::Selection selection;
     core::LifterId lifter;

@@ -37,8 +37,8 @@ protected:
         grid = page.findChild<WeekGrid *>();
         shelf = page.findChild<VariationShelf *>();
         grid->focusPlace({});
-        QObject::connect(&roster.session, &RosterSession::failed,
-            [](const QString &words, const QString &detail) {
+        QObject::connect(
+            &roster.session, &OpenRoster::failed, [](const QString &words, const QString &detail) {
                 ADD_FAILURE() << words.toStdString() << detail.toStdString();
             });
     }

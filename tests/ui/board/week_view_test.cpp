@@ -1,6 +1,7 @@
 #include "ui/board/week_view.h"
+#include "ui/look/week_header.h"
 
-#include "core/plan/estimate_words.h"
+#include "core/loads/estimate_words.h"
 
 #include <gmock/gmock.h>
 

@@ -1,7 +1,7 @@
 #include "ui/catalogue/catalogue_dialog.h"
 
 #include "tests/support/roster_fixture.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/open_roster.h"
 
 #include <QDialogButtonBox>
 #include <QDoubleSpinBox>
@@ -20,7 +20,7 @@ class Catalogue : public testing::Test
 {
 protected:
     PrivateFolder folder;
-    ui::RosterSession session{core::RosterFile::create(folder.path(u"roster.benchwright"_s))};
+    ui::OpenRoster session{core::RosterFile::create(folder.path(u"roster.benchwright"_s))};
     std::vector<core::Variation> before = session.variations();
     ui::CatalogueDialog dialog{session};
 

@@ -2,8 +2,8 @@
 
 #include "tests/core/exchange/hand_out_rows.h"
 #include "tests/support/roster_fixture.h"
-#include "ui/session/estimates.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/selection.h"
 
 #include <QCheckBox>
 #include <QDir>
@@ -48,7 +48,7 @@ protected:
     PrivateFolder folder;
     QString out = folder.path(QStringLiteral("out"));
     PlannedWeek week;
-    ui::RosterSession session{
+    ui::OpenRoster session{
         core::RosterFile::create(folder.path(QStringLiteral("club.benchwright")))};
     ui::Estimates estimates{session};
     ui::Selection selection;

@@ -2,7 +2,7 @@
 
 #include "ui/importing/problem_model.h"
 #include "ui/look/field_note.h"
-#include "ui/session/roster_session.h"
+#include "ui/roster/open_roster.h"
 
 #include <QAbstractItemModelTester>
 #include <QDropEvent>
@@ -57,7 +57,7 @@ private:
     QTemporaryDir m_folder;
 
 protected:
-    ui::RosterSession session{
+    ui::OpenRoster session{
         core::RosterFile::create(m_folder.filePath(QStringLiteral("club.benchwright")))};
     ImportDialog dialog{session};
 };

@@ -1,6 +1,6 @@
 #include "ui/lifters/lifter_list_model.h"
 
-#include "ui/lifters/lifter_filter.h"
+#include "ui/lifters/lifter_list_filter.h"
 
 #include <QAbstractItemModelTester>
 #include <QPersistentModelIndex>
@@ -101,7 +101,7 @@ TEST_F(Lifters, AreFilteredByWordsGroupStyleAndArchive)
     ui::LifterRow cy = row(3, u"Cy Archer"_s);
     cy.archived = true;
 
-    ui::LifterFilter filter;
+    ui::LifterListFilter filter;
     const QAbstractItemModelTester filterTester(
         &filter, QAbstractItemModelTester::FailureReportingMode::Fatal);
     filter.setSourceModel(&model);

@@ -2,9 +2,9 @@
 
 #include "tests/support/roster_fixture.h"
 #include "ui/lifters/lifter_editor.h"
-#include "ui/session/estimates.h"
-#include "ui/session/roster_session.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
+#include "ui/roster/selection.h"
 
 #include <QApplication>
 #include <QCheckBox>
@@ -25,7 +25,7 @@ protected:
     PrivateFolder folder;
     std::vector<core::Lifter> roster{inventedLifter(u"Ada Núñez"_s),
         inventedLifter(u"Bo Stone"_s, core::TouchStyle::sinking), inventedLifter(u"Cy Archer"_s)};
-    ui::RosterSession session{makeFile()};
+    ui::OpenRoster session{makeFile()};
     ui::Estimates estimates{session};
     ui::Selection selection;
     ui::LifterListPanel panel{session, estimates, selection};

@@ -1,8 +1,8 @@
 #include "ui/lifters/lifter_summary.h"
 
+#include "core/domain/search_text.h"
 #include "tests/support/roster_fixture.h"
 #include "ui/lifters/lifter_edits.h"
-#include "ui/lifters/search_text.h"
 
 #include <gmock/gmock.h>
 
@@ -39,11 +39,12 @@ TEST(MeetText, CountsDownAndFallsSilentAfterwards)
 
 TEST(SearchText, ForgetsCaseAndAccents)
 {
-    EXPECT_EQ(ui::folded(u"Zoë NÚÑEZ"_s), u"zoe nunez"_s);
-    EXPECT_EQ(ui::folded(u"Straße"_s), ui::folded(u"STRASSE"_s));
-    EXPECT_TRUE(ui::matchesWords(ui::folded(u"Zoë Núñez evening"_s), ui::folded(u"nun  ev"_s)));
-    EXPECT_FALSE(ui::matchesWords(ui::folded(u"Zoë Núñez"_s), ui::folded(u"nunez bo"_s)));
-    EXPECT_TRUE(ui::matchesWords(QString(), u"  "_s));
+    EXPECT_EQ(core::folded(u"Zoë NÚÑEZ"_s), u"zoe nunez"_s);
+    EXPECT_EQ(core::folded(u"Straße"_s), core::folded(u"STRASSE"_s));
+    EXPECT_TRUE(
+        core::matchesWords(core::folded(u"Zoë Núñez evening"_s), core::folded(u"nun  ev"_s)));
+    EXPECT_FALSE(core::matchesWords(core::folded(u"Zoë Núñez"_s), core::folded(u"nunez bo"_s)));
+    EXPECT_TRUE(core::matchesWords(QString(), u"  "_s));
 }
 
 TEST(LifterEdits, ArchiveAndRestoreTakeEachOtherBack)

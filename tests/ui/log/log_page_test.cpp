@@ -1,7 +1,7 @@
 #include "tests/ui/board/board_roster.h"
 #include "ui/log/log_page.h"
 
-#include "ui/session/insights.h"
+#include "ui/roster/insights.h"
 
 #include <QApplication>
 #include <QCheckBox>

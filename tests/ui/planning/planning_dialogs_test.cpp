@@ -10,7 +10,7 @@
 #include "ui/planning/rule_editor.h"
 #include "ui/planning/save_template_dialog.h"
 #include "ui/planning/what_if_view.h"
-#include "ui/session/lifter_history.h"
+#include "ui/roster/lifter_history.h"
 
 #include <QCheckBox>
 #include <QComboBox>

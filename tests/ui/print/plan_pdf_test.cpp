@@ -1,4 +1,4 @@
-#include "core/storage/storage_error.h"
+#include "core/domain/storage_error.h"
 #include "tests/support/roster_fixture.h"
 #include "tests/ui/print/sample_sheet.h"
 #include "ui/print/plan_preview.h"

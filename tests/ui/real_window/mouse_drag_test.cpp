@@ -3,7 +3,7 @@
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_grid.h"
 #include "ui/look/theme.h"
-#include "ui/main_window.h"
+#include "ui/window/main_window.h"
 #include "ui/window/roster_view.h"
 
 #include <QApplication>
@@ -74,7 +74,7 @@ protected:
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
         ASSERT_TRUE(window->openFile(path));
         roster = window->roster();
-        roster->selection().setLifter(roster->session().lifters().front().id);
+        roster->selection().setLifter(roster->openRoster().lifters().front().id);
         ASSERT_TRUE(QTest::qWaitFor([&] { return !roster->estimates().isBusy(); }, 20'000));
         shelf = window->findChild<ui::VariationShelf *>();
         grid = window->findChild<ui::WeekGrid *>();
@@ -85,7 +85,7 @@ protected:
     std::vector<Card> cards() const
     {
         const QDate monday = roster->selection().monday();
-        return roster->session().cards(roster->selection().lifter(), monday, monday.addDays(6));
+        return roster->openRoster().cards(roster->selection().lifter(), monday, monday.addDays(6));
     }
 
     /// The middle of the first variation on the shelf.
@@ -128,7 +128,7 @@ TEST_F(RealWindow, AMouseDragFromTheShelfDropsACardThatWeighsSomethingAndUndoTak
     EXPECT_THAT(card->accessibleName().toStdString() + card->accessibleDescription().toStdString(),
         testing::HasSubstr("kg"));
 
-    roster->session().undoStack().undo();
+    roster->openRoster().undoStack().undo();
     EXPECT_TRUE(cards().empty());
     EXPECT_TRUE(QTest::qWaitFor([&] { return !grid->findChild<ui::CardWidget *>(); }, 2'000));
 }

@@ -64,7 +64,7 @@ protected:
     PrivateFolder folder;
     PlannedWeek week;
     ReturnFile sheet{week};
-    ui::RosterSession session{
+    ui::OpenRoster session{
         core::RosterFile::create(folder.path(QStringLiteral("club.benchwright")))};
     ReturnsDialog dialog{session};
     ReturnTree *tree = dialog.findChild<ReturnTree *>();

@@ -4,9 +4,9 @@
 #include "ui/review/strength_chart.h"
 #include "ui/review/touch_panel.h"
 #include "ui/review/work_chart.h"
-#include "ui/session/estimates.h"
-#include "ui/session/insights.h"
-#include "ui/session/selection.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/insights.h"
+#include "ui/roster/selection.h"
 
 #include <QClipboard>
 #include <QLabel>
@@ -106,7 +106,7 @@ protected:
     }
 
     PrivateFolder folder;
-    RosterSession session{makeRoster(folder.path(QStringLiteral("r.benchwright")))};
+    OpenRoster session{makeRoster(folder.path(QStringLiteral("r.benchwright")))};
     Estimates estimates{session};
     Selection selection;
     Insights insights{session, estimates};

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/domain/variation.h"
-#include "core/plan/lift_estimate.h"
+#include "core/loads/lift_estimate.h"
 
 #include <QDate>
 #include <vector>

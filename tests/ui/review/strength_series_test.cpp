@@ -1,6 +1,6 @@
 #include "ui/review/strength_series.h"
 
-#include "core/plan/implied_max.h"
+#include "core/loads/implied_max.h"
 
 #include <cmath>
 #include <gmock/gmock.h>

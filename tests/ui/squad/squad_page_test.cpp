@@ -1,7 +1,7 @@
 #include "ui/squad/squad_page.h"
 
 #include "tests/support/roster_fixture.h"
-#include "ui/session/estimates.h"
+#include "ui/roster/estimates.h"
 #include "ui/squad/spark_line.h"
 #include "ui/squad/squad_model.h"
 
@@ -58,7 +58,7 @@ struct SquadPageShown : testing::Test
 
     PrivateFolder folder;
     core::LifterId bo;
-    RosterSession session;
+    OpenRoster session;
     Estimates estimates;
     SquadPage page;
 };

@@ -1,4 +1,4 @@
-#include "ui/main_window.h"
+#include "ui/window/main_window.h"
 
 #include "core/exchange/return_sheet.h"
 #include "core/storage/backup.h"
@@ -90,7 +90,7 @@ TEST_F(Window, NeverWritesOverARosterThatIsThere)
     EXPECT_FALSE(window.createFile(path));
     EXPECT_TRUE(message().contains(u"club"_s));
     EXPECT_TRUE(window.openFile(path));
-    EXPECT_EQ(window.roster()->session().lifters().size(), 1U);
+    EXPECT_EQ(window.roster()->openRoster().lifters().size(), 1U);
 }
 
 TEST_F(Window, SaysWhyAFileCannotBeOpenedAndKeepsWhatItHad)
@@ -106,7 +106,7 @@ TEST_F(Window, SaysWhyAFileCannotBeOpenedAndKeepsWhatItHad)
         EXPECT_FALSE(window.openFile(bad));
         EXPECT_FALSE(message().isEmpty());
         ASSERT_NE(window.roster(), nullptr);
-        EXPECT_EQ(window.roster()->session().path(), path);
+        EXPECT_EQ(window.roster()->openRoster().path(), path);
     }
     EXPECT_TRUE(message().contains(u"another window"_s));
 }
@@ -127,11 +127,11 @@ TEST_F(Window, OpeningABackupOpensACopyOfIt)
     const auto backups = core::backupsOf(path);
     ASSERT_EQ(backups.size(), 1u);
     ASSERT_TRUE(window.openFile(backups[0].path));
-    const QString copy = window.roster()->session().path();
+    const QString copy = window.roster()->openRoster().path();
     EXPECT_EQ(QFileInfo(copy).absolutePath(), QFileInfo(path).absolutePath());
     EXPECT_NE(copy, path);
     EXPECT_TRUE(message().contains(u"copy of the backup"_s));
-    EXPECT_EQ(window.roster()->session().lifters().size(), 1u);
+    EXPECT_EQ(window.roster()->openRoster().lifters().size(), 1u);
     EXPECT_EQ(core::backupsOf(path).size(), 1u);
 }
 
@@ -149,7 +149,7 @@ TEST_F(Window, GoesFromOneRosterToAnotherAndLetsTheFirstGo)
     makeRoster(other, u"Bo Stone"_s);
     ASSERT_TRUE(window.openFile(path));
     ASSERT_TRUE(window.openFile(other));
-    EXPECT_EQ(window.roster()->session().lifters()[0].name, u"Bo Stone"_s);
+    EXPECT_EQ(window.roster()->openRoster().lifters()[0].name, u"Bo Stone"_s);
     EXPECT_NO_THROW(static_cast<void>(core::RosterFile::open(path))) << "no lock was left behind";
     window.closeFile();
     EXPECT_EQ(window.roster(), nullptr);
@@ -163,14 +163,14 @@ TEST_F(Window, NamesWhatUndoAndRedoWouldDo)
     EXPECT_EQ(action(u"Undo"_s)->text().remove(u'&'), u"Undo Archive Ada Quill"_s);
     action(u"Undo"_s)->trigger();
     EXPECT_EQ(action(u"Redo"_s)->text().remove(u'&'), u"Redo Archive Ada Quill"_s);
-    EXPECT_FALSE(window.roster()->session().lifters()[0].archived);
+    EXPECT_FALSE(window.roster()->openRoster().lifters()[0].archived);
 }
 
 TEST_F(Window, ShowsAFailedChangeInWordsWithoutStoppingTheWork)
 {
     makeRoster(path, u"Ada Quill"_s);
     ASSERT_TRUE(window.openFile(path));
-    Q_EMIT window.roster()->session().failed(u"The disk is full."_s, u"SQLITE_FULL"_s);
+    Q_EMIT window.roster()->openRoster().failed(u"The disk is full."_s, u"SQLITE_FULL"_s);
     EXPECT_EQ(message(), u"The disk is full."_s);
     window.findChild<QPushButton *>(u"dismiss"_s)->click();
     EXPECT_TRUE(message().isEmpty());

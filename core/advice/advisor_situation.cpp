@@ -1,0 +1,175 @@
+#include "core/advice/advisor_situation.h"
+
+#include "core/domain/training_history.h"
+#include "core/domain/week.h"
+#include "core/notation/set_line.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace core {
+
+namespace {
+
+constexpr int kHabitWeeks = 6;
+constexpr int kFewestHabitWeeks = 3;
+constexpr int kNewToTheLogDays = 182;
+constexpr double kHardRpe = 7.5;
+/// Yesterday's hard squats make sore legs likely, not certain.
+constexpr double kGuessed = 0.5;
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(Advisor)
+};
+
+int plannedSets(const Card &card)
+{
+    int sets = 0;
+    for (const SetLine &line : parseSetLines(card.setLine).lines)
+        sets += line.sets;
+    return sets;
+}
+
+bool isOfLift(const AdviceContext &context, VariationId id, Lift lift)
+{
+    const Variation *variation = find(context.catalogue, id);
+    return variation && variation->lift == lift;
+}
+
+bool isHard(const SetEntry &set)
+{
+    return set.failed || !set.rpe || *set.rpe >= kHardRpe;
+}
+
+/// Whether the card is still to come: from the last logged day on back, what was planned and not
+/// logged was missed.
+bool isToCome(const AdviceContext &context, const Card &card)
+{
+    return std::none_of(context.sessions.begin(), context.sessions.end(),
+        [&card](const LoggedSession &s) { return s.day >= card.day; });
+}
+
+int hardSetsOn(const AdviceContext &context, QDate day, Lift lift)
+{
+    int sets = 0;
+    for (const LoggedSession &session : context.sessions)
+        if (session.day == day)
+            for (const SetEntry &set : session.sets)
+                sets += isOfLift(context, set.variation, lift) && isHard(set) ? 1 : 0;
+    for (const Card &card : context.cards)
+        if (card.day == day && isOfLift(context, card.variation, lift) && isToCome(context, card))
+            sets += plannedSets(card);
+    return sets;
+}
+
+void addGuess(std::vector<Tiredness> &tired, const CheckIn *said, BodyArea area, const QString &why)
+{
+    const bool isAnswered = said && said->soreness.contains(area);
+    const bool isKnown = std::any_of(
+        tired.begin(), tired.end(), [area](const Tiredness &t) { return t.area == area; });
+    if (!isAnswered && !isKnown)
+        tired.push_back({area, kGuessed, why});
+}
+
+std::vector<Tiredness> tirednessOf(const AdviceContext &context)
+{
+    std::vector<Tiredness> tired;
+    if (context.checkIn)
+        for (const BodyArea area : soreAreas(*context.checkIn))
+            tired.push_back({area, 1.0, Text::tr("The check-in says: sore %1.").arg(words(area))});
+    const QDate yesterday = context.day.addDays(-1);
+    if (const int sets = hardSetsOn(context, yesterday, Lift::squat); sets > 0) {
+        const QString why = Text::tr("Squats the day before, hard sets: %1.").arg(sets);
+        addGuess(tired, context.checkIn, BodyArea::legs, why);
+        addGuess(tired, context.checkIn, BodyArea::back, why);
+    }
+    if (const int sets = hardSetsOn(context, yesterday, Lift::deadlift); sets > 0) {
+        const QString why = Text::tr("Deadlifts the day before, hard sets: %1.").arg(sets);
+        addGuess(tired, context.checkIn, BodyArea::back, why);
+        addGuess(tired, context.checkIn, BodyArea::legs, why);
+    }
+    return tired;
+}
+
+std::optional<double> weekShareOf(const Slot &slot, const AdviceContext &context)
+{
+    const QDate monday = mondayOf(context.day);
+    const std::vector<WeekLoad> past =
+        weeksBefore(monday, kHabitWeeks, context.sessions, context.catalogue, slot.lift);
+    const auto usual =
+        usualRange(past, kFewestHabitWeeks, [](const WeekLoad &w) { return double(w.sets); });
+    if (!usual)
+        return std::nullopt;
+    int sets = weeksBefore(monday.addDays(7), 1, context.sessions, context.catalogue, slot.lift)
+                   .front()
+                   .sets;
+    for (const Card &card : context.cards)
+        if (mondayOf(card.day) == monday && isOfLift(context, card.variation, slot.lift)
+            && isToCome(context, card))
+            sets += plannedSets(card);
+    return sets / usual->high;
+}
+
+} // namespace
+
+std::optional<int> Situation::daysSince(VariationId variation) const
+{
+    const auto days = m_daysAgo.find(variation);
+    return days == m_daysAgo.end() ? std::nullopt : std::optional(days->second.front());
+}
+
+int Situation::usesInSixDays(VariationId variation) const
+{
+    const auto days = m_daysAgo.find(variation);
+    return days == m_daysAgo.end() ? 0
+                                   : int(std::count_if(days->second.begin(), days->second.end(),
+                                       [](int ago) { return ago <= 6; }));
+}
+
+Situation situationOf(const Slot &slot, const AdviceContext &context)
+{
+    Situation now;
+    now.slot = slot;
+    now.heavy = slot.reps <= kMostHeavyReps;
+    now.tired = tirednessOf(context);
+    now.readiness = context.checkIn ? readiness(*context.checkIn) : std::nullopt;
+    now.weekShare = weekShareOf(slot, context);
+    now.catalogue = context.catalogue;
+    now.style = context.lifter.touchStyle;
+    now.estimate = context.estimate;
+    if (context.lifter.meetDate && *context.lifter.meetDate >= context.day)
+        now.daysToMeet = int(context.day.daysTo(*context.lifter.meetDate));
+
+    const auto note = [&now, &context](VariationId variation, QDate day) {
+        const qint64 ago = day.daysTo(context.day);
+        if (ago >= 1 && ago <= kLatelyDays)
+            now.m_daysAgo[variation].push_back(int(ago));
+    };
+    for (const LoggedSession &session : context.sessions) {
+        const qint64 ago = session.day.daysTo(context.day);
+        now.m_hasLog = now.m_hasLog || (ago >= 1 && ago <= kLatelyDays && !session.sets.empty());
+        for (const SetEntry &set : session.sets) {
+            note(set.variation, session.day);
+            if (set.lead)
+                note(set.lead->variation, session.day);
+        }
+    }
+    for (const Card &card : context.cards)
+        if (isToCome(context, card))
+            note(card.variation, card.day);
+    for (auto &[variation, days] : now.m_daysAgo) {
+        std::sort(days.begin(), days.end());
+        days.erase(std::unique(days.begin(), days.end()), days.end());
+    }
+    return now;
+}
+
+bool isNewToTheLog(const std::vector<LoggedSession> &sessions, QDate day)
+{
+    return std::none_of(sessions.begin(), sessions.end(), [day](const LoggedSession &session) {
+        return session.day.daysTo(day) >= kNewToTheLogDays;
+    });
+}
+
+} // namespace core

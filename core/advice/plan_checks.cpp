@@ -1,0 +1,144 @@
+#include "core/advice/plan_checks.h"
+
+#include "core/advice/plan_checks_rules.h"
+#include "core/domain/training_history.h"
+#include "core/domain/week.h"
+#include "core/strength/prescription.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace core {
+
+namespace {
+
+using WeekLoads = std::map<std::pair<QDate, Lift>, WeekLoad>;
+
+WeekLoad &weekOf(WeekLoads &loads, QDate day, Lift lift)
+{
+    const QDate monday = mondayOf(day);
+    return loads.try_emplace({monday, lift}, WeekLoad{monday, 0, 0, 0.0}).first->second;
+}
+
+/// What is planned on a day that the log already covers was done as logged, or missed.
+WeekLoads weekLoads(const PlanToCheck &plan)
+{
+    WeekLoads loads;
+    QDate logEnd;
+    for (const LoggedSession &session : plan.sessions) {
+        logEnd = logEnd.isValid() ? std::max(logEnd, session.day) : session.day;
+        for (const SetEntry &set : session.sets)
+            if (const Variation *variation = find(plan.catalogue, set.variation)) {
+                WeekLoad &week = weekOf(loads, session.day, variation->lift);
+                ++week.sets;
+                week.lifts += set.repsDone;
+                week.tonnageKg += set.loadKg * set.repsDone;
+            }
+    }
+    for (const ResolvedCard &card : plan.cards) {
+        const Variation *variation = find(plan.catalogue, card.card.variation);
+        if (!variation || (logEnd.isValid() && card.card.day <= logEnd))
+            continue;
+        WeekLoad &week = weekOf(loads, card.card.day, variation->lift);
+        week.sets += setCount(card.parsed.lines);
+        week.lifts += liftCount(card.parsed.lines);
+        week.tonnageKg += tonnageKg(card.lines);
+    }
+    return loads;
+}
+
+CheckedPlan checkedPlan(const PlanToCheck &plan)
+{
+    CheckedPlan checked{plan, {}, {}, weekLoads(plan)};
+    for (const ResolvedCard &card : plan.cards) {
+        const Variation *variation = find(plan.catalogue, card.card.variation);
+        if (!variation || card.parsed.error)
+            continue;
+        checked.cards.push_back({card, *variation, mondayOf(card.card.day)});
+        checked.mondays.push_back(mondayOf(card.card.day));
+    }
+    std::sort(checked.mondays.begin(), checked.mondays.end());
+    checked.mondays.erase(
+        std::unique(checked.mondays.begin(), checked.mondays.end()), checked.mondays.end());
+    return checked;
+}
+
+} // namespace
+
+WeekLoad CheckedPlan::load(QDate monday, Lift lift) const
+{
+    const auto week = loads.find({monday, lift});
+    return week == loads.end() ? WeekLoad{monday, 0, 0, 0.0} : week->second;
+}
+
+Finding CheckedPlan::finding(
+    CheckRule rule, Severity severity, const CheckedCard &card, double measure) const
+{
+    const FindingKey key{
+        rule, plan.lifter.id, card.resolved.card.id, card.monday, card.variation.lift};
+    return {key, severity, {}, {}, measure, {}};
+}
+
+Finding CheckedPlan::finding(
+    CheckRule rule, Severity severity, QDate monday, Lift lift, double measure) const
+{
+    return {{rule, plan.lifter.id, {}, monday, lift}, severity, {}, {}, measure, {}};
+}
+
+std::optional<double> shareOfMax(
+    const ResolvedLine &line, const CheckedCard &card, const PlanToCheck &plan)
+{
+    const LiftEstimate *estimate = plan.estimateOf(card.variation.lift);
+    const int row = estimate ? estimate->rowOf(card.variation.id) : -1;
+    if (!line.load || row < 0)
+        return std::nullopt;
+    const auto max = strength::loadFor(
+        estimate->estimate, engineDay(card.resolved.card.day), estimate->priors, {row, 1, 0.0, 0});
+    if (!max)
+        return std::nullopt;
+    // Rounded, so that 95 kg of 100 is 95% whatever its way through logarithms.
+    return std::round(line.load->loadKg / max->kg * 1e6) / 1e6;
+}
+
+const Variation *restVariation(
+    const SetLine &line, const Variation &variation, const std::vector<Variation> &catalogue)
+{
+    if (line.leadReps == 0)
+        return &variation;
+    if (line.restCode.isEmpty())
+        return competitionOf(catalogue, variation.lift);
+    const auto it = std::find_if(catalogue.begin(), catalogue.end(),
+        [&line](const Variation &v) { return v.code == line.restCode; });
+    return it == catalogue.end() ? nullptr : &*it;
+}
+
+std::vector<Finding> check(const PlanToCheck &plan)
+{
+    const CheckedPlan checked = checkedPlan(plan);
+    std::vector<Finding> found;
+    for (const QDate monday : checked.mondays) {
+        for (const CheckedCard &card : checked.cards)
+            if (card.monday == monday)
+                checkCard(checked, card, found);
+        checkWeek(checked, monday, found);
+    }
+    return found;
+}
+
+std::vector<Finding> wavedThrough(std::vector<Finding> findings, std::span<const Waiver> waivers)
+{
+    constexpr double kRounding = 1e-9;
+    for (Finding &finding : findings)
+        for (const Waiver &waiver : waivers)
+            if (waiver.key == finding.key && finding.measure <= waiver.measure + kRounding)
+                finding.wavedThrough = waiver.note;
+    return findings;
+}
+
+Waiver waive(const Finding &finding, const QString &note)
+{
+    return {{}, finding.key, finding.measure, note};
+}
+
+} // namespace core

@@ -1,0 +1,227 @@
+#include "core/advice/plan_checks_rules.h"
+#include "core/domain/training_history.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+
+namespace core {
+
+namespace {
+
+constexpr int kLatelyDays = 56;    ///< for "above anything done lately"
+constexpr int kTrainedDays = 28;   ///< trained within so many days before the meet week
+constexpr int kPainDays = 14;      ///< a pain flag counts until the next check-in, at most so long
+constexpr double kMaximal = 0.95;  ///< share of the max from which a single or double is maximal
+constexpr double kFarAbove = 1.05; ///< times the heaviest lately: no longer a small step
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(PlanChecks)
+};
+
+using Found = std::vector<Finding>;
+
+/// The latest check-in up to the day.
+const CheckIn *latestCheckIn(std::span<const CheckIn> checkIns, QDate day)
+{
+    const CheckIn *latest = nullptr;
+    for (const CheckIn &checkIn : checkIns)
+        if (checkIn.day <= day && (!latest || checkIn.day > latest->day))
+            latest = &checkIn;
+    return latest;
+}
+
+void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
+{
+    const QDate day = card.resolved.card.day;
+    const CheckIn *said = latestCheckIn(checked.plan.checkIns, day);
+    if (!said || !said->pain || said->day.daysTo(day) > kPainDays)
+        return;
+    const PainFlag &flag = *said->pain;
+    if (flag.area && !works(card.variation, *flag.area))
+        return;
+    Finding finding = checked.finding(CheckRule::pain, Severity::stop, card, 1.0);
+    finding.words = Text::tr("Pain was flagged on %1 (%2), and %3 works it.")
+                        .arg(QLocale().toString(said->day, QLocale::ShortFormat),
+                            flag.area ? words(*flag.area) : flag.words, card.variation.name);
+    finding.remedy = Text::tr("Take it out and refer the lifter to a physician or physiotherapist; "
+                              "their word comes first.");
+    found.push_back(finding);
+}
+
+void maximalAttempt(const CheckedPlan &checked, const CheckedCard &card, Found &found)
+{
+    if (!mayBeMinor(checked.plan.lifter, card.resolved.card.day))
+        return;
+    for (const ResolvedLine &line : card.resolved.lines) {
+        const auto share = shareOfMax(line, card, checked.plan);
+        const auto *rpe = std::get_if<RpeTarget>(&line.line.target);
+        const bool isAsked = rpe && line.line.reps <= 2 && rpe->to.value_or(rpe->rpe) > 9.0;
+        if (!isAsked && !(share && *share >= kMaximal))
+            continue;
+        Finding finding =
+            checked.finding(CheckRule::maximalAttempt, Severity::stop, card, share.value_or(1.0));
+        finding.words = Text::tr("A maximal attempt for a lifter who may be under 18.");
+        finding.remedy = Text::tr("Technique first: three reps and more, two in reserve; maximal "
+                                  "singles only under qualified supervision.");
+        found.push_back(finding);
+        return;
+    }
+}
+
+/// Reps above (+) or below (-) the range of the variation.
+int beyond(int fewest, int most, const Variation &variation)
+{
+    if (most > variation.repsHigh)
+        return most - variation.repsHigh;
+    return fewest < variation.repsLow ? fewest - variation.repsLow : 0;
+}
+
+void repsOutOfRange(const CheckedPlan &checked, const CheckedCard &card, Found &found)
+{
+    int worst = 0;
+    const Variation *where = nullptr;
+    const auto look = [&worst, &where](int fewest, int most, const Variation *variation) {
+        const int now = variation ? beyond(fewest, most, *variation) : 0;
+        if (now != 0 && (worst == 0 || now > worst)) {
+            worst = now;
+            where = variation;
+        }
+    };
+    for (const SetLine &line : card.resolved.parsed.lines) {
+        if (line.leadReps > 0) {
+            look(line.leadReps, line.leadReps, &card.variation);
+            const int rest = line.reps - line.leadReps;
+            // Few reps after a lead are what a lead-rep set is for.
+            const Variation *following =
+                restVariation(line, card.variation, checked.plan.catalogue);
+            look(following ? std::max(rest, following->repsLow) : rest, rest, following);
+        } else {
+            look(line.reps, line.mostReps.value_or(line.reps), &card.variation);
+        }
+    }
+    if (!where)
+        return;
+    Finding finding = checked.finding(CheckRule::repsOutOfRange,
+        worst > 0 ? Severity::warning : Severity::hint, card, std::abs(worst));
+    finding.words = Text::tr("%1 is done for %2 to %3 reps; the plan asks for %4 %5.")
+                        .arg(where->name)
+                        .arg(where->repsLow)
+                        .arg(where->repsHigh)
+                        .arg(std::abs(worst))
+                        .arg(worst > 0 ? Text::tr("more") : Text::tr("fewer"));
+    finding.remedy = Text::tr("Change the reps, or take a variation that is made for them.");
+    found.push_back(finding);
+}
+
+void likelyMiss(const CheckedPlan &checked, const CheckedCard &card, Found &found)
+{
+    std::optional<double> least;
+    for (const ResolvedLine &line : card.resolved.lines)
+        if (line.allMade)
+            least = std::min(least.value_or(1.0), *line.allMade);
+    if (!least || *least >= 0.5)
+        return;
+    Finding finding = checked.finding(CheckRule::likelyMiss, Severity::warning, card, 1.0 - *least);
+    finding.words = Text::tr("The chance that all reps are made is %1 in 10.")
+                        .arg(QLocale().toString(*least * 10.0, 'f', 0));
+    finding.remedy = Text::tr("Take the load down, or have spotters and a reason for it.");
+    found.push_back(finding);
+}
+
+void aboveLately(const CheckedPlan &checked, const CheckedCard &card, Found &found)
+{
+    const QDate day = card.resolved.card.day;
+    double heaviestDone = 0.0;
+    for (const LoggedSession &session : checked.plan.sessions)
+        if (const qint64 ago = session.day.daysTo(day); ago >= 1 && ago <= kLatelyDays)
+            for (const SetEntry &set : session.sets)
+                if (set.variation == card.variation.id && set.repsDone > 0)
+                    heaviestDone = std::max(heaviestDone, set.loadKg);
+    double heaviestPlanned = 0.0;
+    for (const ResolvedLine &line : card.resolved.lines)
+        if (line.load)
+            heaviestPlanned = std::max(heaviestPlanned, line.load->loadKg);
+    if (heaviestDone <= 0.0 || heaviestPlanned <= heaviestDone + 1e-6)
+        return;
+    const double times = heaviestPlanned / heaviestDone;
+    const Unit unit = checked.plan.lifter.unit;
+    Finding finding = checked.finding(CheckRule::aboveLately,
+        times > kFarAbove ? Severity::warning : Severity::hint, card, times);
+    finding.words =
+        Text::tr("%1 is above anything done in %2 in the last eight weeks; the heaviest was %3.")
+            .arg(formatLoad(heaviestPlanned, unit), card.variation.name,
+                formatLoad(heaviestDone, unit));
+    finding.remedy = Text::tr("Go up in smaller steps, or see that it is meant as a record.");
+    found.push_back(finding);
+}
+
+void untrainedOnMeetWeek(const CheckedPlan &checked, const CheckedCard &card, Found &found)
+{
+    const QDate day = card.resolved.card.day;
+    const std::optional<QDate> &meet = checked.plan.lifter.meetDate;
+    if (!meet || day > *meet || day.daysTo(*meet) >= 7 || card.variation.competition)
+        return;
+    const QDate since = meet->addDays(-6 - kTrainedDays);
+    const bool isLogged =
+        lastDone(card.variation.id, day, checked.plan.sessions).value_or(QDate()) >= since;
+    const bool isPlanned =
+        std::any_of(checked.cards.begin(), checked.cards.end(), [&](const CheckedCard &earlier) {
+            const QDate then = earlier.resolved.card.day;
+            return earlier.variation.id == card.variation.id && then >= since
+                && then.daysTo(*meet) >= 7;
+        });
+    if (isLogged || isPlanned)
+        return;
+    Finding finding = checked.finding(CheckRule::untrainedOnMeetWeek, Severity::warning, card, 1.0);
+    finding.words =
+        Text::tr("%1 in the week of the meet, but not trained in the four weeks before.")
+            .arg(card.variation.name);
+    finding.remedy = Text::tr("Take competition lifts or what was trained lately.");
+    found.push_back(finding);
+}
+
+void noRestForSoreArea(const CheckedPlan &checked, const CheckedCard &card, Found &found)
+{
+    constexpr int kSoreDays = 3; // soreness fades (common practice, no source)
+    const QDate day = card.resolved.card.day;
+    const CheckIn *said = latestCheckIn(checked.plan.checkIns, day);
+    if (!said || said->day.daysTo(day) > kSoreDays)
+        return;
+    for (const BodyArea area : soreAreas(*said)) {
+        const auto worksItTheDayBefore = [&](const CheckedCard &other) {
+            return other.resolved.card.day == day.addDays(-1) && works(other.variation, area);
+        };
+        const bool isDoneTheDayBefore = std::any_of(checked.plan.sessions.begin(),
+            checked.plan.sessions.end(), [&](const LoggedSession &session) {
+                return session.day == day.addDays(-1)
+                    && std::any_of(
+                        session.sets.begin(), session.sets.end(), [&](const SetEntry &set) {
+                            const Variation *v = find(checked.plan.catalogue, set.variation);
+                            return v && works(*v, area);
+                        });
+            });
+        if (!works(card.variation, area)
+            || (!isDoneTheDayBefore
+                && std::none_of(checked.cards.begin(), checked.cards.end(), worksItTheDayBefore)))
+            continue;
+        Finding finding =
+            checked.finding(CheckRule::noRestForSoreArea, Severity::warning, card, 1.0);
+        finding.words = Text::tr("Sore %1, and worked two days in a row.").arg(words(area));
+        finding.remedy = Text::tr("Leave a day between, or take a variation that spares it.");
+        found.push_back(finding);
+        return;
+    }
+}
+
+} // namespace
+
+void checkCard(const CheckedPlan &checked, const CheckedCard &card, std::vector<Finding> &found)
+{
+    for (const auto rule : {pain, maximalAttempt, repsOutOfRange, likelyMiss, aboveLately,
+             untrainedOnMeetWeek, noRestForSoreArea})
+        rule(checked, card, found);
+}
+
+} // namespace core

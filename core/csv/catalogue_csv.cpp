@@ -1,0 +1,115 @@
+#include "core/csv/catalogue_csv.h"
+
+#include "core/csv/csv_table.h"
+#include "core/domain/storage_error.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <array>
+
+namespace core {
+
+namespace {
+
+enum At {
+    code,
+    name,
+    lift,
+    competition,
+    serves,
+    stance,
+    purpose,
+    lowering,
+    pause,
+    lifting,
+    repsLow,
+    repsHigh,
+    ratio,
+    spread,
+    source,
+    repCost,
+    fatigue,
+    spares,
+    whenToUse,
+    cautions
+};
+
+constexpr std::array<Column, 20> kColumns = {
+    {{"code", true}, {"name", true}, {"lift", true}, {"competition", true}, {"serves", true},
+        {"stance", true}, {"purpose", true}, {"tempo_lowering", true}, {"tempo_pause", true},
+        {"tempo_lifting", true}, {"reps_low", true}, {"reps_high", true}, {"ratio", true},
+        {"ratio_spread", true}, {"ratio_source", true}, {"rep_cost", true}, {"fatigue", true},
+        {"spares", true}, {"when_to_use", true}, {"cautions", true}}};
+
+/// The enumerator that a cell names, or a problem that lists what may stand there.
+template <class Read> auto enumerator(CsvTable &table, At column, Read read, const QString &choices)
+{
+    auto value = read(table.text(column));
+    if (!value)
+        table.complain(column,
+            QCoreApplication::translate(
+                "Catalogue", "\"%1\" is none of the words that may stand here.")
+                .arg(table.text(column)),
+            QCoreApplication::translate("Catalogue", "Write one of: %1.").arg(choices));
+    return value.value_or(typename decltype(value)::value_type{});
+}
+
+} // namespace
+
+std::vector<Variation> readCatalogueCsv(QIODevice &device, const QString &file, ProblemList &found)
+{
+    std::vector<Variation> variations;
+    CsvTable table(device, file, kColumns, found);
+    while (table.next()) {
+        Variation v;
+        v.id = {qint64(variations.size()) + 1};
+        v.code = table.text(code);
+        v.name = table.text(name);
+        v.lift =
+            enumerator(table, lift, liftFromFileWord, QStringLiteral("bench, squat, deadlift"));
+        v.competition = table.wholeNumber(competition).value_or(0) != 0;
+        v.serves =
+            enumerator(table, serves, servesFromFileWord, QStringLiteral("soft, sinking, both"));
+        v.stance = table.text(stance);
+        v.purpose = table.text(purpose);
+        v.tempo.lowering = table.wholeNumber(lowering).value_or(0);
+        v.tempo.pause = table.wholeNumber(pause).value_or(0);
+        v.tempo.lifting = table.wholeNumber(lifting).value_or(0);
+        v.repsLow = table.wholeNumber(repsLow).value_or(1);
+        v.repsHigh = table.wholeNumber(repsHigh).value_or(1);
+        v.ratio = table.number(ratio).value_or(1.0);
+        v.ratioSpread = table.number(spread).value_or(0.0);
+        v.ratioSource = table.text(source);
+        v.repCost = table.number(repCost).value_or(1.0);
+        v.fatigue =
+            enumerator(table, fatigue, fatigueFromFileWord, QStringLiteral("low, moderate, high"));
+        v.spares = enumerator(table, spares, bodyAreasFromFileWords,
+            QStringLiteral("back, legs, chest, shoulders, elbows, with spaces between"));
+        v.whenToUse = table.text(whenToUse);
+        v.cautions = table.text(cautions);
+        for (const QString &wrong : problems(v))
+            table.complain(code, wrong,
+                QCoreApplication::translate("Catalogue", "Mend the row of %1.").arg(v.code));
+        variations.push_back(std::move(v));
+    }
+    return variations;
+}
+
+const std::vector<Variation> &builtInCatalogue()
+{
+    static const std::vector<Variation> kCatalogue = [] {
+        QFile file(QStringLiteral(":/catalogue/variations.csv"));
+        ProblemList found;
+        std::vector<Variation> all;
+        if (file.open(QIODevice::ReadOnly))
+            all = readCatalogueCsv(file, file.fileName(), found);
+        if (all.empty() || !found.isEmpty())
+            throw StorageError(QCoreApplication::translate("Catalogue",
+                                   "The program lacks its variation catalogue; install it again."),
+                found.isEmpty() ? QString() : oneLine(found.items().front()));
+        return all;
+    }();
+    return kCatalogue;
+}
+
+} // namespace core

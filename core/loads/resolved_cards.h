@@ -1,0 +1,40 @@
+#pragma once
+
+#include "core/loads/resolve.h"
+
+#include <functional>
+#include <span>
+#include <vector>
+
+namespace core {
+
+/// A card with its loads, ready to be shown or printed.
+struct ResolvedCard
+{
+    Card card;
+    ParsedSetLines parsed;           ///< with the error where the set line cannot be read
+    std::vector<ResolvedLine> lines; ///< one a parsed line; empty on an error
+};
+
+/// What the loads of one lifter's cards depend on.
+struct PlanSources
+{
+    const Lifter &lifter;
+    std::span<const Variation> variations;
+    std::function<const LiftEstimate *(Lift)> estimateOf; ///< null where there is none yet
+};
+
+/// Cards of one lifter, on any days, by day and position, each with its loads. The sets of a lift
+/// that stand above a card on its day count as its fatigue.
+[[nodiscard]] std::vector<ResolvedCard> resolveCards(
+    std::vector<Card> cards, const PlanSources &sources);
+
+/// The plates of the lifter; the usual ones of the lifter's unit where the gear is not sound.
+[[nodiscard]] PlateTable platesOf(const Lifter &lifter);
+
+/// A set line to begin with: what the lifter last had for this variation among `earlier` cards on
+/// or before `day`, else three sets at RPE 8 of the reps that the variation is usually done for.
+[[nodiscard]] QString suggestedSetLine(
+    const Variation &variation, const std::vector<Card> &earlier, QDate day);
+
+} // namespace core

@@ -1,0 +1,47 @@
+#include "core/loads/set_in_values.h"
+
+#include "core/domain/variation.h"
+
+#include <cmath>
+
+namespace core {
+
+namespace {
+
+std::optional<double> expectedRpe(const ResolvedLine &line, int set)
+{
+    if (!line.firstReserve || !line.lastReserve)
+        return std::nullopt;
+    const double along = line.line.sets > 1 ? double(set) / (line.line.sets - 1) : 0.0;
+    const double reserve =
+        line.firstReserve->value + along * (line.lastReserve->value - line.firstReserve->value);
+    return std::round(rpeFromReserve(reserve) * 2.0) / 2.0;
+}
+
+} // namespace
+
+std::vector<SetInValues> setsInValues(
+    const ResolvedLine &resolved, const Variation &variation, std::span<const Variation> catalogue)
+{
+    const SetLine &line = resolved.line;
+    SetInValues values{variation.code, expectedReps(line)};
+    values.isExact = !line.asManyAsPossible && !line.mostReps;
+    values.isOpenEnded = line.asManyAsPossible;
+    if (resolved.load)
+        values.loadKg = resolved.load->loadKg;
+    if (line.leadReps > 0) {
+        values.leadReps = line.leadReps;
+        values.leadCode = variation.code;
+        const Variation *competition = competitionOf(catalogue, variation.lift);
+        if (!line.restCode.isEmpty())
+            values.code = line.restCode;
+        else if (competition)
+            values.code = competition->code;
+    }
+    std::vector<SetInValues> sets(size_t(line.sets), values);
+    for (int i = 0; i < line.sets; ++i)
+        sets[size_t(i)].rpe = expectedRpe(resolved, i);
+    return sets;
+}
+
+} // namespace core

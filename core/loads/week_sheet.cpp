@@ -1,0 +1,261 @@
+#include "core/loads/week_sheet.h"
+
+#include "core/domain/touch_score.h"
+#include "core/loads/resolved_cards.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QRegularExpression>
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace core {
+
+namespace {
+
+constexpr int kDays = 7;
+constexpr qsizetype kLongestFileName =
+    100; ///< file systems end at 255 bytes, a letter takes up to 4
+/// Federations let juniors in from 14, and most laws speak of minors below 18 (common practice, no
+/// source); the year of birth alone is known, so the whole year counts.
+constexpr int kGrownUpAge = 18;
+
+QString dayWords(QDate day)
+{
+    return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
+}
+
+/// The sentences of a text, each with its full stop.
+QStringList sentences(const QString &text)
+{
+    static const QRegularExpression kEnd(QStringLiteral("(?<=[.!?]) +"));
+    return text.trimmed().split(kEnd, Qt::SkipEmptyParts);
+}
+
+/// Words of the sheet, and the loads in the order in which the week is trained.
+class SheetWriter
+{
+    Q_DECLARE_TR_FUNCTIONS(WeekSheet)
+
+public:
+    SheetWriter(const Lifter &lifter, QDate monday, std::span<const Variation> variations,
+        const EstimateOf &estimateOf)
+        : m_lifter(lifter)
+        , m_monday(monday)
+        , m_estimateOf(estimateOf)
+        , m_catalogue(variations)
+    {
+        for (const Variation &variation : variations)
+            m_variations.emplace(variation.id, &variation);
+    }
+
+    WeekSheet write(std::span<const Card> cards)
+    {
+        WeekSheet sheet;
+        sheet.lifter = m_lifter.name;
+        sheet.monday = m_monday;
+        sheet.week =
+            tr("%1 to %2")
+                .arg(QLocale().toString(m_monday, QStringLiteral("d MMMM")),
+                    QLocale().toString(m_monday.addDays(kDays - 1), QStringLiteral("d MMMM yyyy")));
+        sheet.unit = symbol(m_lifter.unit);
+        sheet.facts = facts();
+        sheet.scales = scales();
+        sheet.cautions = cautions();
+        for (const QString &general : sheet.cautions)
+            for (const QString &sentence : sentences(general))
+                m_said.insert(sentence);
+        std::vector<Card> own;
+        for (const Card &card : cards)
+            if (card.lifter == m_lifter.id)
+                own.push_back(card);
+        const std::vector<ResolvedCard> resolved =
+            resolveCards(std::move(own), {m_lifter, m_catalogue, m_estimateOf});
+        for (int i = 0; i < kDays; ++i) {
+            SheetDay day = dayOf(m_monday.addDays(i), resolved);
+            if (!day.cards.empty())
+                sheet.days.push_back(std::move(day));
+        }
+        return sheet;
+    }
+
+private:
+    [[nodiscard]] QStringList facts() const
+    {
+        QStringList said{words(m_lifter.touchStyle)};
+        if (m_lifter.meetDate && *m_lifter.meetDate >= m_monday)
+            said << tr("meet on %1")
+                        .arg(QLocale().toString(*m_lifter.meetDate, QStringLiteral("d MMMM yyyy")));
+        said << (m_lifter.gear.collarsKg > 0.0
+                ? tr("bar and collars %1")
+                      .arg(formatLoad(m_lifter.gear.barKg + m_lifter.gear.collarsKg, m_lifter.unit))
+                : tr("bar %1").arg(formatLoad(m_lifter.gear.barKg, m_lifter.unit)));
+        return said;
+    }
+
+    [[nodiscard]] SheetDay dayOf(QDate date, std::span<const ResolvedCard> cards)
+    {
+        SheetDay day{dayWords(date), date, {}};
+        for (const ResolvedCard &card : cards)
+            if (const auto variation = m_variations.find(card.card.variation);
+                card.card.day == date && variation != m_variations.end())
+                day.cards.push_back(cardOf(card, *variation->second));
+        return day;
+    }
+
+    [[nodiscard]] SheetCard cardOf(const ResolvedCard &resolved, const Variation &variation)
+    {
+        const Card &card = resolved.card;
+        SheetCard written;
+        written.variation = variation.name;
+        written.code = variation.code;
+        written.tempo = tempoWords(variation.tempo);
+        written.purpose = variation.purpose;
+        written.note = card.note.trimmed();
+        for (const QString &sentence : sentences(variation.cautions))
+            if (m_said.insert(sentence).second)
+                written.cautions << sentence;
+
+        if (resolved.parsed.error) {
+            written.setLine = card.setLine.simplified();
+            written.cautions << tr("The sets cannot be read: ask the coach.");
+            return written;
+        }
+        QStringList lines;
+        for (const ResolvedLine &line : resolved.lines) {
+            lines << print(line.line);
+            appendSets(line, variation, written.sets);
+            if (!line.load && !line.why.isEmpty())
+                written.cautions << tr("No load is given: ask the coach.");
+            if (!line.caution.isEmpty())
+                written.cautions << line.caution;
+        }
+        written.setLine = lines.join(QStringLiteral(", "));
+        written.cautions.removeDuplicates();
+        return written;
+    }
+
+    void appendSets(
+        const ResolvedLine &line, const Variation &variation, std::vector<SheetSet> &sets) const
+    {
+        SheetSet set;
+        set.reps = printReps(line.line);
+        set.target = targetWords(line.line);
+        if (line.load) {
+            set.load = formatLoadNumber(line.load->loadKg, m_lifter.unit);
+            set.plates = platesWords(line.load->plates, m_lifter.unit);
+        }
+        for (SetInValues &values : setsInValues(line, variation, m_catalogue)) {
+            set.values = std::move(values);
+            set.rpe = set.values.rpe ? QLocale().toString(*set.values.rpe) : QString();
+            sets.push_back(set);
+        }
+    }
+
+    [[nodiscard]] QString targetWords(const SetLine &line) const
+    {
+        QStringList words;
+        if (const auto *rpe = std::get_if<RpeTarget>(&line.target))
+            words << u'@' + range(rpe->rpe, rpe->to);
+        else if (const auto *rir = std::get_if<ReserveTarget>(&line.target))
+            words << tr("%1 in reserve").arg(range(rir->rir, rir->to));
+        else if (const auto *share = std::get_if<ShareTarget>(&line.target))
+            words << QLocale().toString(share->percent) + u'%';
+        if (const auto *tempo = std::get_if<Tempo>(&line.manner))
+            words
+                << tr("tempo %1-%2-%3").arg(tempo->lowering).arg(tempo->pause).arg(tempo->lifting);
+        else if (const auto *pause = std::get_if<Pause>(&line.manner))
+            words << tr("pause %1").arg(pause->counts);
+        return words.join(QStringLiteral(", "));
+    }
+
+    [[nodiscard]] static QString range(double from, const std::optional<double> &to)
+    {
+        const QLocale locale;
+        return to ? locale.toString(from) + QChar(0x2013) + locale.toString(*to)
+                  : locale.toString(from);
+    }
+
+    [[nodiscard]] QStringList scales() const
+    {
+        return {tr("RPE: 10 = no rep left, 9 = one left, 8 = two left. Write what it was, not what "
+                   "was planned."),
+            tr("Touch: %1. For heavy sets.").arg(touchScale()),
+            tr("Missed a rep? Write the reps that went up, and \"miss\" behind them.")};
+    }
+
+    [[nodiscard]] QStringList cautions() const
+    {
+        QStringList said{tr("Use a spotter or safeties set just below the chest."),
+            tr("Alone: no collars, so that the plates can be tipped off and the bar cannot trap "
+               "you."),
+            tr("Stop at sharp pain, numbness or dizziness, and tell the coach; pain that stays is "
+               "for a doctor or physiotherapist."),
+            tr("Local rules, the federation's rule book and the advice of licensed professionals "
+               "come first. The loads are arithmetic from the log, not medical advice: take less "
+               "on a bad day."),
+            tr("Minors and novices: no maximal attempts without qualified supervision.")};
+        if (m_lifter.birthYear && m_monday.year() - *m_lifter.birthYear <= kGrownUpAge)
+            said.prepend(
+                tr("This lifter may be a minor: train under qualified supervision, without "
+                   "maximal attempts."));
+        return said;
+    }
+
+    const Lifter &m_lifter;
+    QDate m_monday;
+    const EstimateOf &m_estimateOf;
+    std::span<const Variation> m_catalogue;
+    std::map<VariationId, const Variation *> m_variations;
+    std::set<QString> m_said; ///< cautions; words that stand on every card are read on none
+};
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(WeekSheet)
+};
+
+} // namespace
+
+WeekSheet weekSheet(const Lifter &lifter, QDate monday, std::span<const Card> cards,
+    std::span<const Variation> variations, const EstimateOf &estimateOf)
+{
+    return SheetWriter(lifter, monday, variations, estimateOf).write(cards);
+}
+
+QString tempoWords(const Tempo &tempo)
+{
+    if (tempo.lowering > 0)
+        return tempo.lifting > 0 ? Text::tr("%1 counts down, %2 held, %3 up")
+                                       .arg(tempo.lowering)
+                                       .arg(tempo.pause)
+                                       .arg(tempo.lifting)
+                                 : Text::tr("%1 counts down, %2 held, then as fast as possible")
+                                       .arg(tempo.lowering)
+                                       .arg(tempo.pause);
+    return tempo.pause > 0 ? Text::tr("%1-count pause").arg(tempo.pause) : QString();
+}
+
+QString platesWords(const std::vector<PlatePairs> &plates, Unit unit)
+{
+    if (plates.empty())
+        return Text::tr("empty bar");
+    QStringList parts;
+    for (const PlatePairs &kind : plates) {
+        const QString plate = formatLoadNumber(kind.plateKg, unit);
+        parts << (kind.pairs > 1 ? Text::tr("%1 x %2").arg(kind.pairs).arg(plate) : plate);
+    }
+    return parts.join(QStringLiteral(" + "));
+}
+
+QString weekFileName(const WeekSheet &sheet)
+{
+    static const QRegularExpression kOdd(
+        QStringLiteral("[^\\p{L}\\p{N} -]+"), QRegularExpression::UseUnicodePropertiesOption);
+    QString name = sheet.lifter + QStringLiteral(" - ") + sheet.week;
+    name.replace(kOdd, QStringLiteral(" "));
+    return name.simplified().left(kLongestFileName);
+}
+
+} // namespace core

@@ -1,0 +1,86 @@
+#pragma once
+
+#include "core/domain/card.h"
+#include "core/domain/lifter.h"
+#include "core/loads/lift_estimate.h"
+#include "core/loads/set_in_values.h"
+
+#include <QStringList>
+#include <functional>
+#include <optional>
+#include <span>
+#include <vector>
+
+/// What the printed week of one lifter holds, in words and in the lifter's unit; where it stands on
+/// the paper is for ui/print.
+namespace core {
+
+/// One set to do: a row with what is planned and room for what was done.
+struct SheetSet
+{
+    QString reps;   ///< "3"
+    QString target; ///< as the coach wrote it: "@8", "75%"; may be empty
+    QString load;   ///< "102.5", empty where the coach has to say
+    QString plates; ///< on each side: "25 + 15 + 1.25"
+    QString rpe;    ///< expected, to the half: "7.5"; empty where unknown
+    SetInValues values = {};
+
+    friend bool operator==(const SheetSet &, const SheetSet &) = default;
+};
+
+struct SheetCard
+{
+    QString variation;
+    QString code;    ///< of the variation
+    QString setLine; ///< "4x3 @8", lines joined by a comma
+    QString tempo;   ///< "4 counts down, 2 held, then as fast as possible"; may be empty
+    QString purpose;
+    QString note;         ///< the coach's, as written
+    QStringList cautions; ///< of the variation and of the loads
+    std::vector<SheetSet> sets;
+
+    friend bool operator==(const SheetCard &, const SheetCard &) = default;
+};
+
+struct SheetDay
+{
+    QString day; ///< "Monday 4 May"
+    QDate date;
+    std::vector<SheetCard> cards;
+
+    friend bool operator==(const SheetDay &, const SheetDay &) = default;
+};
+
+struct WeekSheet
+{
+    QString lifter;
+    QString week; ///< "4 May to 10 May 2026"
+    QDate monday;
+    QStringList facts;          ///< touch style, meet, bar
+    QString unit;               ///< "kg" or "lb"
+    std::vector<SheetDay> days; ///< only days with cards
+    QStringList scales;         ///< what to write into the boxes for RPE and touch
+    QStringList cautions;       ///< the usual ones, a line each
+
+    friend bool operator==(const WeekSheet &, const WeekSheet &) = default;
+};
+
+/// Estimate of a lift of the lifter; null where there is none.
+using EstimateOf = std::function<const LiftEstimate *(Lift)>;
+
+/// @param monday  first day of the week
+/// @param cards   of the lifter and the week, by day and position; others are left out
+/// @throws std::invalid_argument when problems(lifter.gear) is not empty
+[[nodiscard]] WeekSheet weekSheet(const Lifter &lifter, QDate monday, std::span<const Card> cards,
+    std::span<const Variation> variations, const EstimateOf &estimateOf);
+
+/// Tempo or pause in words; empty where neither is prescribed.
+[[nodiscard]] QString tempoWords(const Tempo &tempo);
+
+/// Plates on each side, heaviest first: "2 x 20 + 5", or that the bar is empty.
+[[nodiscard]] QString platesWords(const std::vector<PlatePairs> &plates, Unit unit);
+
+/// Name for a file about the lifter's week, without its ending: letters, digits, spaces and -.
+[[nodiscard]] QString weekFileName(const WeekSheet &sheet);
+
+} // namespace core

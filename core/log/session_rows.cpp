@@ -1,0 +1,232 @@
+#include "core/log/session_rows.h"
+
+#include "core/domain/variation.h"
+#include "core/loads/set_in_values.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace core {
+
+namespace {
+
+constexpr double kAboutSameLoad = 0.10; ///< share by which an answering load may differ
+constexpr int kMostMaximalReps = 2;
+constexpr double kMaximalRpe = 9.0; ///< rated above
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(SessionRows)
+};
+
+const Variation *withCode(std::span<const Variation> catalogue, const QString &code)
+{
+    const auto found = std::find_if(
+        catalogue.begin(), catalogue.end(), [&code](const Variation &v) { return v.code == code; });
+    return found == catalogue.end() ? nullptr : &*found;
+}
+
+bool worksArea(const DaySet &set, BodyArea area, std::span<const Variation> catalogue)
+{
+    const Variation *variation = find(catalogue, set.variation);
+    const Variation *lead = set.lead ? find(catalogue, set.lead->variation) : nullptr;
+    return (variation && works(*variation, area)) || (lead && works(*lead, area));
+}
+
+/// Readiness was measured on the bench press, and says nothing of the other lifts.
+bool isBench(const DaySet &set, std::span<const Variation> catalogue)
+{
+    const Variation *variation = find(catalogue, set.variation);
+    return variation && variation->lift == Lift::bench;
+}
+
+bool isMaximal(const DaySet &set)
+{
+    return set.isOpenEnded
+        || (set.reps <= kMostMaximalReps && (!set.rpe || *set.rpe > kMaximalRpe));
+}
+
+// Pairing: costs of leaving sets over and of pairs that are not quite what was planned
+
+constexpr double kNever = std::numeric_limits<double>::infinity();
+constexpr double kExtra = 2.0; ///< a logged set that answers no planned one
+constexpr double kOpen = 0.0;  ///< a planned set without an answer: most are, while logging
+constexpr double kOtherReps = 0.5;
+constexpr double kOtherLead = 0.25;
+constexpr double kSwapped = 1.0;
+
+/// Pairs logged with planned sets, see sessionRows().
+class Pairing
+{
+public:
+    Pairing(std::span<const DaySet> planned, std::span<const SetEntry> done,
+        std::span<const Variation> catalogue)
+        : m_planned(planned)
+        , m_done(done)
+        , m_catalogue(catalogue)
+        , m_saysPlanned(std::any_of(done.begin(), done.end(),
+              [](const SetEntry &entry) { return entry.repsPlanned.has_value(); }))
+        , m_least((planned.size() + 1) * (done.size() + 1), 0.0)
+    {
+        for (size_t p = planned.size() + 1; p-- > 0;)
+            for (size_t d = done.size() + 1; d-- > 0;)
+                least(p, d) = std::min({byOpen(p, d), byExtra(p, d), byPair(p, d)});
+    }
+
+    [[nodiscard]] std::vector<SessionRow> rows()
+    {
+        std::vector<SessionRow> rows;
+        size_t p = 0;
+        size_t d = 0;
+        while (p < m_planned.size() || d < m_done.size()) {
+            // Of equal ways the one that answers the earlier set.
+            if (byPair(p, d) <= least(p, d))
+                rows.push_back({p++, d++});
+            else if (byExtra(p, d) <= least(p, d))
+                rows.push_back({std::nullopt, d++});
+            else
+                rows.push_back({p++, std::nullopt});
+        }
+        return rows;
+    }
+
+private:
+    /// Least cost of the sets from p and from d on.
+    double &least(size_t p, size_t d) { return m_least[p * (m_done.size() + 1) + d]; }
+
+    double byOpen(size_t p, size_t d)
+    {
+        if (p == m_planned.size())
+            return d == m_done.size() ? 0.0 : kNever;
+        return kOpen + least(p + 1, d);
+    }
+    double byExtra(size_t p, size_t d)
+    {
+        return d == m_done.size() ? (p == m_planned.size() ? 0.0 : kNever)
+                                  : kExtra + least(p, d + 1);
+    }
+    double byPair(size_t p, size_t d)
+    {
+        return p == m_planned.size() || d == m_done.size()
+            ? kNever
+            : pairCost(m_planned[p], m_done[d]) + least(p + 1, d + 1);
+    }
+
+    [[nodiscard]] double pairCost(const DaySet &planned, const SetEntry &done) const
+    {
+        const bool isSame = planned.variation == done.variation;
+        if (!done.repsPlanned) {
+            const bool isNear =
+                !planned.planKg || std::abs(done.loadKg / *planned.planKg - 1.0) <= kAboutSameLoad;
+            return isSame && isNear && !m_saysPlanned ? 0.0 : kNever;
+        }
+        const bool sameReps = *done.repsPlanned == planned.reps;
+        if (isSame)
+            return (sameReps ? 0.0 : kOtherReps)
+                + (planned.lead.has_value() == done.lead.has_value() ? 0.0 : kOtherLead);
+        return sameReps && sameLift(planned.variation, done.variation) ? kSwapped : kNever;
+    }
+
+    [[nodiscard]] bool sameLift(VariationId a, VariationId b) const
+    {
+        const Variation *one = find(m_catalogue, a);
+        const Variation *other = find(m_catalogue, b);
+        return one && other && one->lift == other->lift;
+    }
+
+    std::span<const DaySet> m_planned;
+    std::span<const SetEntry> m_done;
+    std::span<const Variation> m_catalogue;
+    bool m_saysPlanned;
+    std::vector<double> m_least;
+};
+
+} // namespace
+
+std::vector<DaySet> daySets(
+    std::span<const ResolvedCard> cards, std::span<const Variation> catalogue)
+{
+    std::vector<DaySet> sets;
+    for (const ResolvedCard &card : cards) {
+        const Variation *variation = find(catalogue, card.card.variation);
+        if (!variation)
+            continue;
+        for (size_t line = 0; line < card.lines.size(); ++line)
+            for (const SetInValues &values :
+                setsInValues(card.lines[line], *variation, catalogue)) {
+                DaySet set;
+                set.card = card.card.id;
+                set.line = line;
+                const Variation *done = withCode(catalogue, values.code);
+                set.variation = done ? done->id : variation->id;
+                if (values.leadReps > 0)
+                    set.lead = {variation->id, values.leadReps};
+                set.reps = values.reps;
+                set.isExact = values.isExact;
+                set.isOpenEnded = values.isOpenEnded;
+                set.repsText = printReps(card.lines[line].line);
+                set.planKg = set.loadKg = values.loadKg;
+                set.rpe = values.rpe;
+                set.why = card.lines[line].why;
+                sets.push_back(std::move(set));
+            }
+    }
+    return sets;
+}
+
+std::vector<DaySet> adjusted(std::vector<DaySet> sets, const CheckIn &checkIn,
+    const ReadinessAdvice &advice, bool shiftLoads, std::span<const Variation> catalogue,
+    const PlateTable &plates)
+{
+    for (DaySet &set : sets) {
+        if (checkIn.pain && checkIn.pain->area && worksArea(set, *checkIn.pain->area, catalogue))
+            set.withheld = Text::tr("Pain (%1): nothing is suggested for this set. Stop what hurts "
+                                    "and refer.")
+                               .arg(words(*checkIn.pain->area));
+        else if (!advice.mayGoMaximal && isMaximal(set))
+            set.withheld = Text::tr("No maximal attempt today: agree on something lighter.");
+        if (!set.withheld.isEmpty())
+            set.loadKg.reset();
+        else if (shiftLoads && set.loadKg && isBench(set, catalogue))
+            set.loadKg = plates
+                             .round(*set.loadKg * advice.loadFactor,
+                                 advice.loadFactor > 1.0 ? Rounding::down : Rounding::nearest)
+                             .loadKg;
+    }
+    return sets;
+}
+
+std::vector<SessionRow> sessionRows(std::span<const DaySet> planned, std::span<const SetEntry> done,
+    std::span<const Variation> catalogue)
+{
+    return Pairing(planned, done, catalogue).rows();
+}
+
+SetEntry asPlanned(const DaySet &set)
+{
+    SetEntry entry;
+    entry.variation = set.variation;
+    entry.lead = set.lead;
+    entry.loadKg = set.loadKg.value_or(0.0);
+    entry.repsPlanned = set.reps;
+    entry.repsDone = set.isExact && set.withheld.isEmpty() ? set.reps : 0;
+    return entry;
+}
+
+SetAsked askedOf(const DaySet &set, std::span<const Variation> catalogue)
+{
+    const Variation *variation = find(catalogue, set.variation);
+    SetAsked asked;
+    asked.variation = variation ? variation->name : QStringLiteral("?");
+    asked.loadKg = set.loadKg;
+    if (set.isExact)
+        asked.reps = set.reps;
+    asked.rpe = set.rpe;
+    if (set.lead)
+        asked.leadReps = set.lead->reps;
+    return asked;
+}
+
+} // namespace core

@@ -1,0 +1,185 @@
+#include "core/notation/card_text.h"
+
+#include "core/domain/variation.h"
+#include "core/notation/set_line.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <tuple>
+
+namespace core {
+
+namespace {
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(CardText)
+};
+
+constexpr int kDaysOfWeek = 7;
+
+/// Day of the week 1..7 that the line names and nothing else.
+std::optional<int> dayNamed(const QString &line, const QLocale &locale)
+{
+    for (int day = 1; day <= kDaysOfWeek; ++day)
+        for (const QLocale::FormatType format : {QLocale::LongFormat, QLocale::ShortFormat})
+            if (line.compare(locale.standaloneDayName(day, format), Qt::CaseInsensitive) == 0)
+                return day;
+    return std::nullopt;
+}
+
+const Variation *named(const QString &name, std::span<const Variation> catalogue)
+{
+    const Variation *found = nullptr;
+    for (const Variation &variation : catalogue)
+        if (name.compare(variation.name, Qt::CaseInsensitive) == 0
+            || name.compare(variation.code, Qt::CaseInsensitive) == 0)
+            if (!found || found->retired)
+                found = &variation;
+    return found;
+}
+
+/// Set lines on one row, notes to the sets included; as written where they cannot be read.
+QString onOneRow(const QString &setLine)
+{
+    const ParsedSetLines parsed = parseSetLines(setLine);
+    if (parsed.error)
+        return setLine.simplified();
+    QStringList lines;
+    for (const SetLine &line : parsed.lines)
+        lines << print(line);
+    // A note to a set runs to the end of its row, so what follows it goes on a row of its own.
+    QString row;
+    for (qsizetype i = 0; i < lines.size(); ++i) {
+        row += lines[i];
+        if (i + 1 < lines.size())
+            row += lines[i].contains(u';') ? QStringLiteral("\n/ ") : QStringLiteral(" / ");
+    }
+    return row;
+}
+
+class Reader
+{
+public:
+    Reader(std::span<const Variation> catalogue, const QLocale &locale)
+        : m_catalogue(catalogue)
+        , m_locale(locale)
+    {
+    }
+
+    ParsedCardText read(const QString &text)
+    {
+        for (const QString &line : text.split(u'\n')) {
+            ++m_line;
+            take(line);
+            if (m_result.error)
+                break;
+        }
+        for (size_t i = 0; i < m_result.rows.size() && !m_result.error; ++i)
+            checkSets(m_result.rows[i], m_written[i]);
+        if (m_result.error)
+            m_result.rows.clear();
+        return std::move(m_result);
+    }
+
+private:
+    struct Written
+    {
+        int line;
+        int column;
+    };
+
+    void take(const QString &line)
+    {
+        const QString words = line.trimmed();
+        if (words.isEmpty())
+            return;
+        if (words.startsWith(u'/') && !m_result.rows.empty()) {
+            m_result.rows.back().setLine += u'\n' + words.mid(1).trimmed();
+        } else if (line.front().isSpace() && !m_result.rows.empty()) {
+            QString &note = m_result.rows.back().note;
+            note += note.isEmpty() ? words : u'\n' + words;
+        } else if (const auto day = dayNamed(words, m_locale)) {
+            m_offset = m_day ? m_offset + (*day - *m_day + kDaysOfWeek) % kDaysOfWeek : 0;
+            m_day = day;
+        } else {
+            takeCard(line);
+        }
+    }
+
+    void takeCard(const QString &line)
+    {
+        const qsizetype colon = line.indexOf(u':');
+        const QString name = line.left(colon < 0 ? line.size() : colon).trimmed();
+        const Variation *variation = named(name, m_catalogue);
+        if (!variation) {
+            refuse(1,
+                Text::tr("There is no variation \"%1\" in the catalogue. Write its name or code, a "
+                         "colon, and the sets: %2: 4x3 @8.")
+                    .arg(name, m_catalogue.empty() ? Text::tr("name") : m_catalogue.front().name));
+            return;
+        }
+        m_result.rows.push_back(
+            {m_offset, variation->id, colon < 0 ? QString() : line.mid(colon + 1).trimmed(), {}});
+        const qsizetype skipped =
+            colon < 0 ? 0 : line.size() - QStringView(line).mid(colon + 1).trimmed().size();
+        m_written.push_back({m_line, int(skipped)});
+    }
+
+    void checkSets(CardRow &row, Written written)
+    {
+        const ParsedSetLines parsed = parseSetLines(row.setLine);
+        if (!parsed.error) {
+            row.setLine = print(parsed.lines);
+            return;
+        }
+        const bool first = parsed.error->line == 1;
+        m_line = written.line + parsed.error->line - 1;
+        refuse(parsed.error->column + (first ? written.column : 0), parsed.error->words);
+    }
+
+    void refuse(int column, const QString &words) { m_result.error = {m_line, column, words}; }
+
+    std::span<const Variation> m_catalogue;
+    const QLocale &m_locale;
+    ParsedCardText m_result;
+    std::vector<Written> m_written; ///< where the sets of each row begin
+    std::optional<int> m_day;
+    int m_offset = 0;
+    int m_line = 0;
+};
+
+} // namespace
+
+QString cardText(
+    std::vector<Card> cards, std::span<const Variation> catalogue, const QLocale &locale)
+{
+    std::sort(cards.begin(), cards.end(), [](const Card &a, const Card &b) {
+        return std::tie(a.day, a.position) < std::tie(b.day, b.position);
+    });
+    const bool severalDays = !cards.empty() && cards.front().day != cards.back().day;
+    QString text;
+    QDate day;
+    for (const Card &card : cards) {
+        if (severalDays && card.day != day)
+            text += locale.standaloneDayName(card.day.dayOfWeek()) + u'\n';
+        day = card.day;
+        const Variation *variation = find(catalogue, card.variation);
+        text += variation ? variation->name : QStringLiteral("?");
+        if (const QString sets = onOneRow(card.setLine); !sets.isEmpty())
+            text += QStringLiteral(": ") + sets;
+        text += u'\n';
+        for (const QString &line : card.note.split(u'\n', Qt::SkipEmptyParts))
+            text += QStringLiteral("    ") + line.trimmed() + u'\n';
+    }
+    return text;
+}
+
+ParsedCardText parseCardText(
+    const QString &text, std::span<const Variation> catalogue, const QLocale &locale)
+{
+    return Reader(catalogue, locale).read(text);
+}
+
+} // namespace core

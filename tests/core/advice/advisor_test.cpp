@@ -1,0 +1,309 @@
+#include "core/advice/advisor.h"
+
+#include "tests/core/plan/plan_rows.h"
+
+#include <gmock/gmock.h>
+#include <numeric>
+#include <rapidcheck/gtest.h>
+
+using namespace core;
+using namespace tests;
+using testing::Contains;
+using testing::IsEmpty;
+using testing::Not;
+
+namespace {
+
+const QDate kWednesday(2026, 3, 4);
+
+/// A grown lifter with a year of log, and what the tests change about them.
+struct Desk
+{
+    Lifter lifter;
+    std::vector<Variation> catalogue = builtInCatalogue();
+    std::vector<Card> cards;
+    std::vector<LoggedSession> sessions;
+    std::optional<CheckIn> checkIn;
+    std::optional<LiftEstimate> estimate;
+
+    explicit Desk(TouchStyle style)
+    {
+        lifter.touchStyle = style;
+        lifter.birthYear = 1995;
+        for (int back = 365; back > 3; back -= 3) // rotating, so that nothing was done yesterday
+            sessions.push_back(sessionOf(kWednesday.addDays(-back),
+                {setOf(id("comp"), 100, 3, 8.0), setOf(id("close_grip"), 90, 5, 8.0),
+                    setOf(id("off_chest_pause"), 95, 2, 8.0), setOf(id("feet_up"), 85, 6, 7.0)}));
+    }
+
+    VariationId id(const char *code) const { return idOf(code); }
+
+    Ranking rank(int reps, std::optional<double> rpe = std::nullopt, Lift lift = Lift::bench) const
+    {
+        return core::rank({lift, reps, rpe},
+            {lifter, catalogue, kWednesday, cards, sessions, checkIn ? &*checkIn : nullptr,
+                estimate ? &*estimate : nullptr});
+    }
+
+    void feel(std::map<BodyArea, int> soreness)
+    {
+        checkIn.emplace();
+        checkIn->day = kWednesday;
+        checkIn->soreness = std::move(soreness);
+    }
+    void hurts(std::optional<BodyArea> area)
+    {
+        if (!checkIn)
+            feel({});
+        checkIn->pain = PainFlag{area, QStringLiteral("wrist")};
+    }
+
+    const Variation &of(const Advice &advice) const
+    {
+        return catalogue[size_t(advice.variation.value - 1)];
+    }
+    std::vector<std::string> order(const Ranking &ranking) const
+    {
+        std::vector<std::string> codes;
+        for (const Advice &advice : ranking.advice)
+            codes.push_back(of(advice).code.toStdString());
+        return codes;
+    }
+    std::vector<std::string> top(const Ranking &ranking, size_t count) const
+    {
+        std::vector<std::string> codes = order(ranking);
+        codes.resize(std::min(count, codes.size()));
+        return codes;
+    }
+};
+
+const Advice &adviceOn(const Desk &desk, const Ranking &ranking, const char *code)
+{
+    for (const Advice &advice : ranking.advice)
+        if (advice.variation == desk.id(code))
+            return advice;
+    throw std::invalid_argument(code);
+}
+
+double pointsFor(const Advice &advice, AdviceTerm::About about)
+{
+    double points = 0.0;
+    for (const AdviceTerm &term : advice.terms)
+        points += term.about == about ? term.points : 0.0;
+    return points;
+}
+
+rc::Gen<Desk> anyDesk()
+{
+    return rc::gen::exec([] {
+        Desk desk(*rc::gen::element(TouchStyle::undecided, TouchStyle::soft, TouchStyle::sinking));
+        if (*rc::gen::arbitrary<bool>())
+            desk.sessions.clear();
+        desk.lifter.birthYear = *rc::gen::inRange(1960, 2012);
+        if (*rc::gen::arbitrary<bool>())
+            desk.lifter.meetDate = kWednesday.addDays(*rc::gen::inRange(-10, 60));
+        std::map<BodyArea, int> soreness;
+        for (const BodyArea area : kBodyAreas)
+            if (*rc::gen::arbitrary<bool>())
+                soreness[area] = *rc::gen::inRange(1, 6);
+        desk.feel(soreness);
+        return desk;
+    });
+}
+
+} // namespace
+
+// Facts of the trade, common practice, no source.
+
+TEST(Advisor, SoftTouchFreshAndHeavyCallsForOffChestPauseAndATempoLeadRep)
+{
+    const Desk desk(TouchStyle::soft);
+    for (const int reps : {2, 3}) {
+        const Ranking ranking = desk.rank(reps);
+        EXPECT_THAT(
+            desk.top(ranking, 2), testing::UnorderedElementsAre("off_chest_pause", "tempo_4_2_0"));
+        EXPECT_EQ(adviceOn(desk, ranking, "tempo_4_2_0").leadReps, 1);
+        EXPECT_EQ(adviceOn(desk, ranking, "off_chest_pause").leadReps, 0);
+    }
+    EXPECT_THAT(desk.top(desk.rank(1), 1), testing::ElementsAre("off_chest_pause"));
+}
+
+TEST(Advisor, SoreBackOrLegsCallForFeetUp)
+{
+    for (const TouchStyle style : {TouchStyle::soft, TouchStyle::sinking, TouchStyle::undecided})
+        for (const BodyArea area : {BodyArea::back, BodyArea::legs})
+            for (const int reps : {1, 2, 3, 5, 8}) {
+                Desk desk(style);
+                desk.feel({{area, 2}});
+                EXPECT_THAT(desk.top(desk.rank(reps), 1), testing::ElementsAre("feet_up"))
+                    << "reps " << reps << ", sore " << words(area).toStdString();
+            }
+}
+
+TEST(Advisor, FiveRepsPutNeitherTempoNorOffChestOnTop)
+{
+    for (const TouchStyle style : {TouchStyle::soft, TouchStyle::sinking, TouchStyle::undecided}) {
+        const Desk desk(style);
+        const Ranking ranking = desk.rank(5);
+        EXPECT_THAT(desk.top(ranking, 3), Not(Contains("off_chest_pause")));
+        EXPECT_THAT(desk.top(ranking, 3), Not(Contains("tempo_4_2_0")));
+        EXPECT_LT(pointsFor(adviceOn(desk, ranking, "tempo_4_2_0"), AdviceTerm::About::reps), 0.0);
+    }
+}
+
+TEST(Advisor, ASinkingTouchGetsTheLongPauseWhenHeavy)
+{
+    EXPECT_THAT(Desk(TouchStyle::sinking).top(Desk(TouchStyle::sinking).rank(3), 1),
+        testing::ElementsAre("long_pause"));
+}
+
+TEST(Advisor, FreshAndHeavyKeepsFeetUpDown)
+{
+    const Desk desk(TouchStyle::undecided);
+    EXPECT_LT(
+        pointsFor(adviceOn(desk, desk.rank(2), "feet_up"), AdviceTerm::About::freshness), 0.0);
+    EXPECT_EQ(
+        pointsFor(adviceOn(desk, desk.rank(6), "feet_up"), AdviceTerm::About::freshness), 0.0);
+}
+
+TEST(Advisor, YesterdaysSquatsAndDeadliftsCountUntilTheLifterSaysOtherwise)
+{
+    Desk desk(TouchStyle::soft);
+    const QDate yesterday = kWednesday.addDays(-1);
+    const double before = adviceOn(desk, desk.rank(5), "feet_up").score;
+    desk.cards = {cardOf(1, yesterday, 0, desk.id("squat"), QStringLiteral("5x5 @8"))};
+    const double planned = adviceOn(desk, desk.rank(5), "feet_up").score;
+    EXPECT_GT(planned, before);
+
+    // Planned, but another session was logged in its place: it was not done.
+    Desk missed = desk;
+    missed.sessions.push_back(sessionOf(yesterday, {setOf(desk.id("board_5cm"), 90, 5, 6.0)}));
+    EXPECT_EQ(adviceOn(missed, missed.rank(5), "feet_up").score, before);
+
+    Desk done = missed;
+    done.sessions.back().sets.push_back(setOf(desk.id("deadlift"), 200, 3, 9.0));
+    EXPECT_GT(adviceOn(done, done.rank(5), "feet_up").score, before);
+
+    done.feel({{BodyArea::back, 5}, {BodyArea::legs, 4}});
+    EXPECT_EQ(adviceOn(done, done.rank(5), "feet_up").score, before);
+}
+
+TEST(Advisor, NearTheMeetCompetitionBenchLeadsAndNothingNewComesIn)
+{
+    Desk desk(TouchStyle::soft);
+    desk.lifter.meetDate = kWednesday.addDays(6);
+    const Ranking ranking = desk.rank(1);
+    EXPECT_THAT(desk.top(ranking, 1), testing::ElementsAre("comp"));
+    EXPECT_LT(pointsFor(adviceOn(desk, ranking, "board_5cm"), AdviceTerm::About::meet), 0.0);
+
+    desk.lifter.meetDate = kWednesday.addDays(-1); // over
+    EXPECT_EQ(pointsFor(adviceOn(desk, desk.rank(1), "comp"), AdviceTerm::About::meet), 0.0);
+}
+
+TEST(Advisor, AFullWeekTurnsAwayWhatCostsMuch)
+{
+    Desk desk(TouchStyle::soft);
+    const double before = adviceOn(desk, desk.rank(1), "tempo_4_2_0").score;
+    desk.cards = {cardOf(1, kWednesday.addDays(2), 0, desk.id("comp"), QStringLiteral("30x2 @7"))};
+    EXPECT_LT(adviceOn(desk, desk.rank(1), "tempo_4_2_0").score, before);
+}
+
+TEST(Advisor, AWeakOwnRatioSpeaksForAVariationOnceItIsSure)
+{
+    Desk desk(TouchStyle::undecided);
+    LiftEstimate estimate;
+    estimate.rows = {desk.id("comp"), desk.id("close_grip")};
+    estimate.estimate.variations = {{{1.0, 1.0, 1.0}, {}, 50}, {{0.90, 0.88, 0.92}, {}, 20}};
+    desk.estimate = estimate;
+    const auto about = AdviceTerm::About::ownRatio;
+    EXPECT_GT(pointsFor(adviceOn(desk, desk.rank(5), "close_grip"), about), 0.0); // usual: 0.95
+    desk.estimate->estimate.variations[1].ratio = {0.90, 0.80, 1.0};
+    EXPECT_LT(pointsFor(adviceOn(desk, desk.rank(5), "close_grip"), about), 0.0);
+}
+
+TEST(Advisor, PainAsksToStopAndToRefer)
+{
+    Desk desk(TouchStyle::soft);
+    desk.hurts(BodyArea::shoulders);
+    const Ranking shoulders = desk.rank(3);
+    ASSERT_THAT(shoulders.cautions, Not(IsEmpty()));
+    EXPECT_TRUE(shoulders.cautions.front().contains(QStringLiteral("Stop")));
+    EXPECT_TRUE(shoulders.cautions.front().contains(QStringLiteral("physician")));
+    // The board spares the shoulders, but its loads are above competition loads.
+    EXPECT_THAT(shoulders.advice, IsEmpty());
+    desk.hurts(BodyArea::elbows); // dumbbells are easier on elbows, but they are no way round pain
+    EXPECT_THAT(desk.rank(8).advice, IsEmpty());
+
+    desk.hurts(BodyArea::legs);
+    EXPECT_THAT(desk.order(desk.rank(3)), testing::ElementsAre("feet_up"));
+    desk.hurts(std::nullopt);
+    EXPECT_THAT(desk.rank(3).advice, IsEmpty());
+}
+
+TEST(Advisor, MinorsAndNewcomersGetNoMaximalAttempts)
+{
+    Desk minor(TouchStyle::soft);
+    minor.lifter.birthYear = kWednesday.year() - 16;
+    EXPECT_LE(minor.rank(1, 10.0).mostRpe.value(), 8.0);
+    EXPECT_THAT(minor.rank(1, 10.0).cautions, Not(IsEmpty()));
+
+    Desk fresh(TouchStyle::soft);
+    fresh.sessions.erase(fresh.sessions.begin(), fresh.sessions.end() - 10);
+    EXPECT_LE(fresh.rank(1, 10.0).mostRpe.value(), 8.0);
+
+    EXPECT_FALSE(Desk(TouchStyle::soft).rank(1, 10.0).mostRpe);
+}
+
+TEST(Advisor, RetiredVariationsAndOtherLiftsStayOut)
+{
+    Desk desk(TouchStyle::soft);
+    for (Variation &v : desk.catalogue)
+        v.retired = v.id == desk.id("off_chest_pause");
+    EXPECT_THAT(desk.order(desk.rank(2)), Not(Contains("off_chest_pause")));
+    EXPECT_THAT(desk.order(desk.rank(3, {}, Lift::squat)), Contains("squat"));
+}
+
+TEST(Advisor, ASlotWithoutRepsIsTheCallersBug)
+{
+    EXPECT_THROW((void)Desk(TouchStyle::soft).rank(0), std::invalid_argument);
+}
+
+RC_GTEST_PROP(AdvisorProperty, TheScoreIsTheSumOfItsReasonsAndOrdersTheList, ())
+{
+    const Desk desk = *anyDesk();
+    const Ranking ranking = desk.rank(*rc::gen::inRange(1, 13));
+    RC_ASSERT(!ranking.advice.empty());
+    for (size_t i = 0; i < ranking.advice.size(); ++i) {
+        const Advice &advice = ranking.advice[i];
+        double sum = 0.0;
+        for (const AdviceTerm &term : advice.terms) {
+            RC_ASSERT(term.points != 0.0);
+            RC_ASSERT(term.words.endsWith(u'.'));
+            sum += term.points;
+        }
+        RC_ASSERT(std::abs(sum - advice.score) < 1e-9);
+        RC_ASSERT(!advice.terms.empty());
+        RC_ASSERT(i == 0 || ranking.advice[i - 1].score >= advice.score);
+    }
+}
+
+RC_GTEST_PROP(AdvisorProperty, PainNeverYieldsAnythingHeavier, ())
+{
+    Desk desk = *anyDesk();
+    const int reps = *rc::gen::inRange(1, 13);
+    const Ranking well = desk.rank(reps);
+    desk.hurts(*rc::gen::element(std::optional<BodyArea>(), std::optional(BodyArea::back),
+        std::optional(BodyArea::legs), std::optional(BodyArea::chest),
+        std::optional(BodyArea::shoulders), std::optional(BodyArea::elbows)));
+    const Ranking inPain = desk.rank(reps);
+
+    const auto heaviest = [&desk](const Ranking &ranking) {
+        return std::accumulate(ranking.advice.begin(), ranking.advice.end(), 0.0,
+            [&desk](double most, const Advice &a) { return std::max(most, desk.of(a).ratio); });
+    };
+    RC_ASSERT(heaviest(inPain) <= std::min(heaviest(well), 1.0));
+    RC_ASSERT(inPain.mostRpe.has_value());
+    RC_ASSERT(*inPain.mostRpe <= well.mostRpe.value_or(10.0));
+    for (const Advice &advice : inPain.advice)
+        RC_ASSERT(!works(desk.of(advice), desk.checkIn->pain->area.value()));
+}

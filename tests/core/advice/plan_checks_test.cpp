@@ -1,0 +1,300 @@
+#include "core/advice/plan_checks.h"
+
+#include "core/plan/plan_edits.h"
+#include "tests/core/plan/estimate_values.h"
+#include "tests/core/plan/plan_rows.h"
+
+#include <gmock/gmock.h>
+#include <set>
+
+using namespace core;
+using namespace tests;
+using testing::IsEmpty;
+
+namespace {
+
+const QDate kMonday(2026, 3, 2);
+
+/// A grown lifter with eight weeks of log: three bench days of 4 x 3 at 85 kg and one squat day a
+/// week, max 100 kg.
+struct Desk
+{
+    Lifter lifter;
+    std::vector<LoggedSession> sessions;
+    std::vector<Card> cards;
+    std::vector<CheckIn> checkIns;
+    LiftEstimate bench = plainEstimate(kMonday);
+
+    Desk()
+    {
+        lifter.id = {1};
+        lifter.birthYear = 1995;
+        lifter.gear = usualGear(Unit::kilogram);
+        for (int week = 1; week <= 8; ++week)
+            for (const int day : {0, 2, 4}) {
+                const QDate date = kMonday.addDays(day - 7 * week);
+                sessions.push_back(sessionOf(date,
+                    std::vector<SetEntry>(4, setOf(idOf("comp"), day == 0 ? 95 : 85, 3, 8.0))));
+                if (day == 2)
+                    sessions.back().sets.push_back(setOf(idOf("squat"), 140, 5, 8.0));
+            }
+    }
+
+    void plan(int day, const char *code, const QString &setLine)
+    {
+        const int position = int(cardsOn(cards, kMonday.addDays(day)).size());
+        cards.push_back(
+            cardOf(qint64(cards.size()) + 1, kMonday.addDays(day), position, idOf(code), setLine));
+    }
+
+    CheckIn &feels(int day)
+    {
+        CheckIn checkIn;
+        checkIn.day = kMonday.addDays(day);
+        checkIns.push_back(checkIn);
+        return checkIns.back();
+    }
+
+    std::vector<Finding> check() const
+    {
+        const auto estimateOf = [this](
+                                    Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
+        const auto resolved = resolveCards(cards, {lifter, builtInCatalogue(), estimateOf});
+        return core::check({lifter, builtInCatalogue(), sessions, resolved, estimateOf, checkIns});
+    }
+
+    std::vector<CheckRule> rules() const
+    {
+        std::vector<CheckRule> rules;
+        for (const Finding &finding : check())
+            rules.push_back(finding.key.rule);
+        return rules;
+    }
+};
+
+const Finding &findingOf(const std::vector<Finding> &findings, CheckRule rule)
+{
+    for (const Finding &finding : findings)
+        if (finding.key.rule == rule)
+            return finding;
+    throw std::invalid_argument("no such finding");
+}
+
+} // namespace
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::Not;
+
+TEST(PlanChecks, AnOrdinaryWeekPasses)
+{
+    Desk desk;
+    desk.plan(0, "comp", u"4x3 @8"_qs);
+    desk.plan(2, "feet_up", u"4x5 70%"_qs);
+    desk.plan(2, "squat", u"1x5 140kg"_qs);
+    desk.plan(4, "comp", u"3x3 85kg"_qs);
+    for (const Finding &finding : desk.check())
+        ADD_FAILURE() << finding.words.toStdString();
+}
+
+TEST(PlanChecks, EveryFindingSaysWhatAndWhatToDo)
+{
+    Desk desk;
+    desk.lifter.birthYear = 2010;
+    desk.lifter.meetDate = kMonday.addDays(5);
+    CheckIn &said = desk.feels(-1);
+    said.soreness[BodyArea::legs] = 1;
+    said.pain = PainFlag{BodyArea::chest, {}};
+    desk.plan(0, "tempo_4_2_0", u"8x8 @8"_qs);
+    desk.plan(1, "off_chest_pause", u"4x1 102.5kg"_qs);
+    desk.plan(2, "close_grip", u"20x5 95%"_qs);
+    desk.plan(3, "comp", u"3x1 @9.5"_qs);
+    std::set<CheckRule> seen;
+    for (const Finding &finding : desk.check()) {
+        EXPECT_TRUE(finding.words.endsWith(u'.')) << finding.words.toStdString();
+        EXPECT_TRUE(finding.remedy.endsWith(u'.')) << finding.remedy.toStdString();
+        EXPECT_EQ(finding.key.lifter, desk.lifter.id);
+        EXPECT_EQ(finding.key.monday, kMonday);
+        seen.insert(finding.key.rule);
+    }
+    EXPECT_GE(seen.size(), 8u);
+}
+
+TEST(PlanChecks, RepsBeyondTheRangeOfAVariation)
+{
+    Desk desk;
+    desk.plan(0, "off_chest_pause", u"2x3 @7\n1x5 @7"_qs); // 1 to 3
+    ASSERT_THAT(desk.rules(), ElementsAre(CheckRule::repsOutOfRange));
+    const Finding finding = desk.check().front();
+    EXPECT_EQ(finding.severity, Severity::warning);
+    EXPECT_EQ(finding.key.card, CardId{1});
+    EXPECT_EQ(finding.measure, 2.0);
+
+    Desk lead; // one tempo rep leads, four competition reps follow: both in their range
+    lead.plan(0, "tempo_4_2_0", u"3x1+4 @7"_qs);
+    EXPECT_THAT(lead.rules(), IsEmpty());
+
+    Desk few; // 3 to 12
+    few.plan(0, "close_grip", u"3x2 @7"_qs);
+    EXPECT_EQ(findingOf(few.check(), CheckRule::repsOutOfRange).severity, Severity::hint);
+}
+
+TEST(PlanChecks, AJumpAgainstTheLiftersOwnWeeks)
+{
+    Desk desk; // usual: 36 lifts a week, so up to 43 pass
+    desk.plan(0, "comp", u"14x3 60kg"_qs);
+    EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::weeklyLifts)));
+    desk.plan(2, "comp", u"1x3 60kg"_qs); // 45
+    const Finding lifts = findingOf(desk.check(), CheckRule::weeklyLifts);
+    EXPECT_FALSE(lifts.key.card.isValid());
+    EXPECT_THAT(lifts.words.toStdString(), testing::HasSubstr("45 lifts"));
+    EXPECT_THAT(lifts.words.toStdString(), testing::HasSubstr("36 to 36"));
+    EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::weeklyTonnage))); // light
+
+    Desk heavy; // usual tonnage: 12 x 95 + 24 x 85 = 3180 kg
+    heavy.plan(0, "feet_up", u"13x3 100kg"_qs);
+    EXPECT_THAT(heavy.rules(), Contains(CheckRule::weeklyTonnage));
+
+    Desk unknown;
+    unknown.sessions.clear();
+    unknown.plan(0, "comp", u"20x3 60kg"_qs);
+    EXPECT_THAT(unknown.rules(), IsEmpty()); // no habit to be measured against
+}
+
+TEST(PlanChecks, LaterWeeksAreMeasuredAgainstTheWeeksPlannedBefore)
+{
+    Desk desk;
+    for (int week = 0; week < 4; ++week)
+        desk.plan(7 * week, "comp", QStringLiteral("%1x3 60kg").arg(13 + 2 * week));
+    // 39, 45, 51, 57 lifts after 36: never more than a fifth above the fullest before.
+    desk.cards.erase(desk.cards.begin()); // without the first step up the second is a jump
+    EXPECT_THAT(desk.rules(), Contains(CheckRule::weeklyLifts));
+    Desk steady;
+    for (int week = 0; week < 4; ++week)
+        steady.plan(7 * week, "comp", QStringLiteral("%1x3 60kg").arg(13 + 2 * week));
+    EXPECT_THAT(steady.rules(), Not(Contains(CheckRule::weeklyLifts)));
+}
+
+TEST(PlanChecks, WhatWasPlannedOnLoggedDaysDoesNotCountTwice)
+{
+    Desk desk;
+    for (const int day : {0, 2, 4}) {
+        desk.plan(day, "comp", u"4x3 85kg"_qs);
+        desk.sessions.push_back(sessionOf(
+            kMonday.addDays(day), std::vector<SetEntry>(4, setOf(idOf("comp"), 85, 3, 8.0))));
+    }
+    EXPECT_THAT(desk.rules(), IsEmpty());
+}
+
+TEST(PlanChecks, TooManyDaysNearMaximum)
+{
+    Desk desk;
+    desk.plan(0, "comp", u"1x1 90kg"_qs);
+    desk.plan(2, "feet_up", u"1x1 87.5kg"_qs); // 95 kg max
+    EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::daysNearMaximum)));
+    desk.plan(4, "comp", u"2x2 92.5kg"_qs);
+    EXPECT_EQ(findingOf(desk.check(), CheckRule::daysNearMaximum).measure, 3.0);
+}
+
+TEST(PlanChecks, NearTheMeetCompetitionBenchIsInThePlan)
+{
+    Desk desk;
+    desk.lifter.meetDate = kMonday.addDays(12);
+    desk.plan(0, "feet_up", u"3x3 @7"_qs);
+    EXPECT_THAT(desk.rules(), Contains(CheckRule::noCompetitionLift));
+    Desk lead = desk; // competition reps after a lead rep count
+    lead.plan(2, "tempo_4_2_0", u"2x1+2 @7"_qs);
+    EXPECT_THAT(lead.rules(), Not(Contains(CheckRule::noCompetitionLift)));
+    desk.lifter.meetDate = kMonday.addDays(60);
+    EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::noCompetitionLift)));
+    desk.lifter.meetDate = kMonday.addDays(-1); // over
+    EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::noCompetitionLift)));
+}
+
+TEST(PlanChecks, NothingUntrainedInTheWeekOfTheMeet)
+{
+    Desk desk;
+    desk.lifter.meetDate = kMonday.addDays(11);
+    desk.plan(7, "incline", u"3x6 60kg"_qs);
+    EXPECT_THAT(desk.rules(), Contains(CheckRule::untrainedOnMeetWeek));
+    desk.plan(1, "incline", u"3x6 60kg"_qs); // planned before that week
+    EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::untrainedOnMeetWeek)));
+    Desk before = desk;
+    before.cards = {before.cards[1]};
+    EXPECT_THAT(before.rules(), Not(Contains(CheckRule::untrainedOnMeetWeek)));
+}
+
+TEST(PlanChecks, LoadsAboveAnythingDoneLately)
+{
+    Desk desk; // the heaviest was 95 kg
+    desk.plan(0, "comp", u"1x1 95kg"_qs);
+    EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::aboveLately)));
+    desk.plan(2, "comp", u"1x1 97.5kg"_qs);
+    EXPECT_EQ(findingOf(desk.check(), CheckRule::aboveLately).severity, Severity::hint);
+    Desk far;
+    far.plan(0, "comp", u"1x1 102.5kg"_qs);
+    EXPECT_EQ(findingOf(far.check(), CheckRule::aboveLately).severity, Severity::warning);
+    EXPECT_THAT(far.rules(), Contains(CheckRule::likelyMiss));
+}
+
+TEST(PlanChecks, SoreAreasGetADayBetween)
+{
+    Desk desk;
+    desk.feels(0).soreness[BodyArea::legs] = 2;
+    desk.plan(1, "comp", u"3x3 @7"_qs);
+    desk.plan(2, "comp", u"3x3 @7"_qs);
+    EXPECT_EQ(findingOf(desk.check(), CheckRule::noRestForSoreArea).key.card, CardId{2});
+    desk.cards[1].variation = idOf("feet_up"); // spares the legs
+    EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::noRestForSoreArea)));
+}
+
+TEST(PlanChecks, PainStopsWhateverWorksTheArea)
+{
+    Desk desk;
+    desk.feels(-1).pain = PainFlag{BodyArea::legs, {}};
+    desk.plan(0, "comp", u"3x3 @6"_qs);
+    desk.plan(0, "feet_up", u"3x3 @6"_qs);
+    const auto findings = desk.check();
+    EXPECT_EQ(findings.size(), 1u);
+    EXPECT_EQ(findingOf(findings, CheckRule::pain).severity, Severity::stop);
+    EXPECT_EQ(findingOf(findings, CheckRule::pain).key.card, CardId{1});
+    desk.feels(0).sleep = 4; // asked again, and no pain any more
+    EXPECT_THAT(desk.rules(), IsEmpty());
+}
+
+TEST(PlanChecks, MinorsGetNoMaximalAttempts)
+{
+    for (const QString &line : {u"1x1 @9.5"_qs, u"1x1 95kg"_qs}) {
+        Desk desk;
+        desk.plan(0, "comp", line);
+        EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::maximalAttempt)));
+        desk.lifter.birthYear = 2009;
+        EXPECT_EQ(findingOf(desk.check(), CheckRule::maximalAttempt).severity, Severity::stop);
+    }
+}
+
+TEST(PlanChecks, AFindingWavedThroughComesBackWhenItGetsWorse)
+{
+    Desk desk;
+    desk.plan(0, "off_chest_pause", u"1x5 @7"_qs);
+    const Waiver waiver = waive(desk.check().front(), u"technique day"_qs);
+    EXPECT_EQ(wavedThrough(desk.check(), {&waiver, 1}).front().wavedThrough, u"technique day"_qs);
+    desk.cards[0].day = kMonday.addDays(1); // moved within the week: still the same
+    EXPECT_TRUE(wavedThrough(desk.check(), {&waiver, 1}).front().wavedThrough);
+    desk.cards[0].setLine = u"1x6 @7"_qs;
+    EXPECT_FALSE(wavedThrough(desk.check(), {&waiver, 1}).front().wavedThrough);
+}
+
+TEST(PlanChecks, CardsThatCannotBeReadAreLeftToTheBoard)
+{
+    Desk desk;
+    desk.plan(0, "comp", u"heavy"_qs);
+    EXPECT_THAT(desk.rules(), IsEmpty());
+}
+
+TEST(PlanChecks, RulesHaveWordsForFiles)
+{
+    for (int rule = 0; rule <= int(CheckRule::noCompetitionLift); ++rule)
+        EXPECT_EQ(checkRuleFromFileWord(fileWord(CheckRule(rule))), CheckRule(rule));
+    EXPECT_FALSE(checkRuleFromFileWord(u"other"_qs));
+}

@@ -1,0 +1,153 @@
+#include "core/advice/readiness_advice.h"
+
+#include <gtest/gtest.h>
+
+using namespace core;
+
+namespace {
+
+struct ReadinessAdvised : testing::Test
+{
+    ReadinessAdvised()
+    {
+        lifter.id = {1};
+        comp.id = {1};
+        comp.name = QStringLiteral("Competition bench");
+        comp.competition = true;
+        feetUp.id = {2};
+        feetUp.name = QStringLiteral("Feet-up bench");
+        feetUp.ratio = 0.95;
+        feetUp.spares = {BodyArea::back, BodyArea::legs};
+        incline.id = {3};
+        incline.name = QStringLiteral("Incline bench");
+        incline.ratio = 0.8;
+        incline.spares = {BodyArea::back, BodyArea::legs};
+        card.id = {7};
+        card.variation = comp.id;
+        checkIn.lifter = lifter.id;
+        checkIn.day = QDate(2026, 3, 2);
+        effect.sessions = 40;
+        effect.lowest = 1.0;
+        effect.highest = 5.0;
+        effect.usual = {0.0, 0.5};
+        effect.slope = {0.01, 0.01};
+        effect.covariance = Eigen::Matrix2d::Identity() * 0.002 * 0.002;
+    }
+
+    [[nodiscard]] ReadinessAdvice advise() const
+    {
+        const Variation catalogue[] = {comp, incline, feetUp};
+        return adviseOnReadiness(checkIn, &effect, lifter, {&card, 1}, catalogue);
+    }
+    void sayAll(int answer) { checkIn.sleep = checkIn.stress = checkIn.motivation = answer; }
+
+    Lifter lifter;
+    Variation comp, feetUp, incline;
+    Card card;
+    CheckIn checkIn;
+    strength::ReadinessEffect effect;
+};
+
+} // namespace
+
+TEST_F(ReadinessAdvised, LowReadinessTakesOffWhatTheModelSupports)
+{
+    sayAll(2);
+    const ReadinessAdvice advice = advise();
+    EXPECT_NEAR(advice.loadFactor, std::exp(0.01 * (2 - 3.5)), 1e-12);
+    EXPECT_LT(advice.measured->low90, advice.loadFactor);
+    EXPECT_FALSE(advice.mayGoMaximal);
+}
+
+TEST_F(ReadinessAdvised, HighReadinessAddsNoMoreThanTheIntervalsNearEnd)
+{
+    sayAll(5);
+    const ReadinessAdvice advice = advise();
+    EXPECT_GT(advice.loadFactor, 1.0);
+    EXPECT_DOUBLE_EQ(advice.loadFactor, advice.measured->low90);
+    EXPECT_TRUE(advice.mayGoMaximal);
+}
+
+TEST_F(ReadinessAdvised, WithPainASwapSparesItTooAndIsNeverHeavier)
+{
+    card.variation = feetUp.id; // 0.95; it spares back and legs
+    checkIn.soreness[BodyArea::shoulders] = 1;
+    comp.spares = {BodyArea::shoulders}; // 1.0
+    incline.spares = {BodyArea::shoulders};
+    incline.ratio = 0.8;
+    checkIn.pain = PainFlag{{}, QStringLiteral("neck")};
+    ASSERT_EQ(advise().swaps.size(), 1u);
+    EXPECT_EQ(advise().swaps[0].spares, incline.id) << "though the other is nearer";
+    checkIn.pain = PainFlag{BodyArea::back, {}};
+    EXPECT_TRUE(advise().swaps.empty()) << "what spares the shoulders works the back";
+    checkIn.pain.reset();
+    ASSERT_EQ(advise().swaps.size(), 1u);
+    EXPECT_EQ(advise().swaps[0].spares, comp.id);
+}
+
+TEST_F(ReadinessAdvised, WhatNoPlateCanShowIsNoShift)
+{
+    effect.slope = {0.002, 0.002};
+    effect.covariance = Eigen::Matrix2d::Identity() * 0.0002 * 0.0002;
+    for (const int answer : {2, 5}) {
+        sayAll(answer);
+        const ReadinessAdvice advice = advise();
+        EXPECT_DOUBLE_EQ(advice.loadFactor, 1.0);
+        EXPECT_TRUE(advice.words.first().contains(QStringLiteral("less than half a percent")));
+    }
+}
+
+TEST_F(ReadinessAdvised, WithoutSupportTheLoadsStay)
+{
+    sayAll(2);
+    effect.covariance = Eigen::Matrix2d::Identity() * 0.02 * 0.02;
+    EXPECT_DOUBLE_EQ(advise().loadFactor, 1.0);
+    effect.covariance = Eigen::Matrix2d::Identity() * 0.002 * 0.002;
+    effect.sessions = 3;
+    EXPECT_DOUBLE_EQ(advise().loadFactor, 1.0);
+    EXPECT_EQ(advise().measured, std::nullopt);
+    EXPECT_TRUE(advise().words.first().contains(QStringLiteral("Not enough to say")));
+}
+
+TEST_F(ReadinessAdvised, PainIsNeverHeavierNorMaximalAndAsksToStopAndRefer)
+{
+    for (const int answer : {1, 3, 5}) {
+        sayAll(answer);
+        checkIn.pain = PainFlag{BodyArea::shoulders, {}};
+        const ReadinessAdvice advice = advise();
+        EXPECT_TRUE(advice.stop);
+        EXPECT_FALSE(advice.mayGoMaximal);
+        EXPECT_LE(advice.loadFactor, 1.0) << answer;
+        EXPECT_TRUE(advice.words.first().contains(QStringLiteral("refer")));
+        EXPECT_FALSE(advice.words.join(u' ').contains(QStringLiteral("loads heavier")));
+    }
+}
+
+TEST_F(ReadinessAdvised, ASoreBackGetsTheNearestVariationThatSparesIt)
+{
+    checkIn.soreness = {{BodyArea::back, 1}, {BodyArea::legs, 4}};
+    const ReadinessAdvice advice = advise();
+    ASSERT_EQ(advice.swaps.size(), 1u);
+    EXPECT_EQ(advice.swaps[0].card, card.id);
+    EXPECT_EQ(advice.swaps[0].spares, feetUp.id);
+    // Sore shoulders: every bench works them, so there is no swap to offer.
+    checkIn.soreness = {{BodyArea::shoulders, 1}};
+    EXPECT_TRUE(advise().swaps.empty());
+    // The back hurts: that is not a matter of swapping.
+    checkIn.soreness = {{BodyArea::back, 1}};
+    checkIn.pain = PainFlag{BodyArea::back, {}};
+    EXPECT_TRUE(advise().swaps.empty());
+}
+
+TEST_F(ReadinessAdvised, ACheckInGoesBeforeTheSessionsOwnWord)
+{
+    LoggedSession session;
+    session.lifter = lifter.id;
+    session.day = checkIn.day;
+    session.readiness = 4;
+    EXPECT_EQ(readinessOf(session, {}), 4.0);
+    sayAll(2);
+    EXPECT_EQ(readinessOf(session, {&checkIn, 1}), 2.0);
+    checkIn.day = checkIn.day.addDays(1);
+    EXPECT_EQ(readinessOf(session, {&checkIn, 1}), 4.0);
+}

@@ -1,0 +1,177 @@
+#include "core/csv/catalogue_csv.h"
+
+#include <QBuffer>
+#include <QSet>
+#include <algorithm>
+#include <gmock/gmock.h>
+
+using namespace core;
+using testing::IsEmpty;
+using testing::SizeIs;
+
+namespace {
+
+const Variation &withCode(const char *code)
+{
+    const auto &all = builtInCatalogue();
+    const auto it = std::find_if(all.begin(), all.end(),
+        [code](const Variation &v) { return v.code == QLatin1String(code); });
+    if (it == all.end())
+        throw std::invalid_argument(code);
+    return *it;
+}
+
+/// All that the coach reads about a variation.
+QString textOf(const Variation &v)
+{
+    return QStringList{v.purpose, v.whenToUse, v.cautions}.join(u'\n');
+}
+
+std::ptrdiff_t countOf(Lift lift)
+{
+    const auto &all = builtInCatalogue();
+    return std::count_if(
+        all.begin(), all.end(), [lift](const Variation &v) { return v.lift == lift; });
+}
+
+MATCHER_P(Says, part, "")
+{
+    return textOf(arg).contains(QString::fromUtf8(part), Qt::CaseInsensitive);
+}
+
+} // namespace
+
+TEST(Catalogue, IsSoundAndWhole)
+{
+    QSet<QString> codes;
+    QSet<QString> names;
+    for (const Variation &v : builtInCatalogue()) {
+        EXPECT_THAT(problems(v), IsEmpty()) << v.code.toStdString();
+        EXPECT_FALSE(codes.contains(v.code)) << v.code.toStdString();
+        EXPECT_FALSE(names.contains(v.name.toCaseFolded())) << v.name.toStdString();
+        codes << v.code;
+        names << v.name.toCaseFolded();
+        for (const QString &text : {v.purpose, v.whenToUse, v.cautions, v.ratioSource})
+            EXPECT_FALSE(text.isEmpty()) << v.code.toStdString();
+        EXPECT_TRUE(v.lift == Lift::bench || !v.stance.isEmpty()) << v.code.toStdString();
+        EXPECT_TRUE(v.lift != Lift::bench || v.stance.isEmpty()) << v.code.toStdString();
+        EXPECT_FALSE(v.retired) << v.code.toStdString();
+    }
+}
+
+TEST(Catalogue, CoversTheWeek)
+{
+    EXPECT_GE(countOf(Lift::bench), 16);
+    EXPECT_GE(countOf(Lift::squat), 3);
+    EXPECT_GE(countOf(Lift::deadlift), 4);
+    for (const char *code : {"comp", "touch_and_go", "off_chest_pause", "tempo_4_2_0", "feet_up",
+             "close_grip", "long_pause", "dead_stop_pins", "incline", "board_5cm", "squat",
+             "deadlift", "deadlift_conventional", "deadlift_sumo"})
+        EXPECT_NO_THROW((void)withCode(code)) << code;
+}
+
+TEST(Catalogue, HasOneCompetitionVariationALift)
+{
+    for (const Lift lift : {Lift::bench, Lift::squat, Lift::deadlift}) {
+        const auto &all = builtInCatalogue();
+        EXPECT_EQ(std::count_if(all.begin(), all.end(),
+                      [lift](const Variation &v) { return v.lift == lift && v.competition; }),
+            1);
+    }
+    EXPECT_TRUE(withCode("comp").competition);
+    EXPECT_TRUE(withCode("squat").competition);
+    EXPECT_TRUE(withCode("deadlift").competition);
+}
+
+TEST(Catalogue, ServesEachTouchStyleWithSeveralVariations)
+{
+    for (const Serves serves : {Serves::soft, Serves::sinking, Serves::both}) {
+        const auto &all = builtInCatalogue();
+        EXPECT_GE(std::count_if(all.begin(), all.end(),
+                      [serves](const Variation &v) {
+                          return v.lift == Lift::bench && v.serves == serves;
+                      }),
+            3);
+    }
+}
+
+// The facts of the trade below: common practice, no source.
+
+TEST(Catalogue, OffChestPauseIsHeavyNearAndShort)
+{
+    const Variation &v = withCode("off_chest_pause");
+    EXPECT_THAT(v, Says("as near the chest as possible without touching"));
+    EXPECT_THAT(v, Says("two counts by default"));
+    EXPECT_THAT(v, Says("in place of singles"));
+    EXPECT_EQ(v.tempo, (Tempo{0, 2, 0}));
+    EXPECT_EQ(v.repsHigh, 3);
+    EXPECT_DOUBLE_EQ(v.ratio, 1.0);
+    EXPECT_EQ(v.serves, Serves::soft);
+}
+
+TEST(Catalogue, TempoBenchIsSlowTiringAndLeads)
+{
+    const Variation &v = withCode("tempo_4_2_0");
+    EXPECT_THAT(v, Says("four counts down, two on the chest, then as fast as possible"));
+    EXPECT_THAT(v, Says("lead rep before competition reps"));
+    EXPECT_THAT(v, Says("more only for teaching"));
+    EXPECT_EQ(v.tempo, (Tempo{4, 2, 0}));
+    EXPECT_EQ(v.repsLow, 1);
+    EXPECT_EQ(v.repsHigh, 3);
+    EXPECT_EQ(v.fatigue, Fatigue::high);
+    EXPECT_LT(v.ratio, 1.0);
+}
+
+TEST(Catalogue, FeetUpBenchIsForSoreDaysAndAnyRepRange)
+{
+    const Variation &v = withCode("feet_up");
+    EXPECT_THAT(v, Says("no leg drive"));
+    EXPECT_THAT(v, Says("a little more range of motion"));
+    EXPECT_THAT(v, Says("back or legs are sore"));
+    EXPECT_THAT(v, Says("right across the rep ranges"));
+    EXPECT_THAT(v, Says("less return at the top end"));
+    EXPECT_EQ(v.spares, (std::vector{BodyArea::back, BodyArea::legs}));
+    EXPECT_EQ(v.repsLow, 1);
+    EXPECT_GE(v.repsHigh, 10);
+    EXPECT_EQ(v.serves, Serves::both);
+}
+
+TEST(Catalogue, RatiosRunAsTheTradeKnowsThem)
+{
+    EXPECT_GT(withCode("touch_and_go").ratio, 1.0) << "no pause to hold";
+    EXPECT_GT(withCode("board_5cm").ratio, 1.0) << "a shorter way";
+    EXPECT_LT(withCode("long_pause").ratio, 1.0);
+    EXPECT_LT(withCode("dead_stop_pins").ratio, withCode("long_pause").ratio);
+    EXPECT_LT(withCode("incline").ratio, withCode("close_grip").ratio);
+    // Wilk et al. (2020), J Hum Kinet 72:151-159: the slower the lowering, the lower the max.
+    EXPECT_LT(withCode("tempo_4_2_0").ratio, withCode("slow_lowering").ratio);
+    EXPECT_LT(withCode("slow_lowering").ratio, withCode("comp").ratio);
+}
+
+TEST(Catalogue, EveryBenchVariationUnderABarNamesItsSpotterOrSafeties)
+{
+    for (const Variation &v : builtInCatalogue())
+        if (v.lift == Lift::bench && v.code != QStringLiteral("dumbbell")
+            && v.code != QStringLiteral("overhead_press")) {
+            EXPECT_TRUE(v.cautions.contains(QStringLiteral("spotter"))
+                && v.cautions.contains(QStringLiteral("safeties")))
+                << v.code.toStdString();
+        }
+}
+
+TEST(Catalogue, FaultsAreNamedByLineAndField)
+{
+    QByteArray bytes =
+        "code,name,lift,competition,serves,stance,purpose,tempo_lowering,tempo_pause,"
+        "tempo_lifting,reps_low,reps_high,ratio,ratio_spread,ratio_source,rep_cost,"
+        "fatigue,spares,when_to_use,cautions\n"
+        "Bad Code,Bench,benchpress,0,both,,p,0,0,0,1,5,1,0,s,1,low,,w,c\n";
+    QBuffer buffer(&bytes);
+    ASSERT_TRUE(buffer.open(QIODevice::ReadOnly));
+    ProblemList found;
+    (void)readCatalogueCsv(buffer, QStringLiteral("mine.csv"), found);
+    ASSERT_THAT(found.items(), SizeIs(2));
+    EXPECT_EQ(found.items()[0].line, 2);
+    EXPECT_EQ(found.items()[0].field, QStringLiteral("lift"));
+    EXPECT_EQ(found.items()[1].field, QStringLiteral("code"));
+}

@@ -1,0 +1,57 @@
+#include "core/domain/training_history.h"
+#include "core/domain/week.h"
+
+#include "tests/core/plan/plan_rows.h"
+
+#include <gmock/gmock.h>
+
+using namespace core;
+using namespace tests;
+using testing::ElementsAre;
+
+namespace {
+const QDate kMonday(2026, 3, 2);
+} // namespace
+
+TEST(TrainingHistory, WeeksBeginOnMonday)
+{
+    for (int day = 0; day < 7; ++day)
+        EXPECT_EQ(mondayOf(kMonday.addDays(day)), kMonday);
+    EXPECT_EQ(mondayOf(kMonday.addDays(-1)), kMonday.addDays(-7));
+}
+
+TEST(TrainingHistory, AddsUpOneLiftByWeeks)
+{
+    const std::vector<LoggedSession> log = {
+        sessionOf(kMonday.addDays(-1), {setOf(idOf("comp"), 100, 3), setOf(idOf("squat"), 150, 5)}),
+        sessionOf(kMonday.addDays(-7), {setOf(idOf("feet_up"), 80, 5)}),
+        sessionOf(kMonday.addDays(-15), {setOf(idOf("comp"), 90, 2)}),
+        sessionOf(kMonday, {setOf(idOf("comp"), 110, 1)}),
+        sessionOf(kMonday.addDays(-22), {setOf(idOf("comp"), 110, 1)})};
+    EXPECT_THAT(weeksBefore(kMonday, 3, log, builtInCatalogue(), Lift::bench),
+        ElementsAre(WeekLoad{kMonday.addDays(-21), 1, 2, 180.0},
+            WeekLoad{kMonday.addDays(-14), 0, 0, 0.0}, WeekLoad{kMonday.addDays(-7), 2, 8, 700.0}));
+}
+
+TEST(TrainingHistory, AHabitNeedsTrainedWeeks)
+{
+    const std::vector<WeekLoad> weeks = {
+        {kMonday, 4, 12, 1000.0}, {kMonday, 0, 0, 0.0}, {kMonday, 6, 20, 900.0}};
+    const auto lifts = [](const WeekLoad &w) { return double(w.lifts); };
+    const auto range = usualRange(std::span(weeks), 2, lifts);
+    ASSERT_TRUE(range);
+    EXPECT_EQ(range->low, 12.0);
+    EXPECT_EQ(range->high, 20.0);
+    EXPECT_EQ(range->weeks, 2);
+    EXPECT_FALSE(usualRange(std::span(weeks), 3, lifts));
+}
+
+TEST(TrainingHistory, FindsWhenAVariationWasLastDone)
+{
+    const std::vector<LoggedSession> log = {
+        sessionOf(kMonday.addDays(-3), {setOf(idOf("comp"), 100, 3)}),
+        sessionOf(kMonday.addDays(-9), {setOf(idOf("comp"), 100, 3)}),
+        sessionOf(kMonday, {setOf(idOf("comp"), 100, 3)})};
+    EXPECT_EQ(lastDone(idOf("comp"), kMonday, log), kMonday.addDays(-3));
+    EXPECT_FALSE(lastDone(idOf("feet_up"), kMonday, log));
+}

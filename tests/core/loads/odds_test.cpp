@@ -1,0 +1,79 @@
+#include "core/loads/odds.h"
+
+#include <cmath>
+#include <gmock/gmock.h>
+#include <numbers>
+#include <random>
+#include <rapidcheck/gtest.h>
+#include <vector>
+
+using namespace core;
+
+namespace {
+
+double below(double z)
+{
+    return 0.5 * std::erfc(-z / std::numbers::sqrt2);
+}
+
+} // namespace
+
+TEST(Odds, OneSetIsANormalChance)
+{
+    // The sum of two independent normals is normal: Phi(mean / sqrt(sd^2 + noise^2)), exactly.
+    for (const double mean : {-0.05, 0.0, 0.01, 0.04})
+        for (const double sd : {0.0, 0.01, 0.03}) {
+            const Margin margin{mean, sd};
+            EXPECT_NEAR(chanceOfAll({&margin, 1}), below(mean / std::hypot(sd, kSetNoise)), 1e-6);
+        }
+}
+
+TEST(Odds, WithoutSharedDoubtTheSetsMultiply)
+{
+    const std::vector<Margin> sets = {{0.01, 0.0}, {0.005, 0.0}, {0.0, 0.0}};
+    EXPECT_NEAR(
+        chanceOfAll(sets), below(0.01 / kSetNoise) * below(0.005 / kSetNoise) * below(0.0), 1e-9);
+}
+
+TEST(Odds, TwoEqualSetsFollowTheOrthantFormula)
+{
+    // Two standard normals with correlation r are both positive with 1/4 + asin(r) / (2 pi).
+    const double sd = 0.02;
+    const std::vector<Margin> sets = {{0.0, sd}, {0.0, sd}};
+    const double r = sd * sd / (sd * sd + kSetNoise * kSetNoise);
+    EXPECT_NEAR(chanceOfAll(sets), 0.25 + std::asin(r) / (2.0 * std::numbers::pi), 1e-6);
+}
+
+TEST(Odds, AgreesWithPlainSampling)
+{
+    const std::vector<Margin> sets = {{0.03, 0.02}, {0.02, 0.02}, {0.01, 0.025}};
+    std::mt19937_64 random(7);
+    std::normal_distribution<double> normal;
+    constexpr int kDraws = 200'000;
+    int made = 0;
+    for (int draw = 0; draw < kDraws; ++draw) {
+        const double z = normal(random);
+        bool all = true;
+        for (const Margin &set : sets)
+            all = all && set.mean + set.sd * z + kSetNoise * normal(random) > 0.0;
+        made += all ? 1 : 0;
+    }
+    EXPECT_NEAR(chanceOfAll(sets), double(made) / kDraws, 0.005); // > 4 standard errors
+}
+
+RC_GTEST_PROP(OddsProperty, MoreSetsAndMoreLoadNeverHelp, ())
+{
+    std::vector<Margin> sets;
+    const int count = *rc::gen::inRange(1, 8);
+    for (int i = 0; i < count; ++i)
+        sets.push_back({*rc::gen::inRange(-80, 120) / 1000.0, *rc::gen::inRange(0, 60) / 1000.0});
+    const double chance = chanceOfAll(sets);
+    RC_ASSERT(chance >= 0.0 && chance <= 1.0);
+    std::vector<Margin> more = sets;
+    more.push_back({0.05, 0.02});
+    RC_ASSERT(chanceOfAll(more) <= chance + 1e-12);
+    std::vector<Margin> heavier = sets;
+    for (Margin &set : heavier)
+        set.mean -= 0.01;
+    RC_ASSERT(chanceOfAll(heavier) <= chance + 1e-12);
+}

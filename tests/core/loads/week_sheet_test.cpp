@@ -1,0 +1,214 @@
+#include "core/loads/week_sheet.h"
+
+#include <gmock/gmock.h>
+
+#include <QLocale>
+#include <algorithm>
+#include <cmath>
+
+using namespace core;
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+namespace {
+
+const QDate kMonday(2026, 5, 4);
+constexpr VariationId kBench{1}, kPaused{2}, kSquat{3};
+
+Variation variation(VariationId id, const QString &name, Lift lift = Lift::bench)
+{
+    Variation v;
+    v.id = id;
+    v.name = name;
+    v.lift = lift;
+    v.competition = id != kPaused;
+    v.purpose = QStringLiteral("Purpose of ") + name;
+    return v;
+}
+
+class WeekSheetTest : public testing::Test
+{
+protected:
+    WeekSheetTest()
+    {
+        QLocale::setDefault(QLocale::c());
+        lifter.id = LifterId{1};
+        lifter.name = QStringLiteral("Ada Example");
+        lifter.gear = usualGear(Unit::kilogram);
+        lifter.touchStyle = TouchStyle::soft;
+        variations = {variation(kBench, QStringLiteral("Competition bench press")),
+            variation(kPaused, QStringLiteral("Off-chest pause bench")),
+            variation(kSquat, QStringLiteral("Competition squat"), Lift::squat)};
+        variations[0].cautions = QStringLiteral("Stay tight. Do not bounce.");
+        variations[1].cautions =
+            QStringLiteral("Stay tight. Use a spotter or safeties set just below the chest.");
+        variations[1].tempo = {0, 2, 0};
+
+        bench.rows = {kBench, kPaused};
+        bench.priors = {{1.0, 0.0, 1.0}, {1.0, 0.02, 1.0}};
+        bench.estimate.standing = strength::Standing::enough;
+        bench.estimate.curve = {0.03, 1.0};
+        bench.estimate.setFatigue = 0.01;
+        bench.estimate.variations.resize(2);
+        for (strength::VariationEstimate &v : bench.estimate.variations)
+            v.ratio = {1.0, 0.99, 1.01};
+        bench.estimate.weeks = {{engineDay(kMonday) - 1, {140, 137, 143}, {140, 138, 142}, 12}};
+    }
+
+    void add(int day, VariationId variationId, const QString &setLine, const QString &note = {})
+    {
+        Card card;
+        card.lifter = lifter.id;
+        card.day = kMonday.addDays(day);
+        card.variation = variationId;
+        card.setLine = setLine;
+        card.note = note;
+        cards.push_back(card);
+    }
+
+    WeekSheet sheet() const
+    {
+        return weekSheet(lifter, kMonday, cards, variations,
+            [this](Lift lift) { return lift == Lift::bench ? &bench : nullptr; });
+    }
+
+    Lifter lifter;
+    std::vector<Variation> variations;
+    LiftEstimate bench;
+    std::vector<Card> cards;
+};
+
+} // namespace
+
+TEST_F(WeekSheetTest, NamesLifterWeekTouchAndBar)
+{
+    lifter.meetDate = QDate(2026, 6, 14);
+    const WeekSheet made = sheet();
+    EXPECT_EQ(made.lifter, u"Ada Example");
+    EXPECT_EQ(made.week, u"4 May to 10 May 2026");
+    EXPECT_EQ(made.facts,
+        (QStringList{QStringLiteral("soft touch"), QStringLiteral("meet on 14 June 2026"),
+            QStringLiteral("bar 20 kg")}));
+    EXPECT_THAT(made.days, IsEmpty());
+    EXPECT_GE(made.cautions.size(), 5);
+}
+
+TEST_F(WeekSheetTest, AMeetThatIsOverIsNotNamed)
+{
+    lifter.meetDate = kMonday.addDays(-1);
+    EXPECT_EQ(sheet().facts.size(), 2);
+}
+
+TEST_F(WeekSheetTest, ARowASetWithTheLoadOnThePlatesAtHand)
+{
+    add(0, kBench, QStringLiteral("3x3 @8"));
+    const WeekSheet made = sheet();
+    ASSERT_EQ(made.days.size(), 1U);
+    EXPECT_EQ(made.days[0].day, u"Monday 4 May");
+    const SheetCard &card = made.days[0].cards.at(0);
+    ASSERT_EQ(card.sets.size(), 3U);
+    // Five reps possible in the last set, two sets of fatigue: 140 exp(-0.03 * 4 - 0.01 * 2)
+    // = 121.7 kg; the usual plates make 122.5 of it: 51.25 a side.
+    EXPECT_EQ(card.sets[0].load, u"122.5");
+    EXPECT_EQ(card.sets[0].plates, u"2 x 25 + 1.25");
+    EXPECT_EQ(card.sets[0].reps, u"3");
+    EXPECT_EQ(card.sets[0].target, u"@8");
+    // At 122.5 kg 1 + ln(140 / 122.5) / 0.03 = 5.5 reps are possible fresh, 4.8 after two sets.
+    EXPECT_EQ(card.sets[0].rpe, u"7.5");
+    EXPECT_EQ(card.sets[2].rpe, u"8");
+    EXPECT_EQ(card.setLine, u"3x3 @8");
+}
+
+TEST_F(WeekSheetTest, PoundsForALifterInPounds)
+{
+    lifter.unit = Unit::pound;
+    lifter.gear = usualGear(Unit::pound);
+    add(0, kBench, QStringLiteral("1x1 225lb"));
+    const SheetSet set = sheet().days.at(0).cards.at(0).sets.at(0);
+    EXPECT_EQ(sheet().unit, u"lb");
+    EXPECT_EQ(set.load, u"225");
+    EXPECT_EQ(set.plates, u"2 x 45");
+}
+
+TEST_F(WeekSheetTest, SetsOfTheSameLiftTireTheNextCardAndOthersDoNot)
+{
+    add(0, kBench, QStringLiteral("1x1 100kg"));
+    const QString fresh = sheet().days[0].cards[0].sets[0].rpe;
+    cards.clear();
+    add(0, kSquat, QStringLiteral("10x5 100kg"));
+    add(0, kBench, QStringLiteral("1x1 100kg"));
+    EXPECT_EQ(sheet().days[0].cards[1].sets[0].rpe, fresh);
+    cards.clear();
+    add(0, kPaused, QStringLiteral("10x5 125kg"));
+    add(0, kBench, QStringLiteral("1x1 100kg"));
+    EXPECT_NE(sheet().days[0].cards[1].sets[0].rpe, fresh);
+}
+
+TEST_F(WeekSheetTest, WithoutAnEstimateTheLoadIsLeftForTheCoach)
+{
+    add(1, kSquat, QStringLiteral("2x5 @7"));
+    const SheetCard card = sheet().days.at(0).cards.at(0);
+    ASSERT_EQ(card.sets.size(), 2U);
+    EXPECT_EQ(card.sets[0].load, QString());
+    EXPECT_EQ(card.sets[0].rpe, QString());
+    EXPECT_TRUE(card.cautions.contains(QStringLiteral("No load is given: ask the coach.")));
+}
+
+TEST_F(WeekSheetTest, ASetLineThatCannotBeReadIsPrintedAsWritten)
+{
+    add(0, kBench, QStringLiteral("five by five"));
+    const SheetCard card = sheet().days.at(0).cards.at(0);
+    EXPECT_EQ(card.setLine, u"five by five");
+    EXPECT_THAT(card.sets, IsEmpty());
+    EXPECT_TRUE(card.cautions.contains(QStringLiteral("The sets cannot be read: ask the coach.")));
+}
+
+TEST_F(WeekSheetTest, TheSameCautionIsSaidOnceAWeek)
+{
+    add(0, kBench, QStringLiteral("1x1 100kg"));
+    add(2, kPaused, QStringLiteral("1x1 100kg"));
+    const WeekSheet made = sheet();
+    EXPECT_EQ(made.days[0].cards[0].cautions,
+        (QStringList{QStringLiteral("Stay tight."), QStringLiteral("Do not bounce.")}));
+    EXPECT_THAT(made.days[1].cards[0].cautions, IsEmpty());
+}
+
+TEST_F(WeekSheetTest, DaysRunFromMondayAndOtherLiftersCardsStayOut)
+{
+    add(0, kBench, QStringLiteral("1x1 100kg"));
+    add(6, kBench, QStringLiteral("1x1 100kg"));
+    add(7, kBench, QStringLiteral("1x1 100kg"));
+    add(3, kBench, QStringLiteral("1x1 100kg"));
+    cards.back().lifter = LifterId{2};
+    const WeekSheet made = sheet();
+    ASSERT_EQ(made.days.size(), 2U);
+    EXPECT_EQ(made.days[1].day, u"Sunday 10 May");
+}
+
+TEST_F(WeekSheetTest, AMinorIsNamedFirstAmongTheCautions)
+{
+    const auto namesMinor = [this] {
+        return sheet().cautions.first().startsWith(QStringLiteral("This lifter may be a minor"));
+    };
+    EXPECT_FALSE(namesMinor()); // birth year unknown: the general line must do
+    lifter.birthYear = 2009;
+    EXPECT_TRUE(namesMinor());
+    lifter.birthYear = 2007;
+    EXPECT_FALSE(namesMinor());
+}
+
+TEST(TempoWords, SayCountsAndPauses)
+{
+    EXPECT_EQ(tempoWords({4, 2, 0}), u"4 counts down, 2 held, then as fast as possible");
+    EXPECT_EQ(tempoWords({3, 1, 2}), u"3 counts down, 1 held, 2 up");
+    EXPECT_EQ(tempoWords({0, 2, 0}), u"2-count pause");
+    EXPECT_EQ(tempoWords({}), QString());
+}
+
+TEST(PlatesWords, CountPlatesOfOneKind)
+{
+    QLocale::setDefault(QLocale::c());
+    EXPECT_EQ(platesWords({{25, 2}, {2.5, 1}, {1.25, 1}}, Unit::kilogram), u"2 x 25 + 2.5 + 1.25");
+    EXPECT_EQ(platesWords({{45 * kKgPerPound, 1}}, Unit::pound), u"45");
+    EXPECT_EQ(platesWords({}, Unit::kilogram), u"empty bar");
+}

@@ -1,0 +1,186 @@
+#include "core/log/session_rows.h"
+
+#include <gmock/gmock.h>
+
+using namespace core;
+using testing::ElementsAre;
+using testing::IsEmpty;
+using testing::SizeIs;
+
+namespace {
+
+enum : qint64 { comp = 1, feetUp, squat };
+
+std::vector<Variation> catalogue()
+{
+    std::vector<Variation> all(3);
+    all[0].id = {comp};
+    all[0].code = QStringLiteral("comp");
+    all[0].name = QStringLiteral("Bench press");
+    all[0].competition = true;
+    all[1].id = {feetUp};
+    all[1].code = QStringLiteral("feet_up");
+    all[1].name = QStringLiteral("Feet-up bench");
+    all[1].spares = {BodyArea::back, BodyArea::legs};
+    all[2].id = {squat};
+    all[2].code = QStringLiteral("squat");
+    all[2].lift = Lift::squat;
+    all[2].competition = true;
+    return all;
+}
+
+DaySet asked(qint64 variation, int reps, double loadKg, std::optional<double> rpe = {})
+{
+    DaySet set;
+    set.variation = {variation};
+    set.reps = reps;
+    set.planKg = set.loadKg = loadKg;
+    set.rpe = rpe;
+    return set;
+}
+
+SetEntry did(qint64 variation, std::optional<int> repsPlanned, double loadKg = 100.0)
+{
+    SetEntry entry;
+    entry.variation = {variation};
+    entry.repsPlanned = repsPlanned;
+    entry.repsDone = repsPlanned.value_or(5);
+    entry.loadKg = loadKg;
+    return entry;
+}
+
+const std::vector<DaySet> kThreeFives(3, asked(comp, 5, 100.0));
+
+std::vector<SessionRow> rows(const std::vector<DaySet> &planned, const std::vector<SetEntry> &done)
+{
+    return sessionRows(planned, done, catalogue());
+}
+
+constexpr std::nullopt_t none = std::nullopt;
+
+} // namespace
+
+TEST(SessionRows, BeforeTrainingEveryPlannedSetIsOpen)
+{
+    EXPECT_THAT(rows(kThreeFives, {}),
+        ElementsAre(SessionRow{0, none}, SessionRow{1, none}, SessionRow{2, none}));
+    EXPECT_THAT(rows({}, {}), IsEmpty());
+}
+
+TEST(SessionRows, LoggedSetsAnswerFromTheTop)
+{
+    EXPECT_THAT(rows(kThreeFives, {did(comp, 5), did(comp, 5, 90.0)}),
+        ElementsAre(SessionRow{0, 0}, SessionRow{1, 1}, SessionRow{2, none}));
+}
+
+TEST(SessionRows, ASetThatWasLeftOutStaysOpenBetweenOthers)
+{
+    const std::vector<DaySet> planned{
+        asked(comp, 1, 110), asked(comp, 5, 100), asked(feetUp, 8, 80)};
+    EXPECT_THAT(rows(planned, {did(comp, 1), did(feetUp, 8)}),
+        ElementsAre(SessionRow{0, 0}, SessionRow{1, none}, SessionRow{2, 1}));
+}
+
+TEST(SessionRows, AnExtraSetStandsWhereItWasDone)
+{
+    EXPECT_THAT(rows(kThreeFives, {did(comp, 5), did(comp, none), did(comp, 5)}),
+        ElementsAre(SessionRow{0, 0}, SessionRow{none, 1}, SessionRow{1, 2}, SessionRow{2, none}));
+}
+
+TEST(SessionRows, ASwapAnswersThePlannedSetOfAsManyRepsOfItsLift)
+{
+    EXPECT_THAT(rows(kThreeFives, {did(comp, 5), did(feetUp, 5)}),
+        ElementsAre(SessionRow{0, 0}, SessionRow{1, 1}, SessionRow{2, none}));
+    EXPECT_THAT(rows({asked(comp, 5, 100)}, {did(squat, 5)}),
+        ElementsAre(SessionRow{none, 0}, SessionRow{0, none}));
+}
+
+TEST(SessionRows, ALogWithoutPlannedRepsAnswersByVariationAndLoad)
+{
+    EXPECT_THAT(rows(kThreeFives, {did(comp, none, 60.0), did(comp, none, 100.0)}),
+        ElementsAre(
+            SessionRow{none, 0}, SessionRow{0, 1}, SessionRow{1, none}, SessionRow{2, none}))
+        << "a warm-up at 60 kg is not the planned set at 100 kg";
+}
+
+TEST(SessionRows, NoSetIsLostWhateverWasDone)
+{
+    const std::vector<SetEntry> done{did(squat, none), did(comp, 5), did(feetUp, 3),
+        did(comp, none), did(comp, 5), did(comp, 5), did(comp, 5)};
+    std::vector<size_t> seen;
+    std::vector<size_t> planned;
+    for (const SessionRow &row : rows(kThreeFives, done)) {
+        if (row.done)
+            seen.push_back(*row.done);
+        if (row.planned)
+            planned.push_back(*row.planned);
+    }
+    EXPECT_THAT(seen, ElementsAre(0, 1, 2, 3, 4, 5, 6));
+    EXPECT_THAT(planned, ElementsAre(0, 1, 2));
+}
+
+TEST(DaySets, CardsBecomeSetsWithTheirLoads)
+{
+    Lifter lifter;
+    lifter.gear = usualGear(Unit::kilogram);
+    const std::vector<Variation> all = catalogue();
+    Card lead;
+    lead.id = {7};
+    lead.variation = {feetUp};
+    lead.setLine = QStringLiteral("1+2 80kg");
+    Card many;
+    many.id = {8};
+    many.position = 1;
+    many.variation = {comp};
+    many.setLine = QStringLiteral("2x5+ 90kg\nnonsense");
+    Card fives = many;
+    fives.id = {9};
+    fives.position = 2;
+    fives.setLine = QStringLiteral("2x5+ 90kg");
+    lead.setLine = QStringLiteral("1x1+2 80kg");
+    const auto sets = daySets(
+        resolveCards({lead, many, fives}, {lifter, all, [](Lift) { return nullptr; }}), all);
+    ASSERT_THAT(sets, SizeIs(3)) << "a card that cannot be read has none";
+    EXPECT_EQ(sets[0].variation, VariationId{comp});
+    EXPECT_EQ(sets[0].lead, (LeadReps{{feetUp}, 1}));
+    EXPECT_EQ(sets[0].reps, 3);
+    EXPECT_EQ(sets[1].card, CardId{9});
+    EXPECT_EQ(sets[1].repsText, QStringLiteral("5+"));
+    EXPECT_FALSE(sets[1].isExact);
+    EXPECT_EQ(asPlanned(sets[1]).repsDone, 0) << "how many went up is for the coach to say";
+    EXPECT_EQ(asPlanned(sets[0]).rpe, none);
+}
+
+TEST(Adjusted, PainWithholdsWhatWorksTheAreaAndNoMore)
+{
+    CheckIn hurt;
+    hurt.pain = PainFlag{BodyArea::back, {}};
+    ReadinessAdvice advice;
+    advice.stop = true;
+    advice.mayGoMaximal = false;
+    const PlateTable plates(usualGear(Unit::kilogram));
+    const auto sets =
+        adjusted({asked(comp, 5, 100.0), asked(feetUp, 5, 90.0), asked(feetUp, 1, 110.0, 9.5)},
+            hurt, advice, true, catalogue(), plates);
+    EXPECT_FALSE(sets[0].withheld.isEmpty());
+    EXPECT_EQ(sets[0].loadKg, none);
+    EXPECT_TRUE(sets[1].withheld.isEmpty()) << "feet up spares the back";
+    EXPECT_EQ(sets[1].loadKg, 90.0);
+    EXPECT_FALSE(sets[2].withheld.isEmpty()) << "no maximal attempt";
+}
+
+TEST(Adjusted, LoadsAreShiftedOnlyWhereAskedForAndRoundedToThePlates)
+{
+    ReadinessAdvice advice;
+    advice.loadFactor = 0.97;
+    const PlateTable plates(usualGear(Unit::kilogram));
+    const std::vector<DaySet> plan{asked(comp, 5, 100.0), asked(squat, 5, 140.0)};
+    EXPECT_EQ(adjusted(plan, {}, advice, false, catalogue(), plates), plan);
+    const auto shifted = adjusted(plan, {}, advice, true, catalogue(), plates);
+    EXPECT_EQ(shifted[0].loadKg, plates.round(97.0).loadKg);
+    EXPECT_EQ(shifted[0].planKg, 100.0);
+    advice.loadFactor = 1.015;
+    EXPECT_LE(*adjusted(plan, {}, advice, true, catalogue(), plates)[0].loadKg, 101.5)
+        << "heavier by no more than that";
+    EXPECT_EQ(shifted[1].loadKg, 140.0) << "the effect was measured on the bench press";
+}

@@ -1,0 +1,86 @@
+#include "core/notation/set_line_completion.h"
+
+#include "core/csv/catalogue_csv.h"
+
+#include <QStringList>
+#include <gmock/gmock.h>
+
+using namespace core;
+using testing::Contains;
+using testing::ElementsAre;
+using testing::IsEmpty;
+using testing::Not;
+
+namespace {
+
+std::vector<std::string> offers(const char *text)
+{
+    const QString before = QString::fromUtf8(text);
+    std::vector<std::string> inserts;
+    for (const Completion &c : completions(before, int(before.size()), builtInCatalogue()))
+        inserts.push_back(c.insert.toStdString());
+    return inserts;
+}
+
+/// The text after the first offer was taken.
+std::string taken(const char *text)
+{
+    const QString before = QString::fromUtf8(text);
+    const auto all = completions(before, int(before.size()), builtInCatalogue());
+    EXPECT_FALSE(all.empty()) << text;
+    return all.empty()
+        ? std::string()
+        : (before.left(before.size() - all.front().replaces) + all.front().insert).toStdString();
+}
+
+} // namespace
+
+TEST(SetLineCompletion, OffersWhatMayFollow)
+{
+    EXPECT_THAT(offers(""), Contains("3x5 @8"));
+    EXPECT_THAT(offers("4"), ElementsAre("x"));
+    EXPECT_THAT(offers("4x"), Contains("AMRAP"));
+    EXPECT_THAT(offers("4x3"), Contains(" @8"));
+    EXPECT_THAT(offers("4x3 "), Contains("@8"));
+    EXPECT_THAT(offers("4x3 @"), Contains("8"));
+    EXPECT_THAT(offers("4x3 100"), ElementsAre("%", "kg", "lb", "RIR"));
+    EXPECT_THAT(offers("4x3 -10"), ElementsAre("%", "kg", "lb"));
+    EXPECT_THAT(offers("4x3 @8 rest 3"), ElementsAre("min", "s"));
+    EXPECT_THAT(offers("1x5+"), Contains(" max 10"));
+    EXPECT_THAT(offers("1x12+ max "), ElementsAre("14"));
+    EXPECT_THAT(offers("4x1+2"), Contains("("));
+}
+
+TEST(SetLineCompletion, OffersNoPartTwice)
+{
+    EXPECT_THAT(offers("4x3 @8 "), Not(Contains("75%")));
+    EXPECT_THAT(offers("4x3 pause 3 "), Not(Contains("tempo 4-2-0")));
+    EXPECT_THAT(offers("4x3 rest 3min "), Not(Contains("rest 3min")));
+}
+
+TEST(SetLineCompletion, FinishesTheWordThatIsBegun)
+{
+    EXPECT_EQ(taken("4x3 @8 te"), "4x3 @8 tempo 4-2-0");
+    EXPECT_EQ(taken("4x3 @8 tempo"), "4x3 @8 tempo 4-2-0");
+    EXPECT_EQ(taken("4x3 @8 tempo "), "4x3 @8 tempo 4-2-0");
+    EXPECT_EQ(taken("1xam"), "1xAMRAP");
+    EXPECT_EQ(taken("4x3 100 k"), "4x3 100 kg");
+    EXPECT_EQ(taken("4x1+2(board_5"), "4x1+2(board_5cm)");
+    EXPECT_THAT(offers("4x3 @8 zzz"), IsEmpty());
+}
+
+TEST(SetLineCompletion, LooksOnlyAtTheLineOfTheCursor)
+{
+    EXPECT_THAT(offers("heavy\n4x3 @"), Contains("8"));
+    EXPECT_THAT(offers("1x1 @8 / 3"), ElementsAre("x"));
+    EXPECT_THAT(offers("1x1 @8 ; push / 3"), IsEmpty()); // inside a note
+    const auto inside = completions(QStringLiteral("4x3 @8"), 1);
+    ASSERT_EQ(inside.size(), 1u);
+    EXPECT_EQ(inside.front().insert, QStringLiteral("x"));
+}
+
+TEST(SetLineCompletion, IsSilentBehindAMistake)
+{
+    EXPECT_THAT(offers("4x99 "), IsEmpty());
+    EXPECT_THAT(offers("4x3 @11 "), IsEmpty());
+}

@@ -1,0 +1,194 @@
+#include "core/notation/set_line.h"
+
+#include "core/domain/units.h"
+
+#include <QStringList>
+#include <gmock/gmock.h>
+
+using namespace core;
+
+namespace {
+
+SetLine one(const QString &text)
+{
+    const ParsedSetLines parsed = parseSetLines(text);
+    EXPECT_FALSE(parsed.error) << parsed.error->words.toStdString();
+    EXPECT_EQ(parsed.lines.size(), 1u);
+    return parsed.lines.empty() ? SetLine{} : parsed.lines.front();
+}
+
+SetLineError errorOf(const QString &text)
+{
+    const ParsedSetLines parsed = parseSetLines(text);
+    EXPECT_TRUE(parsed.error) << text.toStdString();
+    return parsed.error.value_or(SetLineError{});
+}
+
+void expectError(const QString &text, int column, const char *remedy)
+{
+    const SetLineError error = errorOf(text);
+    EXPECT_EQ(error.column, column) << text.toStdString() << ": " << error.words.toStdString();
+    EXPECT_THAT(error.words.toStdString(), testing::HasSubstr(remedy)) << text.toStdString();
+}
+
+SetLine line(int sets, int reps, Target target = {})
+{
+    SetLine l;
+    l.sets = sets;
+    l.reps = reps;
+    l.target = target;
+    return l;
+}
+
+} // namespace
+
+TEST(SetLine, ReadsEachKindOfTarget)
+{
+    EXPECT_EQ(one(u"4x3 @8"_qs), line(4, 3, RpeTarget{8.0, {}}));
+    EXPECT_EQ(one(u"1x1 @8.5"_qs), line(1, 1, RpeTarget{8.5, {}}));
+    EXPECT_EQ(one(u"5x5 75%"_qs), line(5, 5, ShareTarget{75.0}));
+    EXPECT_EQ(one(u"3x5 102.5kg"_qs), line(3, 5, LoadTarget{102.5, false}));
+    EXPECT_EQ(one(u"3x5 225lb"_qs), line(3, 5, LoadTarget{225 * kKgPerPound, true}));
+    EXPECT_EQ(one(u"3x5"_qs), line(3, 5, {}));
+}
+
+TEST(SetLine, DoesNotMindSpacesCaseOrTheMultiplicationSign)
+{
+    const SetLine expected = line(4, 3, LoadTarget{100.0, false});
+    for (const QString &text : {u"4x3 100kg"_qs, u" 4 X 3  100 KG "_qs, u"4\u00d73\t100Kg"_qs})
+        EXPECT_EQ(one(text), expected) << text.toStdString();
+    EXPECT_EQ(one(u"4x3@ 8"_qs), line(4, 3, RpeTarget{8.0, {}}));
+}
+
+TEST(SetLine, BlankTextIsACardWithoutSets)
+{
+    EXPECT_TRUE(parseSetLines({}).lines.empty());
+    EXPECT_FALSE(parseSetLines(u"  \n "_qs).error);
+}
+
+TEST(SetLine, ReadsARowALine)
+{
+    const ParsedSetLines parsed = parseSetLines(u"1x1 @8\n\n3x3 @7"_qs);
+    EXPECT_THAT(parsed.lines,
+        testing::ElementsAre(line(1, 1, RpeTarget{8.0, {}}), line(3, 3, RpeTarget{7.0, {}})));
+    EXPECT_EQ(errorOf(u"1x1 @8\n3x @7"_qs).line, 2);
+}
+
+TEST(SetLine, ErrorsPointAtTheColumnAndSayWhatToWrite)
+{
+    expectError(u"heavy"_qs, 1, "4x3 @8");
+    expectError(u"0x3"_qs, 1, "1 to 30 sets");
+    expectError(u"31x3"_qs, 1, "1 to 30 sets");
+    expectError(u"4"_qs, 2, "write x and the reps");
+    expectError(u"4*3"_qs, 2, "write x and the reps");
+    expectError(u"4x"_qs, 3, "write the reps");
+    expectError(u"4x51"_qs, 3, "1 to 50 reps");
+    expectError(u"4x2.5"_qs, 4, "whole numbers");
+    expectError(u"4x99999999999999999999"_qs, 3, "1 to 50 reps");
+    expectError(u"4x3 @"_qs, 6, "1 to 10");
+    expectError(u"4x3 @11"_qs, 6, "1 to 10");
+    expectError(u"4x3 @8.3"_qs, 6, "in halves");
+    expectError(u"4x3 @8,5"_qs, 7, "with a point");
+    expectError(u"4x3 100."_qs, 9, "digit after the point");
+    expectError(u"4x3 100.125kg"_qs, 11, "two decimals");
+    expectError(u"4x3 100"_qs, 8, "75% of the max, 100kg or 225lb");
+    expectError(u"4x3 8 rpe"_qs, 7, "write @8");
+    expectError(u"4x3 0%"_qs, 5, "more than 0%");
+    expectError(u"4x3 151%"_qs, 5, "at most 150%");
+    expectError(u"4x3 0kg"_qs, 5, "above 0");
+    expectError(u"4x3 1001kg"_qs, 5, "1000 kg");
+    expectError(u"4x3 @8 3x3 @7"_qs, 8, "row of their own");
+    expectError(u"4x3 @8 75%"_qs, 8, "row of their own");
+}
+
+TEST(SetLine, ReadsReservesAndRanges)
+{
+    EXPECT_EQ(one(u"3x5 2RIR"_qs), line(3, 5, ReserveTarget{2.0, {}}));
+    EXPECT_EQ(one(u"3x5 1-2 rir"_qs), line(3, 5, ReserveTarget{1.0, 2.0}));
+    EXPECT_EQ(one(u"3x5 @7-8.5"_qs), line(3, 5, RpeTarget{7.0, 8.5}));
+    SetLine range = line(3, 4, RpeTarget{8.0, {}});
+    range.mostReps = 6;
+    EXPECT_EQ(one(u"3x4-6 @8"_qs), range);
+    EXPECT_EQ(expectedReps(range), 5);
+}
+
+TEST(SetLine, ReadsDropsFromTheTopSet)
+{
+    using In = DropTarget::In;
+    EXPECT_EQ(one(u"3x3 -10%"_qs), line(3, 3, DropTarget{10.0, In::percent}));
+    EXPECT_EQ(one(u"3x3 - 7.5 kg"_qs), line(3, 3, DropTarget{7.5, In::kilogram}));
+    EXPECT_EQ(one(u"3x3 \u221220lb"_qs), line(3, 3, DropTarget{20.0, In::pound}));
+}
+
+TEST(SetLine, ReadsAsManyAsPossible)
+{
+    SetLine most = line(1, 1, ShareTarget{70.0});
+    most.asManyAsPossible = true;
+    EXPECT_EQ(one(u"1xAMRAP 70%"_qs), most);
+    EXPECT_EQ(one(u"1x1+ 70%"_qs), most);
+    most.mostReps = 10;
+    EXPECT_EQ(one(u"1x amrap max 10 70%"_qs), most);
+    most.reps = 5;
+    EXPECT_EQ(one(u"1x5+ max10 70%"_qs), most);
+    EXPECT_EQ(print(most), u"1x5+ max 10 70%"_qs);
+    EXPECT_EQ(expectedReps(most), 5);
+}
+
+TEST(SetLine, ReadsLeadRepSets)
+{
+    SetLine lead = line(4, 3, RpeTarget{8.0, {}});
+    lead.leadReps = 1;
+    EXPECT_EQ(one(u"4x1+2 @8"_qs), lead);
+    lead.restCode = u"feet_up"_qs;
+    EXPECT_EQ(one(u"4x1+2(feet_up) @8"_qs), lead);
+    EXPECT_EQ(one(u"4x1+2( Feet_Up ) @8"_qs), lead);
+    EXPECT_EQ(print(lead), u"4x1+2(feet_up) @8"_qs);
+}
+
+TEST(SetLine, ReadsMannerRestAndNoteInAnyOrder)
+{
+    SetLine full = line(3, 2, RpeTarget{7.0, {}});
+    full.manner = Tempo{4, 2, 0};
+    full.restSeconds = 180;
+    full.note = u"soft; 2/3 speed"_qs;
+    EXPECT_EQ(one(u"3x2 @7 tempo 4-2-0 rest 3min; soft; 2/3 speed"_qs), full);
+    EXPECT_EQ(one(u"3x2 rest 3:00 TEMPO4-2-0 @7;soft; 2/3 speed "_qs), full);
+    EXPECT_EQ(one(u"3x2 rest 180s @7 tempo 4-2-0 ; soft; 2/3 speed"_qs), full);
+    full.manner = Pause{3};
+    full.restSeconds = 95;
+    EXPECT_EQ(print(full), u"3x2 @7 pause 3 rest 95s ; soft; 2/3 speed"_qs);
+}
+
+TEST(SetLine, ASlashSeparatesLinesOfOneRow)
+{
+    const ParsedSetLines parsed = parseSetLines(u"1x1 @8 / 3x3 -10%/ 1x5+ 60%"_qs);
+    ASSERT_FALSE(parsed.error);
+    EXPECT_EQ(parsed.lines.size(), 3u);
+    EXPECT_EQ(errorOf(u"1x1 @8 / 3x"_qs).column, 12);
+}
+
+TEST(SetLine, ErrorsOfTheRicherPartsPointAndTeachToo)
+{
+    expectError(u"4x3-10%"_qs, 4, "space before a drop");
+    expectError(u"4x3-"_qs, 5, "4-6");
+    expectError(u"4x6-4"_qs, 5, "fewer to more");
+    expectError(u"4x49+2"_qs, 6, "50 reps in all");
+    expectError(u"1x8+ max 5"_qs, 10, "not below");
+    expectError(u"1xAMRAP max"_qs, 12, "AMRAP max 10");
+    expectError(u"4x1+2("_qs, 7, "code of the variation");
+    expectError(u"4x1+2(feet_up"_qs, 14, "Close the bracket");
+    expectError(u"4x1+2(feet-up)"_qs, 7, "code of a variation");
+    expectError(u"4x3 @8-7"_qs, 8, "easier to harder");
+    expectError(u"4x3 2-1RIR"_qs, 7, "fewer to more");
+    expectError(u"4x3 1-2"_qs, 8, "take a range");
+    expectError(u"4x3 10RIR"_qs, 5, "0 to 9");
+    expectError(u"4x3 75-80%"_qs, 10, "take a range");
+    expectError(u"4x3 -10"_qs, 8, "-10%, -10kg or -20lb");
+    expectError(u"4x3 -100%"_qs, 6, "below 100");
+    expectError(u"4x3 tempo 4-2"_qs, 14, "all three counts");
+    expectError(u"4x3 tempo 4-2-21"_qs, 15, "0 to 20");
+    expectError(u"4x3 tempo 4-2-0 pause 2"_qs, 17, "there already");
+    expectError(u"4x3 rest 3"_qs, 11, "min or s");
+    expectError(u"4x3 rest 2:75"_qs, 12, "two digits");
+    expectError(u"4x3 rest 61min"_qs, 10, "60 minutes");
+}

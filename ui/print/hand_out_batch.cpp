@@ -1,0 +1,132 @@
+#include "ui/print/hand_out_batch.h"
+
+#include "core/domain/storage_error.h"
+#include "core/exchange/calendar.h"
+#include "core/exchange/hand_out.h"
+#include "ui/print/sheet_painter.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QSaveFile>
+
+namespace ui {
+
+namespace {
+
+struct Text
+{
+    Q_DECLARE_TR_FUNCTIONS(HandOutBatch)
+};
+
+void write(const QString &path, const QByteArray &contents)
+{
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(contents) != contents.size()
+        || !file.commit())
+        throw core::StorageError(Text::tr("%1 cannot be written: %2.")
+                                     .arg(QDir::toNativeSeparators(path), file.errorString()));
+}
+
+class Writer
+{
+public:
+    explicit Writer(const HandOutBatch &batch)
+        : m_batch(batch)
+        , m_folder(batch.folder)
+    {
+    }
+
+    HandOutSummary run(const GoOn &goOn)
+    {
+        int done = 0;
+        try {
+            for (const core::Lifter &lifter : m_batch.lifters) {
+                if (!goOn(done++)) {
+                    m_summary.cancelled = true;
+                    break;
+                }
+                handOut(lifter);
+            }
+        } catch (const core::StorageError &error) {
+            m_summary.failure = error.words();
+        } catch (const std::exception &error) {
+            m_summary.failure = QString::fromLocal8Bit(error.what());
+        }
+        return std::move(m_summary);
+    }
+
+private:
+    void handOut(const core::Lifter &lifter)
+    {
+        const core::WeekSheet sheet = core::weekSheet(
+            lifter, m_batch.monday, m_batch.cards, m_batch.variations, [&](core::Lift lift) {
+                const auto found = m_batch.estimates.find({lifter.id, lift});
+                return found == m_batch.estimates.end() ? nullptr : &found->second;
+            });
+        if (sheet.days.empty()) {
+            m_summary.withoutPlan << lifter.name;
+            return;
+        }
+        if (!m_folder.mkpath(QStringLiteral(".")))
+            throw core::StorageError(Text::tr("The folder %1 cannot be made.")
+                                         .arg(QDir::toNativeSeparators(m_batch.folder)));
+        const QString name = freeName(core::weekFileName(sheet));
+        if (m_batch.kinds.page) {
+            const QString path = m_folder.filePath(name + QStringLiteral(".html"));
+            write(path,
+                core::handOutPage(
+                    core::handOutData(lifter, sheet, m_batch.cards, m_batch.variations)));
+            m_summary.files << path;
+        }
+        if (m_batch.kinds.pdf) {
+            const QString path = m_folder.filePath(name + QStringLiteral(".pdf"));
+            writePlanPdf(path, sheet, m_batch.paper);
+            m_summary.files << path;
+        }
+        if (m_batch.kinds.calendar) {
+            const QString path = m_folder.filePath(name + QStringLiteral(".ics"));
+            write(path, core::writeCalendar(lifter, sheet, m_batch.now));
+            m_summary.files << path;
+        }
+    }
+
+    /// With a number where two lifters' names read the same as a file name.
+    QString freeName(const QString &name)
+    {
+        QString free = name;
+        for (int number = 2; m_taken.contains(free, Qt::CaseInsensitive); ++number)
+            free = QStringLiteral("%1 %2").arg(name).arg(number);
+        m_taken << free;
+        return free;
+    }
+
+    const HandOutBatch &m_batch;
+    QDir m_folder;
+    QStringList m_taken;
+    HandOutSummary m_summary;
+};
+
+} // namespace
+
+HandOutSummary writeHandOuts(const HandOutBatch &batch, const GoOn &goOn)
+{
+    return Writer(batch).run(goOn);
+}
+
+QStringList summaryLines(const HandOutSummary &summary)
+{
+    QStringList lines;
+    if (!summary.failure.isEmpty())
+        lines << Text::tr("It ended early: %1").arg(summary.failure);
+    if (summary.cancelled)
+        lines << Text::tr("It was cancelled.");
+    lines << (summary.files.size() == 1
+            ? Text::tr("One file was written.")
+            : Text::tr("%1 files were written.").arg(summary.files.size()));
+    if (!summary.withoutPlan.isEmpty())
+        lines << Text::tr("Nothing is planned in this week for: %1.")
+                     .arg(summary.withoutPlan.join(QStringLiteral(", ")));
+    return lines;
+}
+
+} // namespace ui

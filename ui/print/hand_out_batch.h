@@ -1,0 +1,58 @@
+#pragma once
+
+#include "core/domain/card.h"
+#include "core/loads/lift_estimate.h"
+#include "ui/print/paper.h"
+
+#include <QDateTime>
+#include <QStringList>
+#include <functional>
+#include <map>
+#include <vector>
+
+namespace ui {
+
+/// Which files a lifter gets.
+struct HandOutKinds
+{
+    bool page = true; ///< for the phone, core/exchange/hand_out.h
+    bool pdf = false;
+    bool calendar = false;
+
+    [[nodiscard]] int count() const { return int(page) + int(pdf) + int(calendar); }
+    friend bool operator==(const HandOutKinds &, const HandOutKinds &) = default;
+};
+
+/// Everything that hand-outs are written from, as copied values: the writing may run on any thread.
+struct HandOutBatch
+{
+    std::vector<core::Lifter> lifters;
+    std::vector<core::Variation> variations;
+    std::vector<core::Card> cards; ///< of the lifters and the week; others do no harm
+    std::map<std::pair<core::LifterId, core::Lift>, core::LiftEstimate> estimates;
+    QDate monday;
+    HandOutKinds kinds;
+    PaperSize paper = PaperSize::a4;
+    QString folder; ///< is made where it is not there
+    QDateTime now;
+};
+
+struct HandOutSummary
+{
+    QStringList files;       ///< paths, each of them whole
+    QStringList withoutPlan; ///< lifters who have nothing in this week
+    QString failure;         ///< why it ended early, in words; empty = it did not
+    bool cancelled = false;
+};
+
+/// Told before each lifter: how many are done. False ends the work.
+using GoOn = std::function<bool(int lifters)>;
+
+/// Writes the files. Each is written under another name and moved to its own when it is whole, so
+/// that no lifter gets half a plan, whatever happens. Takes a QGuiApplication for PDFs.
+[[nodiscard]] HandOutSummary writeHandOuts(const HandOutBatch &batch, const GoOn &goOn);
+
+/// In words, a line each.
+[[nodiscard]] QStringList summaryLines(const HandOutSummary &summary);
+
+} // namespace ui

@@ -1,0 +1,75 @@
+#pragma once
+
+#include "core/domain/storage_error.h"
+#include "core/domain/variation.h"
+#include "core/loads/lift_estimate.h"
+
+#include <QFutureWatcher>
+#include <QObject>
+#include <QSet>
+#include <QTimer>
+#include <map>
+#include <memory>
+#include <optional>
+
+namespace ui {
+
+class OpenRoster;
+
+/// Estimates of every lifter and lift, read and fitted off the screen's thread, and dropped when
+/// the log has moved on meanwhile. The last good ones stay visible until the new ones are there.
+///
+/// A lifter whose log changes is fitted alone at once, by what was learnt of the roster; all are
+/// fitted anew when the log has been quiet for a while.
+class Estimates : public QObject
+{
+    Q_OBJECT
+
+public:
+    /// Copies share the estimates, and may go to other threads.
+    using Fits =
+        std::map<std::pair<core::LifterId, core::Lift>, std::shared_ptr<const core::LiftEstimate>>;
+
+    explicit Estimates(OpenRoster &roster, QObject *parent = nullptr);
+    ~Estimates() override;
+
+    /// Null before the first fit, and for a lifter who is not in the roster. Valid until changed().
+    [[nodiscard]] const core::LiftEstimate *of(core::LifterId lifter, core::Lift lift) const;
+    [[nodiscard]] const Fits &all() const { return m_fits; }
+    [[nodiscard]] bool isBusy() const;
+
+Q_SIGNALS:
+    /// A fit has ended; ask again for what is shown.
+    void changed();
+    /// The fit was of the whole roster; changed() has been emitted.
+    void rosterFitted();
+    void busyChanged(bool busy);
+
+private:
+    struct Fitted
+    {
+        Fits fits;
+        core::LearntLifts learnt; ///< of the whole roster; else empty
+        std::optional<core::StorageError> trouble;
+    };
+
+    /// What `fit` makes of the roster in the file, on another thread. Fit: RosterReader & ->
+    /// Fitted.
+    template <class Fit> [[nodiscard]] QFuture<Fitted> inBackground(Fit fit) const;
+    void follow(const QSet<core::LifterId> &lifters);
+    void fitRoster();
+    void takeRoster();
+    void fitChanged();
+    void takeChanged();
+
+    OpenRoster &m_roster;
+    QFutureWatcher<Fitted> m_whole;
+    QFutureWatcher<Fitted> m_some;
+    QTimer m_quiet;
+    Fits m_fits;
+    core::LearntLifts m_learnt;
+    QSet<core::LifterId> m_changed; ///< whose log no fit has seen yet
+    bool m_stale = false;           ///< the roster changed while a fit of it was running
+};
+
+} // namespace ui

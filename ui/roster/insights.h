@@ -1,0 +1,66 @@
+#pragma once
+
+#include "core/domain/storage_error.h"
+#include "core/review/carry_over_review.h"
+#include "core/strength/readiness_effect.h"
+#include "core/strength/touch_hold.h"
+#include "ui/roster/estimates.h"
+
+#include <QFutureWatcher>
+#include <QObject>
+#include <QTimer>
+#include <map>
+#include <optional>
+
+namespace ui {
+
+class OpenRoster;
+
+/// What the roster as a whole says of the bench press beside the estimates: touch, readiness and
+/// what carried over. Worked out off the screen's thread after each fit of the roster, and when the
+/// check-ins have been quiet for a while; the last ones stay until then.
+class Insights : public QObject
+{
+    Q_OBJECT
+
+public:
+    Insights(OpenRoster &roster, Estimates &estimates, QObject *parent = nullptr);
+    ~Insights() override;
+
+    /// Before the first result that of a roster without scores.
+    [[nodiscard]] const strength::TouchRoster &touch() const { return m_found.touch; }
+    /// Null where nothing is known yet.
+    [[nodiscard]] const strength::ReadinessEffect *readiness(core::LifterId lifter) const;
+    [[nodiscard]] const std::vector<core::CarryOverRow> &carriedOver() const
+    {
+        return m_found.carriedOver;
+    }
+    [[nodiscard]] bool isBusy() const { return m_watcher.isRunning() || m_first; }
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    struct Found
+    {
+        strength::TouchRoster touch;
+        std::map<core::LifterId, strength::ReadinessEffect> readiness;
+        std::vector<core::CarryOverRow> carriedOver;
+        std::optional<core::StorageError> trouble = {};
+    };
+
+    [[nodiscard]] static Found find(
+        const QString &path, const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits);
+    void work();
+    void take();
+
+    OpenRoster &m_roster;
+    Estimates &m_estimates;
+    QFutureWatcher<Found> m_watcher;
+    QTimer m_quiet;
+    Found m_found;
+    bool m_first = true;
+    bool m_stale = false; ///< a fit ended while this was running
+};
+
+} // namespace ui

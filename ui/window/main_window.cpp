@@ -1,0 +1,360 @@
+#include "ui/window/main_window.h"
+
+#include "core/domain/storage_error.h"
+#include "core/storage/backup.h"
+#include "ui/catalogue/catalogue_dialog.h"
+#include "ui/lifters/lifter_list_panel.h"
+#include "ui/look/theme.h"
+#include "ui/returns/return_files.h"
+#include "ui/window/help.h"
+#include "ui/window/message_bar.h"
+#include "ui/window/recent_files.h"
+#include "ui/window/roster_view.h"
+#include "ui/window/start_page.h"
+
+#include <QActionGroup>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QScreen>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QStandardPaths>
+#include <QStyle>
+#include <QUndoGroup>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+const QString kSuffix = QStringLiteral("benchwright");
+const QString kLogSuffix = QStringLiteral("csv");
+const QString kGeometryKey = QStringLiteral("window/geometry");
+const QString kFolderKey = QStringLiteral("files/folder");
+
+QString filters()
+{
+    return MainWindow::tr("Benchwright rosters (*.%1)").arg(kSuffix);
+}
+
+QString folder()
+{
+    return QSettings()
+        .value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
+        .toString();
+}
+
+/// The files of this suffix among those dragged in.
+QStringList filesIn(const QMimeData &data, const QString &suffix)
+{
+    QStringList paths;
+    for (const QUrl &url : data.urls())
+        if (const QString path = url.toLocalFile();
+            QFileInfo(path).suffix().compare(suffix, Qt::CaseInsensitive) == 0)
+            paths << path;
+    return paths;
+}
+
+} // namespace
+
+MainWindow::MainWindow(Theme &theme, QWidget *parent)
+    : QMainWindow(parent)
+    , m_theme(theme)
+    , m_undo(new QUndoGroup(this))
+    , m_rosterActions(new QActionGroup(this))
+    , m_message(new MessageBar)
+    , m_stack(new QStackedWidget)
+    , m_start(new StartPage)
+{
+    m_rosterActions->setExclusionPolicy(QActionGroup::ExclusionPolicy::None);
+    m_stack->addWidget(m_start);
+    auto *middle = new QWidget;
+    auto *column = new QVBoxLayout(middle);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_message);
+    column->addWidget(m_stack, 1);
+    setCentralWidget(middle);
+    setAcceptDrops(true);
+
+    buildFileMenu();
+    buildEditMenu();
+    buildRosterMenu();
+    buildViewMenu();
+    buildHelpMenu();
+    connect(m_start, &StartPage::newAskedFor, this, &MainWindow::askForNew);
+    connect(m_start, &StartPage::openAskedFor, this, &MainWindow::askForOpen);
+    connect(m_start, &StartPage::fileAskedFor, this, &MainWindow::openFile);
+
+    if (!restoreGeometry(QSettings().value(kGeometryKey).toByteArray())) {
+        // What the window's frame takes of the screen is not known before it is shown.
+        const QSize room = screen()->availableSize()
+            - QSize(0, 2 * style()->pixelMetric(QStyle::PM_TitleBarHeight));
+        resize(QSize(1366, 768).boundedTo(room));
+    }
+    refreshState();
+}
+
+MainWindow::~MainWindow()
+{
+    // The roster's stack of undo steps leaves the group while both are there.
+    delete m_roster;
+}
+
+void MainWindow::buildFileMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&File"));
+    menu->addAction(tr("&New roster…"), QKeySequence::New, this, &MainWindow::askForNew);
+    menu->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askForOpen);
+    menu->addAction(tr("Open a &backup…"), this, &MainWindow::askForBackup);
+    m_recent = menu->addMenu(tr("Open &recent"));
+    connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecentMenu);
+    menu->addSeparator();
+    addRosterAction(
+        menu, tr("&Import log…"), tr("Ctrl+I"), [](RosterView &roster) { roster.importLog(); });
+    addRosterAction(menu, tr("Read return &sheets…"), tr("Ctrl+Shift+I"),
+        [](RosterView &roster) { roster.readReturns(); });
+    addRosterAction(menu, tr("Write &hand-outs…"), tr("Ctrl+H"),
+        [](RosterView &roster) { roster.writeHandOuts(); });
+    addRosterAction(menu, tr("&Print plan…"), QKeySequence::Print,
+        [](RosterView &roster) { roster.printPlan(); });
+    menu->addSeparator();
+    addRosterAction(
+        menu, tr("&Close roster"), QKeySequence::Close, [this](RosterView &) { closeFile(); });
+    menu->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
+}
+
+void MainWindow::buildEditMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&Edit"));
+    QAction *undo = m_undo->createUndoAction(this, tr("&Undo"));
+    undo->setShortcut(QKeySequence::Undo);
+    QAction *redo = m_undo->createRedoAction(this, tr("&Redo"));
+    redo->setShortcut(QKeySequence::Redo);
+    menu->addActions({undo, redo});
+}
+
+void MainWindow::buildRosterMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&Roster"));
+    addRosterAction(menu, tr("&Find a lifter"), QKeySequence::Find,
+        [](RosterView &roster) { roster.lifters().focusSearch(); });
+    menu->addSeparator();
+    addRosterAction(menu, tr("&Add a lifter…"), tr("Ctrl+Shift+N"),
+        [](RosterView &roster) { roster.lifters().addLifter(); });
+    addRosterAction(menu, tr("&Edit the lifter…"), tr("Ctrl+E"),
+        [](RosterView &roster) { roster.lifters().editLifter(); });
+    addRosterAction(menu, tr("Ar&chive or restore the lifter"), {},
+        [](RosterView &roster) { roster.lifters().toggleArchived(); });
+    menu->addSeparator();
+    addRosterAction(menu, tr("&Variation catalogue…"), tr("Ctrl+Shift+V"),
+        [this](RosterView &roster) { CatalogueDialog(roster.openRoster(), this).exec(); });
+}
+
+void MainWindow::buildViewMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&View"));
+    addRosterAction(menu, tr("&Next lifter"), tr("Alt+Down"),
+        [](RosterView &roster) { roster.lifters().stepLifter(+1); });
+    addRosterAction(menu, tr("&Previous lifter"), tr("Alt+Up"),
+        [](RosterView &roster) { roster.lifters().stepLifter(-1); });
+    menu->addSeparator();
+    for (int page = 0; const QString &name : RosterView::pageNames()) {
+        addRosterAction(menu, name, QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + page)),
+            [page](RosterView &roster) { roster.showPage(page); });
+        ++page;
+    }
+    menu->addSeparator();
+    auto *schemes = new QActionGroup(this);
+    for (const auto &[choice, words] :
+        {std::pair{SchemeChoice::system, tr("Colours as the &desktop")},
+            {SchemeChoice::light, tr("&Light colours")},
+            {SchemeChoice::dark, tr("Dar&k colours")}}) {
+        QAction *action = menu->addAction(words);
+        action->setCheckable(true);
+        action->setChecked(m_theme.choice() == choice);
+        schemes->addAction(action);
+        connect(
+            action, &QAction::triggered, this, [this, wanted = choice] { m_theme.choose(wanted); });
+    }
+}
+
+void MainWindow::buildHelpMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&Help"));
+    menu->addAction(tr("&Keyboard shortcuts"), QKeySequence::HelpContents, this,
+        [this] { showShortcuts(*this, this); });
+    menu->addAction(tr("&Safety"), this, [this] { showSafetyNote(this); });
+    menu->addAction(tr("&About Benchwright"), this, [this] { showAbout(this); });
+}
+
+QAction *MainWindow::addRosterAction(QMenu *menu, const QString &text, const QKeySequence &keys,
+    const std::function<void(RosterView &)> &act)
+{
+    QAction *action = menu->addAction(text, keys, this, [this, act] {
+        if (m_roster)
+            act(*m_roster);
+    });
+    m_rosterActions->addAction(action);
+    return action;
+}
+
+void MainWindow::fillRecentMenu()
+{
+    m_recent->clear();
+    int number = 1;
+    for (const QString &path : recentFiles()) {
+        QAction *action = m_recent->addAction(
+            QStringLiteral("&%1  %2").arg(number++).arg(QFileInfo(path).completeBaseName()), this,
+            [this, path] { openFile(path); });
+        action->setToolTip(path);
+    }
+    m_recent->setToolTipsVisible(true);
+    m_recent->addSeparator();
+    m_recent->addAction(tr("&Forget these"), this, [this] {
+        forgetRecentFiles();
+        refreshState();
+    });
+}
+
+void MainWindow::askForNew()
+{
+    // Making a roster never writes over a file, so there is nothing to confirm: a taken name is
+    // said in the message bar.
+    QString path = QFileDialog::getSaveFileName(this, tr("New roster"),
+        QFileInfo(folder(), tr("My lifters") + u'.' + kSuffix).filePath(), filters(), nullptr,
+        QFileDialog::DontConfirmOverwrite);
+    if (path.isEmpty())
+        return;
+    if (QFileInfo(path).suffix().isEmpty())
+        path += u'.' + kSuffix;
+    createFile(path);
+}
+
+void MainWindow::askForOpen()
+{
+    const QString path = QFileDialog::getOpenFileName(this, tr("Open a roster"), folder(),
+        filters() + QStringLiteral(";;") + tr("All files (*)"));
+    if (!path.isEmpty())
+        openFile(path);
+}
+
+void MainWindow::askForBackup()
+{
+    const QString start = m_roster ? core::backupFolderOf(m_roster->openRoster().path()) : folder();
+    const QString path = QFileDialog::getOpenFileName(
+        this, tr("Open a backup"), QFileInfo::exists(start) ? start : folder(), filters());
+    if (!path.isEmpty())
+        openFile(path);
+}
+
+bool MainWindow::openFile(const QString &path)
+{
+    if (core::isBackup(path))
+        return openCopyOfBackup(path);
+    if (m_roster && QFileInfo(path) == QFileInfo(m_roster->openRoster().path())) {
+        m_message->hide();
+        return true;
+    }
+    return take([&path] { return core::RosterFile::open(path); });
+}
+
+bool MainWindow::openCopyOfBackup(const QString &path)
+{
+    if (!take([&path] { return core::RosterFile::open(core::copyOutOfBackups(path)); }))
+        return false;
+    m_message->say(
+        tr("This is a copy of the backup, saved as %1. The roster it comes from is as it "
+           "was; go on with whichever is right.")
+            .arg(QDir::toNativeSeparators(m_roster->openRoster().path())),
+        {});
+    return true;
+}
+
+bool MainWindow::createFile(const QString &path)
+{
+    return take([&path] { return core::RosterFile::create(path); });
+}
+
+template <class Make> bool MainWindow::take(Make make)
+try {
+    showRoster(new RosterView(make()));
+    if (const QString trouble = m_roster->openRoster().backupTrouble(); !trouble.isEmpty())
+        m_message->say(trouble, {});
+    return true;
+} catch (const core::StorageError &e) {
+    m_message->say(e.words(), e.detail());
+    return false;
+}
+
+void MainWindow::showRoster(RosterView *roster)
+{
+    closeFile();
+    m_roster = roster;
+    m_stack->addWidget(roster);
+    m_stack->setCurrentWidget(roster);
+    m_undo->addStack(&roster->openRoster().undoStack());
+    m_undo->setActiveStack(&roster->openRoster().undoStack());
+    connect(&roster->openRoster(), &OpenRoster::failed, m_message, &MessageBar::say);
+    connect(roster, &RosterView::said, m_message,
+        [this](const QString &words) { m_message->say(words, {}); });
+    const QString path = QFileInfo(roster->openRoster().path()).absoluteFilePath();
+    rememberRecent(path);
+    QSettings().setValue(kFolderKey, QFileInfo(path).absolutePath());
+    refreshState();
+    roster->lifters().setFocus();
+}
+
+void MainWindow::closeFile()
+{
+    m_message->hide();
+    delete m_roster;
+    m_roster = nullptr;
+    refreshState();
+}
+
+void MainWindow::refreshState()
+{
+    m_rosterActions->setEnabled(m_roster);
+    m_recent->setEnabled(!recentFiles().isEmpty());
+    m_start->setRecent(recentFiles());
+    setWindowFilePath(m_roster ? m_roster->openRoster().path() : QString());
+    setWindowTitle(m_roster ? tr("%1 – Benchwright")
+                                  .arg(QFileInfo(m_roster->openRoster().path()).completeBaseName())
+                            : tr("Benchwright"));
+}
+
+void MainWindow::closeEvent(QCloseEvent *event)
+{
+    QSettings().setValue(kGeometryKey, saveGeometry());
+    QMainWindow::closeEvent(event);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent *event)
+{
+    const QMimeData &dragged = *event->mimeData();
+    if (!filesIn(dragged, kSuffix).isEmpty()
+        || (m_roster && !filesIn(dragged, kLogSuffix).isEmpty()))
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent *event)
+{
+    const QStringList rosters = filesIn(*event->mimeData(), kSuffix);
+    const QStringList tables = filesIn(*event->mimeData(), kLogSuffix);
+    event->acceptProposedAction();
+    if (!rosters.isEmpty())
+        openFile(rosters.front());
+    else if (const QStringList returns = returnSheetsAmong(tables); m_roster && !returns.isEmpty())
+        m_roster->readReturns(returns);
+    else if (m_roster && !tables.isEmpty())
+        m_roster->importLog(tables);
+}
+
+} // namespace ui
