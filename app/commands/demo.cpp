@@ -41,11 +41,10 @@ int demo(const DemoOptions &options, Console &console)
 
     core::RosterFile roster = core::RosterFile::create(path);
     const core::Edit edit = ::demo::demoRoster(roster.variations(), QDate::currentDate(),
-        {[&] { return roster.newId<core::LifterTag>(); },
-            [&] { return roster.newId<core::SessionTag>(); },
-            [&] { return roster.newId<core::CardTag>(); },
-            [&] { return roster.newId<core::BlockTag>(); },
-            [&] { return roster.newId<core::CheckInTag>(); }});
+        {[&] { return roster.newId<core::Lifter>(); },
+            [&] { return roster.newId<core::LoggedSession>(); },
+            [&] { return roster.newId<core::Card>(); }, [&] { return roster.newId<core::Block>(); },
+            [&] { return roster.newId<core::CheckIn>(); }});
     roster.apply(edit);
 
     const std::vector<core::Lifter> lifters = roster.lifters();

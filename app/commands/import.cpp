@@ -24,8 +24,8 @@ QString tr(const char *text)
 core::ImportPlan planFor(
     core::RosterFile &roster, const core::LogTable &log, const core::PeopleTable &people)
 {
-    const core::IdSource ids{[&roster] { return roster.newId<core::LifterTag>(); },
-        [&roster] { return roster.newId<core::SessionTag>(); }};
+    const core::IdSource ids{[&roster] { return roster.newId<core::Lifter>(); },
+        [&roster] { return roster.newId<core::LoggedSession>(); }};
     return core::planImport(
         log, people, {roster.lifters(), roster.variations(), roster.sessions()}, ids);
 }

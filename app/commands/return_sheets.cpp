@@ -57,8 +57,8 @@ int returnSheets(const ReturnOptions &options, Console &console)
             isAnyLeft = true;
     }
     const core::Edit edit = core::acceptReturns(accepted, basis,
-        {[&roster] { return roster.newId<core::SessionTag>(); },
-            [&roster] { return roster.newId<core::CheckInTag>(); }});
+        {[&roster] { return roster.newId<core::LoggedSession>(); },
+            [&roster] { return roster.newId<core::CheckIn>(); }});
     if (!options.dryRun && !edit.isEmpty())
         roster.apply(edit);
     say(console.out,

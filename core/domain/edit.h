@@ -9,7 +9,10 @@
 #include "core/domain/variation.h"
 #include "core/domain/waiver.h"
 
+#include <algorithm>
+#include <iterator>
 #include <tuple>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -43,9 +46,19 @@ struct Edit
     friend bool operator==(const Edit &, const Edit &) = default;
 };
 
-/// Every kind of row, those that others refer to first.
+/// Every kind of row, those that others refer to first. Whatever is done to each of them is a loop
+/// over this; what differs between them is a trait of the row, which the compiler asks for.
 inline constexpr std::tuple kRowKinds{&Edit::lifters, &Edit::variations, &Edit::cards,
     &Edit::sessions, &Edit::checkIns, &Edit::templates, &Edit::blocks, &Edit::waivers};
+
+inline constexpr size_t kRowKindCount = std::tuple_size_v<decltype(kRowKinds)>;
+
+/// Place of a kind in kRowKinds.
+template <class Row> inline constexpr size_t kRowKind =
+    []<class... Rows>(const std::tuple<RowChange<Rows> Edit::*...> &) {
+        constexpr bool isRow[]{std::is_same_v<Row, Rows>...};
+        return size_t(std::find(std::begin(isRow), std::end(isRow), true) - std::begin(isRow));
+    }(kRowKinds);
 
 /// Calls f with the pointer to each member of Edit.
 template <class F> void forEachRowKind(F f)
@@ -79,5 +92,9 @@ inline bool Edit::isEmpty() const
     forEachRowKind([&edit](auto kind) { std::swap((edit.*kind).before, (edit.*kind).after); });
     return edit;
 }
+
+/// Both edits as one, where the second begins with what the first left. A row that ends as it began
+/// is in neither side.
+[[nodiscard]] Edit followedBy(const Edit &first, const Edit &second);
 
 } // namespace core

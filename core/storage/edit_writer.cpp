@@ -2,7 +2,7 @@
 
 #include "core/domain/storage_error.h"
 #include "core/storage/database.h"
-#include "core/storage/repositories.h"
+#include "core/storage/stored_rows.h"
 
 #include <QCoreApplication>
 #include <unordered_set>
@@ -38,14 +38,9 @@ void EditWriter::write(const Edit &edit)
 {
     Transaction tx(m_db);
     m_db.run(QStringLiteral("PRAGMA defer_foreign_keys = ON")); // rows come and go in any order
-    carryOut(LifterRepository(m_db), edit.lifters);
-    carryOut(VariationRepository(m_db), edit.variations);
-    carryOut(CardRepository(m_db), edit.cards);
-    carryOut(SessionRepository(m_db), edit.sessions);
-    carryOut(CheckInRepository(m_db), edit.checkIns);
-    carryOut(TemplateRepository(m_db), edit.templates);
-    carryOut(BlockRepository(m_db), edit.blocks);
-    carryOut(WaiverRepository(m_db), edit.waivers);
+    forEachRowKind([&]<class Row>(RowChange<Row> Edit::*kind) {
+        carryOut(typename Stored<Row>::Repository(m_db), edit.*kind);
+    });
     try {
         tx.commit();
     } catch (const StorageError &) {

@@ -7,7 +7,7 @@
 #include "core/storage/edit_writer.h"
 #include "core/storage/migrations.h"
 #include "core/storage/probe.h"
-#include "core/storage/repositories.h"
+#include "core/storage/stored_rows.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -65,6 +65,23 @@ void build(const QString &path)
     EditWriter(db).write(edit);
 }
 
+/// Reads the file that a window has open, by a connection of its own.
+class FileReader final : public SqlReads<RosterReader>
+{
+public:
+    explicit FileReader(const QString &path)
+        : m_db(std::make_unique<Database>(path, Database::Access::readOnly))
+    {
+        m_db->run(QStringLiteral("BEGIN")); // the first query sets the moment
+    }
+
+protected:
+    [[nodiscard]] Database &db() const override { return *m_db; }
+
+private:
+    std::unique_ptr<Database> m_db;
+};
+
 } // namespace
 
 struct RosterFile::Impl
@@ -78,32 +95,18 @@ struct RosterFile::Impl
 
     void readLastIds()
     {
-        lastLifter = lastId(QStringLiteral("lifter"));
-        lastVariation = lastId(QStringLiteral("variation"));
-        lastCard = lastId(QStringLiteral("card"));
-        lastSession = lastId(QStringLiteral("session"));
-        lastCheckIn = lastId(QStringLiteral("check_in"));
-        lastTemplate = lastId(QStringLiteral("block_template"));
-        lastBlock = lastId(QStringLiteral("block"));
-        lastWaiver = lastId(QStringLiteral("waiver"));
-    }
-    qint64 lastId(const QString &table)
-    {
-        return db.value(QStringLiteral("SELECT max(id) FROM %1").arg(table)).toLongLong();
+        forEachRowKind([this]<class Row>(RowChange<Row> Edit::*) {
+            lastIds[kRowKind<Row>] = db.value(QStringLiteral("SELECT max(id) FROM %1")
+                                                  .arg(QLatin1String(Stored<Row>::kTable)))
+                                         .toLongLong();
+        });
     }
 
     QString path;
     std::unique_ptr<QLockFile> lock; // let go after the connection is closed
     Database db;
     QString backupTrouble;
-    qint64 lastLifter = 0;
-    qint64 lastVariation = 0;
-    qint64 lastCard = 0;
-    qint64 lastSession = 0;
-    qint64 lastCheckIn = 0;
-    qint64 lastTemplate = 0;
-    qint64 lastBlock = 0;
-    qint64 lastWaiver = 0;
+    std::array<qint64, kRowKindCount> lastIds{}; ///< in the order of kRowKinds
 };
 
 RosterFile::RosterFile(std::unique_ptr<Impl> impl)
@@ -185,102 +188,26 @@ QString RosterFile::backupTrouble() const
     return m_impl->backupTrouble;
 }
 
-std::vector<Lifter> RosterFile::lifters() const
+RosterFile::ReaderSource RosterFile::readers() const
 {
-    return LifterRepository(m_impl->db).all();
+    return [path = m_impl->path]() -> std::unique_ptr<RosterReader> {
+        return std::make_unique<FileReader>(path);
+    };
 }
 
-std::vector<Variation> RosterFile::variations() const
-{
-    return VariationRepository(m_impl->db).all();
-}
-
-std::vector<Card> RosterFile::cards(LifterId lifter, QDate from, QDate to) const
-{
-    return CardRepository(m_impl->db).between(lifter, from, to);
-}
-
-std::vector<Card> RosterFile::cards(QDate from, QDate to) const
-{
-    return CardRepository(m_impl->db).between(from, to);
-}
-
-std::vector<LoggedSession> RosterFile::sessions(LifterId lifter) const
-{
-    return SessionRepository(m_impl->db).of(lifter);
-}
-
-std::vector<LoggedSession> RosterFile::sessions() const
-{
-    return SessionRepository(m_impl->db).all();
-}
-
-std::vector<CheckIn> RosterFile::checkIns(LifterId lifter) const
-{
-    return CheckInRepository(m_impl->db).of(lifter);
-}
-
-std::vector<CheckIn> RosterFile::checkIns() const
-{
-    return CheckInRepository(m_impl->db).all();
-}
-
-std::vector<BlockTemplate> RosterFile::templates() const
-{
-    return TemplateRepository(m_impl->db).all();
-}
-
-std::vector<Block> RosterFile::blocks(LifterId lifter) const
-{
-    return BlockRepository(m_impl->db).of(lifter);
-}
-
-std::vector<Block> RosterFile::blocks() const
-{
-    return BlockRepository(m_impl->db).all();
-}
-
-std::vector<Waiver> RosterFile::waivers(LifterId lifter) const
-{
-    return WaiverRepository(m_impl->db).of(lifter);
-}
-
-void RosterFile::apply(const Edit &edit)
+void RosterFile::write(const Edit &edit)
 {
     EditWriter(m_impl->db).write(edit);
 }
 
-template <> LifterId RosterFile::newId<LifterTag>()
+qint64 RosterFile::takeId(size_t rowKind)
 {
-    return {++m_impl->lastLifter};
+    return ++m_impl->lastIds[rowKind];
 }
-template <> VariationId RosterFile::newId<VariationTag>()
+
+Database &RosterFile::db() const
 {
-    return {++m_impl->lastVariation};
-}
-template <> CardId RosterFile::newId<CardTag>()
-{
-    return {++m_impl->lastCard};
-}
-template <> SessionId RosterFile::newId<SessionTag>()
-{
-    return {++m_impl->lastSession};
-}
-template <> CheckInId RosterFile::newId<CheckInTag>()
-{
-    return {++m_impl->lastCheckIn};
-}
-template <> TemplateId RosterFile::newId<TemplateTag>()
-{
-    return {++m_impl->lastTemplate};
-}
-template <> BlockId RosterFile::newId<BlockTag>()
-{
-    return {++m_impl->lastBlock};
-}
-template <> WaiverId RosterFile::newId<WaiverTag>()
-{
-    return {++m_impl->lastWaiver};
+    return m_impl->db;
 }
 
 } // namespace core

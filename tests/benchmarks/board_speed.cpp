@@ -43,14 +43,14 @@ core::RosterFile roster(const QString &path)
     core::Edit edit;
     for (int i = 0; i < kLifters; ++i) {
         core::Lifter lifter;
-        lifter.id = file.newId<core::LifterTag>();
+        lifter.id = file.newId<core::Lifter>();
         lifter.name = QStringLiteral("Lifter %1").arg(i);
         lifter.gear = core::usualGear(core::Unit::kilogram);
         edit.lifters.after.push_back(lifter);
         for (int week = 1; week <= kLogWeeks; ++week)
             for (const int day : {0, 2, 4}) {
                 core::LoggedSession session;
-                session.id = file.newId<core::SessionTag>();
+                session.id = file.newId<core::LoggedSession>();
                 session.lifter = lifter.id;
                 session.day = kMonday.addDays(day - 7 * week);
                 for (int set = 0; set < 6; ++set) {
@@ -66,7 +66,7 @@ core::RosterFile roster(const QString &path)
         for (int week = 0; week < kPlanWeeks; ++week)
             for (const int day : {0, 2, 4})
                 for (int position = 0; position < 3; ++position)
-                    edit.cards.after.push_back({file.newId<core::CardTag>(), lifter.id,
+                    edit.cards.after.push_back({file.newId<core::Card>(), lifter.id,
                         kMonday.addDays(day + 7 * week), position, position == 1 ? feetUp : comp,
                         QStringLiteral("1x1 @8 / 4x3 -10%"), {}});
     }
@@ -99,9 +99,10 @@ struct Desk
     static void close() { s_open.reset(); }
 
     QTemporaryDir folder;
-    ui::OpenRoster session{roster(folder.filePath(QStringLiteral("team.benchwright")))};
+    ui::OpenRoster session{std::make_unique<core::RosterFile>(
+        roster(folder.filePath(QStringLiteral("team.benchwright"))))};
     ui::Estimates estimates{session};
-    ui::Selection selection;
+    ui::Selection selection{session};
     ui::WeekBoardPage page{session, estimates, selection};
     ui::WeekGrid *grid = nullptr;
 

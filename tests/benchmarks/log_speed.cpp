@@ -23,7 +23,7 @@ core::LoggedSession session(
     core::RosterFile &file, core::LifterId lifter, int number, core::VariationId bench)
 {
     core::LoggedSession session;
-    session.id = file.newId<core::SessionTag>();
+    session.id = file.newId<core::LoggedSession>();
     session.lifter = lifter;
     session.day = kToday.addDays(-(kSessions - number) / 3 * 7 - number % 3 * 2 - 1);
     for (int i = 0; i < kSets; ++i) {
@@ -51,7 +51,7 @@ core::RosterFile roster(const QString &path)
     const core::VariationId bench = benchOf(file);
     for (int i = 0; i < kLifters; ++i) {
         core::Lifter lifter;
-        lifter.id = file.newId<core::LifterTag>();
+        lifter.id = file.newId<core::Lifter>();
         lifter.name = QStringLiteral("Lifter %1").arg(i);
         lifter.gear = core::usualGear(core::Unit::kilogram);
         core::Edit edit;
@@ -83,7 +83,7 @@ struct Opened
         set.repsDone = 3;
         set.rpe = 8.0;
         core::LoggedSession done;
-        done.id = session.newId<core::SessionTag>();
+        done.id = session.newId<core::LoggedSession>();
         done.lifter = session.lifters().front().id;
         done.day = kToday;
         done.number = ++logged;
@@ -94,7 +94,8 @@ struct Opened
     }
 
     QTemporaryDir folder;
-    ui::OpenRoster session{roster(folder.filePath(QStringLiteral("r.benchwright")))};
+    ui::OpenRoster session{std::make_unique<core::RosterFile>(
+        roster(folder.filePath(QStringLiteral("r.benchwright"))))};
     ui::Estimates estimates{session};
     int logged = 0;
 };

@@ -61,14 +61,14 @@ core::RosterFile roster(const QString &path)
     core::Edit edit;
     for (int i = 0; i < kSquad; ++i) {
         core::Lifter lifter;
-        lifter.id = file.newId<core::LifterTag>();
+        lifter.id = file.newId<core::Lifter>();
         lifter.name = QStringLiteral("Lifter %1").arg(i);
         lifter.gear = core::usualGear(core::Unit::kilogram);
         edit.lifters.after.push_back(lifter);
     }
     for (int number = 0; number < kSessions; ++number)
         edit.sessions.after.push_back(session(
-            file.newId<core::SessionTag>(), edit.lifters.after.front().id, number, benches));
+            file.newId<core::LoggedSession>(), edit.lifters.after.front().id, number, benches));
     file.apply(edit);
     return file;
 }
@@ -82,10 +82,11 @@ struct Opened
         loop.exec();
     }
     QTemporaryDir folder;
-    ui::OpenRoster session{roster(folder.filePath(QStringLiteral("r.benchwright")))};
+    ui::OpenRoster session{std::make_unique<core::RosterFile>(
+        roster(folder.filePath(QStringLiteral("r.benchwright"))))};
     ui::Estimates estimates{session};
     ui::Insights insights{session, estimates};
-    ui::Selection selection;
+    ui::Selection selection{session};
 };
 
 Opened &opened()

@@ -53,13 +53,13 @@ private:
         for (int i = 0; i < kLifters; ++i) {
             core::Edit edit;
             core::Lifter lifter;
-            lifter.id = m_file.newId<core::LifterTag>();
+            lifter.id = m_file.newId<core::Lifter>();
             lifter.name = QStringLiteral("Lifter %1").arg(i);
             lifter.gear = core::usualGear(core::Unit::kilogram);
             edit.lifters.after = {lifter};
             for (int number = 0; number < kSessions; ++number)
                 edit.sessions.after.push_back(
-                    session(m_file.newId<core::SessionTag>(), lifter.id, number));
+                    session(m_file.newId<core::LoggedSession>(), lifter.id, number));
             m_file.apply(edit);
             m_lifter = lifter.id;
         }
@@ -102,7 +102,7 @@ void moveACard(benchmark::State &state)
 {
     core::RosterFile &file = Roster::large().file();
     core::Card card;
-    card.id = file.newId<core::CardTag>();
+    card.id = file.newId<core::Card>();
     card.lifter = Roster::large().anyLifter();
     card.day = kFirstDay;
     card.variation = {1};
@@ -129,7 +129,7 @@ void importSessions(benchmark::State &state)
     core::Edit edit;
     for (int number = 0; number < 1000; ++number)
         edit.sessions.after.push_back(session(
-            file.newId<core::SessionTag>(), Roster::large().anyLifter(), kSessions + number));
+            file.newId<core::LoggedSession>(), Roster::large().anyLifter(), kSessions + number));
     for (auto _ : state) {
         file.apply(edit);
         state.PauseTiming();

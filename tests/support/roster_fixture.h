@@ -42,7 +42,7 @@ inline void addTo(core::RosterFile &file, std::vector<core::Lifter> &lifters)
 {
     core::Edit edit;
     for (core::Lifter &lifter : lifters) {
-        lifter.id = file.newId<core::LifterTag>();
+        lifter.id = file.newId<core::Lifter>();
         edit.lifters.after.push_back(lifter);
     }
     file.apply(edit);

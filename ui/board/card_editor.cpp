@@ -101,6 +101,14 @@ bool CardEditor::take()
     return true;
 }
 
+void CardEditor::takeAsItStands()
+{
+    if (m_done)
+        return;
+    finish();
+    Q_EMIT taken(toPlainText());
+}
+
 void CardEditor::keyPressEvent(QKeyEvent *event)
 {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

@@ -45,6 +45,9 @@ public:
 
     /// Takes the text if it is sound; else shows why not and returns false.
     bool take();
+    /// Takes the text even where it would be refused, so that it is not lost when the card goes out
+    /// of sight.
+    void takeAsItStands();
 
 Q_SIGNALS:
     void taken(const QString &text);

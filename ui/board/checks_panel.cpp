@@ -187,7 +187,7 @@ void ChecksPanel::waveThrough(const core::Finding &finding)
         if (earlier.key == finding.key) // it had got worse since
             edit.waivers.before = {earlier};
     core::Waiver waiver = core::waive(finding, note.trimmed());
-    waiver.id = edit.waivers.before.empty() ? m_roster.newId<core::WaiverTag>()
+    waiver.id = edit.waivers.before.empty() ? m_roster.newId<core::Waiver>()
                                             : edit.waivers.before.front().id;
     edit.waivers.after = {waiver};
     m_roster.perform(tr("Wave through a finding"), edit);

@@ -10,7 +10,6 @@
 #include "ui/look/week_header.h"
 #include "ui/planning/block_desk.h"
 #include "ui/planning/block_ribbon.h"
-#include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 
@@ -30,20 +29,19 @@ constexpr int kShelfMost = 300;
 
 } // namespace
 
-WeekBoardPage::WeekBoardPage(
-    OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent)
+WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
+    Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_roster(roster)
-    , m_history(new LifterHistory(roster, selection, this))
     , m_plan(new WeekPlan(roster, estimates, selection, this))
-    , m_blocks(new BlockDesk(roster, estimates, *m_history, selection, this))
+    , m_blocks(new BlockDesk(roster, estimates, history, selection, this))
     , m_ribbon(new BlockRibbon(roster, selection))
     , m_stack(new QStackedWidget(this))
     , m_header(new WeekHeader(this))
     , m_board(new WeekBoard(*m_plan))
     , m_shelf(new VariationShelf)
-    , m_advice(new AdvicePanel(roster, estimates, *m_history, *m_plan))
-    , m_checks(new ChecksPanel(roster, estimates, *m_history, *m_plan))
+    , m_advice(new AdvicePanel(roster, estimates, history, *m_plan))
+    , m_checks(new ChecksPanel(roster, estimates, history, *m_plan))
     , m_side(new QTabWidget)
 {
     auto *nobody = new QLabel(tr("Choose a lifter in the list to see the week."));

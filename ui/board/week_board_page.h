@@ -27,8 +27,8 @@ class WeekBoardPage : public QWidget
     Q_OBJECT
 
 public:
-    WeekBoardPage(
-        OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent = nullptr);
+    WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
+        Selection &selection, QWidget *parent = nullptr);
 
 Q_SIGNALS:
     /// Why something was not done.
@@ -40,7 +40,6 @@ private:
     void beginAdding(const QString &typed);
 
     OpenRoster &m_roster;
-    LifterHistory *m_history;
     WeekPlan *m_plan;
     BlockDesk *m_blocks;
     BlockRibbon *m_ribbon;

@@ -65,6 +65,10 @@ WeekGrid::WeekGrid(WeekPlan &plan, QWidget *parent)
         connect(slot, &QToolButton::clicked, this, [this] { Q_EMIT addRequested({}); });
     }
     connect(&plan, &WeekPlan::changed, this, &WeekGrid::follow);
+    connect(&plan, &WeekPlan::settling, this, [this] {
+        if (m_editor)
+            m_editor->takeAsItStands();
+    });
     follow();
     setCurrent({});
 }
@@ -302,7 +306,7 @@ void WeekGrid::run(const MoveCardTo &command)
     const auto to = cardStepped(m_current, command.step, m_plan.counts());
     if (!card.isValid() || !to)
         return;
-    m_plan.move(card, *to);
+    m_plan.move(card, *to, WeekPlan::MovedBy::key);
     focusCard(card);
 }
 
@@ -351,10 +355,12 @@ void WeekGrid::edit(core::CardId card, Field field, const QString &typed)
     m_editor = new CardEditor(isSets ? checkSets : checkNote,
         isSets ? tr("Sets of %1").arg(view.name) : tr("Note on %1").arg(view.name), this, window());
     connect(m_editor, &CardEditor::taken, this, [this, card, isSets](const QString &text) {
-        if (isSets)
-            m_plan.setSetLine(card, core::print(core::parseSetLines(text).lines));
-        else
+        if (isSets) {
+            const core::ParsedSetLines parsed = core::parseSetLines(text);
+            m_plan.setSetLine(card, parsed.error ? text : core::print(parsed.lines));
+        } else {
             m_plan.setNote(card, text.trimmed());
+        }
     });
     connect(m_editor, &CardEditor::left, this, [this, card] { focusCard(card); });
     if (isSets)

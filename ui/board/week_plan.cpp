@@ -24,13 +24,12 @@ WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, Selection &selectio
 {
     connect(&selection, &Selection::lifterChanged, this, &WeekPlan::reload);
     connect(&selection, &Selection::weekChanged, this, &WeekPlan::reload);
-    connect(&roster, &OpenRoster::cardsChanged, this, [this](const QSet<core::LifterId> &lifters) {
+    connect(&roster, &OpenRoster::changed, this, &WeekPlan::follow);
+    connect(&roster, &OpenRoster::settling, this, &WeekPlan::settling);
+    connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
-            reload();
+            rebuild();
     });
-    connect(&roster, &OpenRoster::liftersChanged, this, &WeekPlan::reload);
-    connect(&roster, &OpenRoster::variationsChanged, this, &WeekPlan::rebuild);
-    connect(&estimates, &Estimates::changed, this, &WeekPlan::rebuild);
     reload();
 }
 
@@ -92,11 +91,12 @@ core::CardId WeekPlan::duplicate(core::CardId card, BoardPlace place)
     return addCard(named(tr("Copy %1"), original->variation), *original, place);
 }
 
-void WeekPlan::move(core::CardId card, BoardPlace place)
+void WeekPlan::move(core::CardId card, BoardPlace place, MovedBy by)
 {
     if (const core::Card *moved = find(card))
         m_roster.perform(named(tr("Move %1"), moved->variation),
-            core::moveCard(m_cards, card, monday().addDays(place.day), place.position));
+            core::moveCard(m_cards, card, monday().addDays(place.day), place.position),
+            by == MovedBy::key ? QStringLiteral("move card %1").arg(card.value) : QString());
 }
 
 void WeekPlan::remove(const std::vector<core::CardId> &cards)
@@ -149,8 +149,8 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
         // On the first day one below the other from the place on, on further days at the end.
         const int position =
             row.offset == 0 ? place.position + int(added.size()) : std::numeric_limits<int>::max();
-        added.push_back({m_roster.newId<core::CardTag>(), lifter()->id, last, position,
-            row.variation, row.setLine, row.note});
+        added.push_back({m_roster.newId<core::Card>(), lifter()->id, last, position, row.variation,
+            row.setLine, row.note});
         pasted.cards.push_back(added.back().id);
     }
     if (added.empty())
@@ -230,7 +230,7 @@ void WeekPlan::setNote(core::CardId card, const QString &note)
 
 core::CardId WeekPlan::addCard(const QString &name, core::Card card, BoardPlace place)
 {
-    card.id = m_roster.newId<core::CardTag>();
+    card.id = m_roster.newId<core::Card>();
     card.lifter = lifter()->id;
     card.day = monday().addDays(place.day);
     card.position = place.position;
@@ -249,6 +249,17 @@ const core::Card *WeekPlan::find(core::CardId id) const
     const auto it = std::find_if(
         m_cards.begin(), m_cards.end(), [id](const core::Card &c) { return c.id == id; });
     return it == m_cards.end() ? nullptr : &*it;
+}
+
+void WeekPlan::follow(const core::RosterChange &change)
+{
+    const core::LifterId shown = m_selection.lifter();
+    const bool hasCards = change.has<core::Card>(shown)
+        && change.isWithin(monday(), monday().addDays(core::kWeekDays - 1));
+    if (hasCards || change.has<core::Lifter>(shown))
+        reload();
+    else if (change.has<core::Variation>())
+        rebuild();
 }
 
 void WeekPlan::reload()

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/card.h"
+#include "core/domain/roster_change.h"
 #include "ui/board/week_view.h"
 
 #include <QObject>
@@ -40,8 +41,9 @@ public:
     /// @param setLine  empty = what the lifter last had for it
     core::CardId add(core::VariationId variation, BoardPlace place, const QString &setLine = {});
     core::CardId duplicate(core::CardId card, BoardPlace place);
-    /// `place` is the card's place afterwards.
-    void move(core::CardId card, BoardPlace place);
+    enum class MovedBy { drag, key };
+    /// `place` is the card's place afterwards. Moves by key that follow each other are one step.
+    void move(core::CardId card, BoardPlace place, MovedBy by = MovedBy::drag);
     void remove(const std::vector<core::CardId> &cards);
     /// The cards as text, see core/plan/card_text.h.
     [[nodiscard]] QString text(const std::vector<core::CardId> &cards) const;
@@ -64,8 +66,11 @@ public:
 Q_SIGNALS:
     /// The week reads differently: another lifter, week, card or estimate.
     void changed();
+    /// What is half typed is to be stored now, see OpenRoster::settle().
+    void settling();
 
 private:
+    void follow(const core::RosterChange &change);
     void reload();
     void rebuild();
     [[nodiscard]] core::PlanSources sources() const;

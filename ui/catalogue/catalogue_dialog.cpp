@@ -175,7 +175,7 @@ void CatalogueDialog::addVariation()
 {
     const core::Variation *near = chosen();
     core::Variation fresh;
-    fresh.id = m_roster.newId<core::VariationTag>();
+    fresh.id = m_roster.newId<core::Variation>();
     fresh.lift = near ? near->lift : core::Lift::bench;
     fresh.name = tr("New variation");
     fresh.ratio = 0.95;

@@ -220,8 +220,8 @@ void ImportDialog::read()
 
 void ImportDialog::makePlan()
 {
-    const core::IdSource ids{[this] { return m_roster.newId<core::LifterTag>(); },
-        [this] { return m_roster.newId<core::SessionTag>(); }};
+    const core::IdSource ids{[this] { return m_roster.newId<core::Lifter>(); },
+        [this] { return m_roster.newId<core::LoggedSession>(); }};
     m_plan = core::planImport(m_tables.log, m_tables.people,
         {m_roster.lifters(), m_roster.variations(), m_roster.sessions()}, ids);
     present(m_plan);

@@ -53,9 +53,14 @@ LifterHeader::LifterHeader(
     m_meet = addFact(tr("Meet"));
     m_bodyweight = addFact(tr("Bodyweight"));
 
-    connect(&roster, &OpenRoster::liftersChanged, this, &LifterHeader::refresh);
-    connect(&estimates, &Estimates::changed, this, &LifterHeader::refresh);
-    connect(&estimates, &Estimates::busyChanged, this, &LifterHeader::refresh);
+    connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
+        if (change.has<core::Lifter>(m_selection.lifter()))
+            refresh();
+    });
+    connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
+        if (lifters.contains(m_selection.lifter()))
+            refresh();
+    });
     connect(&selection, &Selection::lifterChanged, this, &LifterHeader::refresh);
     refresh();
 }

@@ -46,7 +46,10 @@ LifterListPanel::LifterListPanel(
     m_filter->setSourceModel(m_model);
     buildControls();
     connectControls();
-    connect(&roster, &OpenRoster::liftersChanged, this, &LifterListPanel::refreshRows);
+    connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
+        if (change.has<core::Lifter>())
+            refreshRows();
+    });
     connect(&estimates, &Estimates::changed, this, &LifterListPanel::refreshRows);
     connect(&selection, &Selection::lifterChanged, this, &LifterListPanel::showChosen);
     refreshRows();
@@ -288,7 +291,7 @@ void LifterListPanel::addLifter()
     if (editor.exec() != QDialog::Accepted)
         return;
     core::Lifter added = editor.lifter();
-    added.id = m_roster.newId<core::LifterTag>();
+    added.id = m_roster.newId<core::Lifter>();
     if (m_roster.perform(tr("Add %1").arg(added.name), ui::addLifter(added)))
         m_selection.setLifter(added.id);
 }
@@ -313,6 +316,7 @@ void LifterListPanel::toggleArchived()
     const core::Lifter *chosen = m_roster.lifter(m_selection.lifter());
     if (!chosen)
         return;
+    m_roster.settle(); // the list goes on to another lifter
     const core::Lifter before = *chosen;
     const QString name =
         before.archived ? tr("Restore %1").arg(before.name) : tr("Archive %1").arg(before.name);

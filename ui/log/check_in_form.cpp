@@ -106,9 +106,7 @@ CheckInForm::CheckInForm(QWidget *parent)
 
 void CheckInForm::setCheckIn(const core::CheckIn &checkIn)
 {
-    if (checkIn.lifter != m_shown.lifter || checkIn.day != m_shown.day) {
-        giveUntold();
-    } else {
+    if (checkIn.lifter == m_shown.lifter && checkIn.day == m_shown.day) {
         m_shown.id = checkIn.id; // given out when it was stored
         if (checkIn == m_shown)
             return; // what is half told stays
@@ -179,19 +177,12 @@ void CheckInForm::give()
 
 void CheckInForm::giveUntold()
 {
+    if (!m_shown.lifter.isValid())
+        return;
     // A pain is never passed over because nobody came to say where it is.
     if (!core::problems(typed()).isEmpty())
         m_painWords->setText(tr("not said where"));
     give();
-}
-
-void CheckInForm::hideEvent(QHideEvent *event)
-{
-    QWidget::hideEvent(event);
-    if (event->spontaneous())
-        return; // the window is out of sight, not left
-    if (m_shown.lifter.isValid())
-        giveUntold();
 }
 
 void CheckInForm::showPain()

@@ -16,7 +16,7 @@ class FieldNote;
 class ScaleField;
 
 /// What the lifter says before training. Each answer is given on as it is made; words are given on
-/// when their field is left, and before another day or lifter is shown.
+/// when their field is left, or when they are asked for.
 class CheckInForm : public QWidget
 {
     Q_OBJECT
@@ -24,24 +24,22 @@ class CheckInForm : public QWidget
 public:
     explicit CheckInForm(QWidget *parent = nullptr);
 
-    /// Shows what was said; a draft of the one before is given on first.
+    /// Shows what was said. What is half told about another day or lifter is dropped: giveUntold()
+    /// comes first.
     void setCheckIn(const core::CheckIn &checkIn);
     /// What was said last could not be stored: it stays, and is given on again with the next
     /// answer.
     void keepUnsaved(const core::CheckIn &stored);
+    /// Gives on what is half told, since the form is about to turn to something else.
+    void giveUntold();
 
 Q_SIGNALS:
     /// A sound one, with the lifter and the day it is about; it may be blank again.
     void said(const core::CheckIn &checkIn);
 
-protected:
-    void hideEvent(QHideEvent *event) override;
-
 private:
     [[nodiscard]] core::CheckIn typed() const;
     void give();
-    /// The same before the form turns to something else.
-    void giveUntold();
     void showPain();
 
     core::CheckIn m_shown; ///< as set or given last

@@ -25,24 +25,23 @@ core::CheckIn unsaid(core::LifterId lifter, QDate day)
 
 } // namespace
 
-DayLog::DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Selection &selection,
-    QObject *parent)
+DayLog::DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, LifterHistory &history,
+    Selection &selection, QObject *parent)
     : QObject(parent)
     , m_roster(roster)
     , m_estimates(estimates)
     , m_insights(insights)
     , m_selection(selection)
-    , m_history(new LifterHistory(roster, selection, this))
+    , m_history(history)
 {
     // The history follows lifter, log and check-ins.
-    connect(m_history, &LifterHistory::changed, this, &DayLog::takeHistory);
-    connect(&roster, &OpenRoster::cardsChanged, this, [this](const QSet<core::LifterId> &lifters) {
+    connect(&history, &LifterHistory::changed, this, &DayLog::takeHistory);
+    connect(&roster, &OpenRoster::changed, this, &DayLog::follow);
+    connect(&roster, &OpenRoster::settling, this, &DayLog::settling);
+    connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
-            reload();
+            takeEstimates();
     });
-    connect(&roster, &OpenRoster::liftersChanged, this, &DayLog::reload);
-    connect(&roster, &OpenRoster::variationsChanged, this, &DayLog::reload);
-    connect(&estimates, &Estimates::changed, this, &DayLog::takeEstimates);
     connect(&insights, &Insights::changed, this, &DayLog::replan);
     reload();
 }
@@ -61,6 +60,7 @@ void DayLog::setDay(QDate day)
 {
     if (!day.isValid() || day == m_day)
         return;
+    m_roster.settle();
     m_day = day;
     m_isToday = day == QDate::currentDate();
     reload();
@@ -109,7 +109,7 @@ bool DayLog::add(const core::SetEntry &set, size_t place)
         return false;
     return perform(tr("Log a set of %1"), set.variation,
         core::addSet(sessions(), lifter()->id, m_day, set, place,
-            [this] { return m_roster.newId<core::SessionTag>(); }));
+            [this] { return m_roster.newId<core::LoggedSession>(); }));
 }
 
 bool DayLog::change(const core::SetEntry &set, size_t place)
@@ -126,7 +126,7 @@ bool DayLog::remove(size_t place)
 
 core::CheckIn DayLog::checkIn() const
 {
-    if (const core::CheckIn *said = m_history->checkInOn(m_day))
+    if (const core::CheckIn *said = m_history.checkInOn(m_day))
         return *said;
     return unsaid(m_selection.lifter(), m_day);
 }
@@ -141,7 +141,7 @@ void DayLog::say(const core::CheckIn &checkIn)
         [&checkIn](const core::CheckIn &other) { return other.day == checkIn.day; });
     if (!m_roster.perform(tr("Change the check-in"),
             core::sayCheckIn(before == all.end() ? nullptr : &*before, checkIn,
-                [this] { return m_roster.newId<core::CheckInTag>(); })))
+                [this] { return m_roster.newId<core::CheckIn>(); })))
         Q_EMIT checkInNotSaved(before == all.end() ? unsaid(checkIn.lifter, checkIn.day) : *before);
 }
 
@@ -156,6 +156,14 @@ void DayLog::setShiftsLoads(bool shifts)
 void DayLog::takeSwap(const core::SoreSwap &swap)
 {
     perform(tr("Swap for %1"), swap.spares, core::changeVariation(m_cards, swap.card, swap.spares));
+}
+
+void DayLog::follow(const core::RosterChange &change)
+{
+    const core::LifterId shown = m_selection.lifter();
+    if (change.has<core::Lifter>(shown) || change.has<core::Variation>()
+        || (change.has<core::Card>(shown) && change.isWithin(m_day, m_day)))
+        reload();
 }
 
 void DayLog::reload()
@@ -258,7 +266,7 @@ void DayLog::pair()
 std::vector<core::LoggedSession> DayLog::sessions() const
 {
     std::vector<core::LoggedSession> sessions;
-    for (const core::LoggedSession &session : m_history->sessions())
+    for (const core::LoggedSession &session : m_history.sessions())
         if (session.day == m_day)
             sessions.push_back(session);
     return sessions;

@@ -24,8 +24,8 @@ class DayLog : public QObject
     Q_OBJECT
 
 public:
-    DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Selection &selection,
-        QObject *parent = nullptr);
+    DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, LifterHistory &history,
+        Selection &selection, QObject *parent = nullptr);
 
     /// Null while no lifter is selected.
     [[nodiscard]] const core::Lifter *lifter() const;
@@ -69,8 +69,11 @@ Q_SIGNALS:
     void changed();
     /// The check-in could not be written, and what is stored is the same as before.
     void checkInNotSaved(const core::CheckIn &stored);
+    /// What is half typed is to be stored now, see OpenRoster::settle().
+    void settling();
 
 private:
+    void follow(const core::RosterChange &change);
     void reload();
     void takeHistory();
     void takeEstimates();
@@ -88,7 +91,7 @@ private:
     Estimates &m_estimates;
     Insights &m_insights;
     Selection &m_selection;
-    LifterHistory *m_history;
+    LifterHistory &m_history;
     QDate m_day = QDate::currentDate();
     bool m_isToday = true;
     Estimates::Fits m_fits; ///< of the lifter, which the loads come from

@@ -43,10 +43,10 @@ QString progress(const std::vector<LogLine> &lines)
 
 } // namespace
 
-LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights, Selection &selection,
-    QWidget *parent)
+LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
+    LifterHistory &history, Selection &selection, QWidget *parent)
     : QWidget(parent)
-    , m_log(new DayLog(roster, estimates, insights, selection, this))
+    , m_log(new DayLog(roster, estimates, insights, history, selection, this))
     , m_desk(new LogDesk(*m_log, this))
     , m_model(new LogTableModel(this))
     , m_header(new DayHeader(this))
@@ -82,6 +82,7 @@ LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights, S
         m_entry->setFocus();
     });
     connect(m_checkIn, &CheckInForm::said, m_log, &DayLog::say);
+    connect(m_log, &DayLog::settling, m_checkIn, &CheckInForm::giveUntold);
     connect(m_log, &DayLog::checkInNotSaved, m_checkIn, &CheckInForm::keepUnsaved);
     connect(m_advice, &AdviceBox::shiftWanted, m_log, &DayLog::setShiftsLoads);
     connect(m_advice, &AdviceBox::swapWanted, m_log, &DayLog::takeSwap);

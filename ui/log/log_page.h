@@ -18,6 +18,7 @@ class Estimates;
 class Insights;
 class LogDesk;
 class LogTableModel;
+class LifterHistory;
 class OpenRoster;
 class Selection;
 
@@ -28,8 +29,8 @@ class LogPage : public QWidget
     Q_OBJECT
 
 public:
-    LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights, Selection &selection,
-        QWidget *parent = nullptr);
+    LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights, LifterHistory &history,
+        Selection &selection, QWidget *parent = nullptr);
 
     void showDay(QDate day);
 

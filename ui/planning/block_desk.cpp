@@ -96,7 +96,7 @@ std::vector<core::Card> BlockDesk::cards(QDate from, QDate to) const
 
 core::NewCardId BlockDesk::newCardId()
 {
-    return [this] { return m_roster.newId<core::CardTag>(); };
+    return [this] { return m_roster.newId<core::Card>(); };
 }
 
 void BlockDesk::perform(const QString &name, const core::BlockEdit &done)
@@ -125,7 +125,7 @@ void BlockDesk::newBlock()
     if (!m_roster.lifter(lifter()))
         return;
     core::Block block;
-    block.id = m_roster.newId<core::BlockTag>();
+    block.id = m_roster.newId<core::Block>();
     block.lifter = lifter();
     block.name = tr("Block %1").arg(blocks().size() + 1);
     block.start = m_selection.monday();
@@ -166,7 +166,7 @@ void BlockDesk::copyBlock()
         return;
     const std::vector<core::Block> all = blocks();
     core::Block copy = *block;
-    copy.id = m_roster.newId<core::BlockTag>();
+    copy.id = m_roster.newId<core::Block>();
     for (const core::Block &other : all) // behind the last one there is room
         copy.start = std::max(copy.start, other.end().addDays(1));
     copy.layout = {};
@@ -222,7 +222,7 @@ void BlockDesk::saveTemplate()
         ? core::nextVersion(*dialog.earlier(), *block, held, m_roster.variations())
         : core::templateOf(dialog.name(), *block, held, m_roster.variations(), dialog.swaps());
     made.swaps = dialog.swaps();
-    made.id = m_roster.newId<core::TemplateTag>();
+    made.id = m_roster.newId<core::BlockTemplate>();
     core::BlockEdit done;
     done.edit.templates.after = {made};
     // The block is what the template says now, so later versions are merged against this one.

@@ -34,15 +34,12 @@ BlockRibbon::BlockRibbon(OpenRoster &roster, Selection &selection, QWidget *pare
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setCursor(Qt::PointingHandCursor);
-    const auto follow = [this](const QSet<core::LifterId> &lifters) {
-        if (lifters.contains(m_selection.lifter()))
-            reload();
-    };
     connect(&selection, &Selection::lifterChanged, this, &BlockRibbon::reload);
     connect(&selection, &Selection::weekChanged, this, &BlockRibbon::reload);
-    connect(&roster, &OpenRoster::cardsChanged, this, follow);
-    connect(&roster, &OpenRoster::blocksChanged, this, follow);
-    connect(&roster, &OpenRoster::liftersChanged, this, &BlockRibbon::reload);
+    connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
+        if (change.has<core::Lifter, core::Card, core::Block>(m_selection.lifter()))
+            reload();
+    });
     reload();
 }
 

@@ -180,12 +180,12 @@ void LayTemplateDialog::preview()
             continue;
         const std::vector<core::Block> blocks = m_roster.blocks(id);
         const core::Block block = core::blockFor(*layout, blocks, m_roster.templates(), firstDay(),
-            [this] { return m_roster.newId<core::BlockTag>(); });
+            [this] { return m_roster.newId<core::Block>(); });
         const QDate last = block.start.addDays(7 * std::max(block.weeks, layout->weeks) - 1);
         const std::vector<core::Card> cards = m_roster.cards(id, block.start, last);
         const core::BlockEdit laid =
             core::layTemplate(*layout, block, *lifter, {cards, blocks}, m_roster.templates(),
-                m_roster.variations(), [this] { return m_roster.newId<core::CardTag>(); });
+                m_roster.variations(), [this] { return m_roster.newId<core::Card>(); });
         if (!laid.refused.isEmpty()) {
             words << tr("%1: left out. %2").arg(lifter->name, laid.refused);
             continue;

@@ -161,8 +161,8 @@ std::vector<core::ReturnSheet> ReturnsDialog::ticked() const
 void ReturnsDialog::acceptTicked()
 {
     const core::Edit edit = core::acceptReturns(ticked(), m_basis,
-        {[this] { return m_roster.newId<core::SessionTag>(); },
-            [this] { return m_roster.newId<core::CheckInTag>(); }});
+        {[this] { return m_roster.newId<core::LoggedSession>(); },
+            [this] { return m_roster.newId<core::CheckIn>(); }});
     if (m_roster.perform(tr("Accept return sheets"), edit))
         accept();
 }

@@ -12,6 +12,7 @@
 #include "ui/review/work_chart.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/insights.h"
+#include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 
@@ -93,11 +94,12 @@ TimeSpan boundsOf(
 } // namespace
 
 ReviewPage::ReviewPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
-    Selection &selection, QWidget *parent)
+    LifterHistory &history, Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_roster(roster)
     , m_estimates(estimates)
     , m_insights(insights)
+    , m_history(history)
     , m_selection(selection)
     , m_stack(new QStackedWidget(this))
     , m_message(paragraph(this))
@@ -118,14 +120,15 @@ ReviewPage::ReviewPage(OpenRoster &roster, Estimates &estimates, Insights &insig
     m_stack->addWidget(m_message);
     down->addWidget(m_stack, 1);
 
-    connect(&selection, &Selection::lifterChanged, this, &ReviewPage::refresh);
-    connect(&roster, &OpenRoster::liftersChanged, this, &ReviewPage::refresh);
-    connect(&roster, &OpenRoster::variationsChanged, this, &ReviewPage::refresh);
-    connect(&roster, &OpenRoster::sessionsChanged, this, &ReviewPage::refresh);
-    connect(&roster, &OpenRoster::cardsChanged, this, &ReviewPage::refresh);
-    connect(&roster, &OpenRoster::checkInsChanged, this, &ReviewPage::refresh);
-    connect(&roster, &OpenRoster::blocksChanged, this, &ReviewPage::refresh);
-    connect(&estimates, &Estimates::changed, this, &ReviewPage::refresh);
+    connect(&roster, &OpenRoster::changed, this, &ReviewPage::follow);
+    connect(&history, &LifterHistory::changed, this, &ReviewPage::refresh);
+    connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
+        const std::vector<core::LifterId> compared = m_compare->chosen();
+        if (lifters.contains(m_selection.lifter())
+            || std::any_of(compared.begin(), compared.end(),
+                [&lifters](core::LifterId id) { return lifters.contains(id); }))
+            refresh();
+    });
     connect(&insights, &Insights::changed, this, &ReviewPage::refresh);
     connect(&m_window, &TimeWindow::spanChanged, this, [this] {
         showTrend();
@@ -280,6 +283,16 @@ void ReviewPage::showMessage(const QString &words)
     m_stack->setCurrentWidget(m_message);
 }
 
+void ReviewPage::follow(const core::RosterChange &change)
+{
+    // The log and the check-ins come by way of the history.
+    if (change.has<core::Lifter, core::Card, core::Block>(m_selection.lifter())
+        || change.has<core::Variation>())
+        refresh();
+    else if (change.has<core::Lifter>())
+        m_compare->setLifters(m_roster.lifters());
+}
+
 void ReviewPage::showEvent(QShowEvent *event)
 {
     QWidget::showEvent(event);
@@ -296,7 +309,7 @@ void ReviewPage::refresh()
     if (!lifter)
         return showMessage(tr("Choose a lifter in the list to see how the training worked."));
     const std::vector<WeekWork> work =
-        weeklyWork(m_roster.sessions(lifter->id), m_roster.variations(), m_lift);
+        weeklyWork(m_history.sessions(), m_roster.variations(), m_lift);
     if (work.empty())
         return showMessage(noSetsWords(m_lift));
     const core::LiftEstimate *lift = m_estimates.of(lifter->id, m_lift);
@@ -353,14 +366,13 @@ MeasureContent ReviewPage::measured(Measure measure)
     const core::LiftEstimate *lift = lifter ? m_estimates.of(lifter->id, m_lift) : nullptr;
     if (!lift)
         return {};
-    const std::vector<core::CheckIn> checkIns = m_roster.checkIns(lifter->id);
     // Cards only where they are shown: the other measures need no plan.
     const std::vector<core::Card> cards = measure == Measure::planned
         ? m_roster.cards(lifter->id, core::fromEngineDay(int(m_window.bounds().from)),
             core::fromEngineDay(int(m_window.bounds().to)))
         : std::vector<core::Card>{};
-    MeasureSources sources{
-        *lift, m_roster.variations(), cards, checkIns, m_insights.touch(), lifter->touchStyle};
+    MeasureSources sources{*lift, m_roster.variations(), cards, m_history.checkIns(),
+        m_insights.touch(), lifter->touchStyle};
     sources.unit = lifter->unit;
     sources.knowledge = m_knowledge;
     sources.compared.push_back({lifter->name, lift});

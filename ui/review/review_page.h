@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/domain/roster_change.h"
 #include "core/domain/variation.h"
 #include "ui/charts/time_window.h"
 #include "ui/review/measure_series.h"
@@ -19,6 +20,7 @@ class Estimates;
 class Insights;
 class MeasurePanel;
 class ReviewLegend;
+class LifterHistory;
 class OpenRoster;
 class Selection;
 class StrengthChart;
@@ -32,8 +34,8 @@ class ReviewPage : public QWidget
     Q_OBJECT
 
 public:
-    ReviewPage(OpenRoster &roster, Estimates &estimates, Insights &insights, Selection &selection,
-        QWidget *parent = nullptr);
+    ReviewPage(OpenRoster &roster, Estimates &estimates, Insights &insights, LifterHistory &history,
+        Selection &selection, QWidget *parent = nullptr);
 
     void showLift(core::Lift lift);
     void setKnowledge(Knowledge knowledge);
@@ -48,6 +50,7 @@ private:
     [[nodiscard]] QWidget *makeTopBar();
     [[nodiscard]] QWidget *makeCharts();
     [[nodiscard]] QWidget *makeSidePanel();
+    void follow(const core::RosterChange &change);
     void refresh();
     /// What the chart of measures shows of the lifter and lift chosen.
     [[nodiscard]] MeasureContent measured(Measure measure);
@@ -60,6 +63,7 @@ private:
     OpenRoster &m_roster;
     Estimates &m_estimates;
     Insights &m_insights;
+    LifterHistory &m_history;
     Selection &m_selection;
     TimeWindow m_window;
     bool m_stale = true; ///< something changed while the page was hidden

@@ -1,6 +1,5 @@
 #include "ui/roster/estimates.h"
 
-#include "core/storage/roster_reader.h"
 #include "ui/roster/open_roster.h"
 
 #include <QtConcurrent/QtConcurrentRun>
@@ -23,6 +22,14 @@ Estimates::Fits shared(core::LiftEstimates estimates)
     return fits;
 }
 
+QSet<core::LifterId> fittedLifters(const Estimates::Fits &fits)
+{
+    QSet<core::LifterId> lifters;
+    for (const auto &[key, fit] : fits)
+        lifters.insert(key.first);
+    return lifters;
+}
+
 /// A log that the engine refuses though it was stored: of a file changed by another program.
 core::StorageError unfit(const std::exception &e)
 {
@@ -43,9 +50,7 @@ Estimates::Estimates(OpenRoster &roster, QObject *parent)
     connect(&m_quiet, &QTimer::timeout, this, &Estimates::fitRoster);
     connect(&m_whole, &QFutureWatcherBase::finished, this, &Estimates::takeRoster);
     connect(&m_some, &QFutureWatcherBase::finished, this, &Estimates::takeChanged);
-    connect(&roster, &OpenRoster::liftersChanged, this, &Estimates::fitRoster);
-    connect(&roster, &OpenRoster::variationsChanged, this, &Estimates::fitRoster);
-    connect(&roster, &OpenRoster::sessionsChanged, this, &Estimates::follow);
+    connect(&roster, &OpenRoster::changed, this, &Estimates::follow);
     fitRoster();
 }
 
@@ -68,10 +73,9 @@ bool Estimates::isBusy() const
 
 template <class Fit> QFuture<Estimates::Fitted> Estimates::inBackground(Fit fit) const
 {
-    return QtConcurrent::run([fit, path = m_roster.path()]() -> Fitted {
+    return QtConcurrent::run([fit, readers = m_roster.readers()]() -> Fitted {
         try {
-            core::RosterReader reader(path);
-            return fit(reader);
+            return fit(*readers());
         } catch (const core::StorageError &trouble) {
             return {{}, {}, trouble};
         } catch (const std::exception &e) {
@@ -80,14 +84,17 @@ template <class Fit> QFuture<Estimates::Fitted> Estimates::inBackground(Fit fit)
     });
 }
 
-void Estimates::follow(const QSet<core::LifterId> &lifters)
+void Estimates::follow(const core::RosterChange &change)
 {
-    if (m_learnt.empty() || lifters.size() > kFew) {
+    const bool ofAll = change.has<core::Lifter, core::Variation>();
+    if (!ofAll && !change.has<core::LoggedSession>())
+        return;
+    if (ofAll || m_learnt.empty() || change.lifters.size() > kFew) {
         fitRoster();
         return;
     }
     m_stale = m_whole.isRunning();
-    m_changed += lifters;
+    m_changed += change.lifters;
     fitChanged();
     m_quiet.start();
 }
@@ -116,14 +123,16 @@ void Estimates::takeRoster()
         return;
     }
     Fitted fit = m_whole.result();
+    QSet<core::LifterId> moved = fittedLifters(m_fits); // also those that are there no more
     if (fit.trouble) {
         m_roster.tell(*fit.trouble);
     } else {
+        moved += fittedLifters(fit.fits);
         m_fits = std::move(fit.fits);
         m_learnt = std::move(fit.learnt);
     }
     Q_EMIT busyChanged(isBusy());
-    Q_EMIT changed();
+    Q_EMIT changed(moved);
     if (!fit.trouble)
         Q_EMIT rosterFitted();
 }
@@ -156,7 +165,7 @@ void Estimates::takeChanged()
         m_fits.insert_or_assign(key, estimate);
     fitChanged();
     Q_EMIT busyChanged(isBusy());
-    Q_EMIT changed();
+    Q_EMIT changed(fittedLifters(fitted.fits));
 }
 
 } // namespace ui

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/domain/roster_change.h"
 #include "core/domain/storage_error.h"
 #include "core/domain/variation.h"
 #include "core/loads/lift_estimate.h"
@@ -39,8 +40,8 @@ public:
     [[nodiscard]] bool isBusy() const;
 
 Q_SIGNALS:
-    /// A fit has ended; ask again for what is shown.
-    void changed();
+    /// A fit of these lifters has ended; ask again for what is shown of them.
+    void changed(const QSet<core::LifterId> &lifters);
     /// The fit was of the whole roster; changed() has been emitted.
     void rosterFitted();
     void busyChanged(bool busy);
@@ -53,10 +54,9 @@ private:
         std::optional<core::StorageError> trouble;
     };
 
-    /// What `fit` makes of the roster in the file, on another thread. Fit: RosterReader & ->
-    /// Fitted.
+    /// What `fit` makes of the stored roster, on another thread. Fit: RosterReader & -> Fitted.
     template <class Fit> [[nodiscard]] QFuture<Fitted> inBackground(Fit fit) const;
-    void follow(const QSet<core::LifterId> &lifters);
+    void follow(const core::RosterChange &change);
     void fitRoster();
     void takeRoster();
     void fitChanged();

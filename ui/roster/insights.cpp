@@ -2,7 +2,6 @@
 
 #include "core/advice/readiness_advice.h"
 #include "core/review/touch_review.h"
-#include "core/storage/roster_reader.h"
 #include "ui/roster/open_roster.h"
 
 #include <QtConcurrent/QtConcurrentRun>
@@ -26,7 +25,10 @@ Insights::Insights(OpenRoster &roster, Estimates &estimates, QObject *parent)
     connect(&m_quiet, &QTimer::timeout, this, &Insights::work);
     connect(&m_watcher, &QFutureWatcherBase::finished, this, &Insights::take);
     connect(&estimates, &Estimates::rosterFitted, this, &Insights::work);
-    connect(&roster, &OpenRoster::checkInsChanged, this, [this] { m_quiet.start(); });
+    connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
+        if (change.has<core::CheckIn>())
+            m_quiet.start();
+    });
 }
 
 Insights::~Insights()
@@ -40,10 +42,10 @@ const strength::ReadinessEffect *Insights::readiness(core::LifterId lifter) cons
     return it == m_found.readiness.end() ? nullptr : &it->second;
 }
 
-Insights::Found Insights::find(
-    const QString &path, const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits)
+Insights::Found Insights::find(const core::RosterStore::ReaderSource &readers,
+    const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits)
 try {
-    const std::vector<core::CheckIn> checkIns = core::RosterReader(path).checkIns();
+    const std::vector<core::CheckIn> checkIns = readers()->checkIns();
     std::vector<core::LifterId> ids;
     std::vector<std::vector<strength::TouchReading>> touch;
     std::vector<std::vector<strength::ReadinessReading>> readiness;
@@ -78,7 +80,7 @@ void Insights::work()
     m_stale = m_watcher.isRunning();
     if (!m_stale)
         m_watcher.setFuture(QtConcurrent::run(
-            &Insights::find, m_roster.path(), m_roster.lifters(), m_estimates.all()));
+            &Insights::find, m_roster.readers(), m_roster.lifters(), m_estimates.all()));
 }
 
 void Insights::take()

@@ -2,6 +2,7 @@
 
 #include "core/domain/storage_error.h"
 #include "core/review/carry_over_review.h"
+#include "core/storage/roster_store.h"
 #include "core/strength/readiness_effect.h"
 #include "core/strength/touch_hold.h"
 #include "ui/roster/estimates.h"
@@ -38,6 +39,7 @@ public:
     [[nodiscard]] bool isBusy() const { return m_watcher.isRunning() || m_first; }
 
 Q_SIGNALS:
+    /// What is said of the roster as a whole has moved, and so of everybody in it.
     void changed();
 
 private:
@@ -49,8 +51,8 @@ private:
         std::optional<core::StorageError> trouble = {};
     };
 
-    [[nodiscard]] static Found find(
-        const QString &path, const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits);
+    [[nodiscard]] static Found find(const core::RosterStore::ReaderSource &readers,
+        const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits);
     void work();
     void take();
 

@@ -12,14 +12,11 @@ LifterHistory::LifterHistory(OpenRoster &roster, Selection &selection, QObject *
     , m_roster(roster)
     , m_selection(selection)
 {
-    const auto follow = [this](const QSet<core::LifterId> &lifters) {
-        if (lifters.contains(m_selection.lifter()))
-            reload();
-    };
     connect(&selection, &Selection::lifterChanged, this, &LifterHistory::reload);
-    connect(&roster, &OpenRoster::sessionsChanged, this, follow);
-    connect(&roster, &OpenRoster::checkInsChanged, this, follow);
-    connect(&roster, &OpenRoster::waiversChanged, this, follow);
+    connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
+        if (change.has<core::LoggedSession, core::CheckIn, core::Waiver>(m_selection.lifter()))
+            reload();
+    });
     reload();
 }
 

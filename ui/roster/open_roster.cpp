@@ -1,37 +1,43 @@
 #include "ui/roster/open_roster.h"
 
-#include "core/domain/storage_error.h"
-
+#include <QScopedValueRollback>
 #include <QUndoCommand>
 #include <algorithm>
+#include <utility>
 
 namespace ui {
 
-/// Undo step of any coach action. A failed step marks itself obsolete and the stack drops it.
-class OpenRoster::ApplyEdit final : public QUndoCommand
+namespace {
+
+/// What was done. It changes nothing: the roster is written before the stack moves, since a stack
+/// cannot keep a step whose undo failed.
+class Step final : public QUndoCommand
 {
 public:
-    ApplyEdit(OpenRoster &roster, const QString &name, const core::Edit &edit)
+    Step(const QString &name, core::Edit edit, QString series)
         : QUndoCommand(name)
-        , m_roster(roster)
-        , m_edit(edit)
+        , m_edit(std::move(edit))
+        , m_series(std::move(series))
     {
     }
-    void redo() override { run(m_edit); }
-    void undo() override { run(core::inverse(m_edit)); }
+
+    [[nodiscard]] const core::Edit &edit() const { return m_edit; }
+
+    [[nodiscard]] int id() const override { return m_series.isEmpty() ? -1 : 0; }
+    bool mergeWith(const QUndoCommand *command) override
+    {
+        const auto *next = static_cast<const Step *>(command);
+        if (next->m_series != m_series)
+            return false;
+        m_edit = core::followedBy(m_edit, next->m_edit);
+        setObsolete(m_edit.isEmpty()); // back where it began
+        return true;
+    }
 
 private:
-    void run(const core::Edit &edit)
-    {
-        if (!m_roster.apply(edit))
-            setObsolete(true);
-    }
-
-    OpenRoster &m_roster;
     core::Edit m_edit;
+    QString m_series;
 };
-
-namespace {
 
 template <class Row, class Id> const Row *find(const std::vector<Row> &rows, Id id)
 {
@@ -40,43 +46,93 @@ template <class Row, class Id> const Row *find(const std::vector<Row> &rows, Id 
     return it == rows.end() ? nullptr : &*it;
 }
 
-template <class Row> core::LifterId lifterOf(const Row &row)
-{
-    return row.lifter;
-}
-core::LifterId lifterOf(const core::Waiver &waiver)
-{
-    return waiver.key.lifter;
-}
-
-template <class Row> QSet<core::LifterId> liftersOf(const core::RowChange<Row> &change)
-{
-    QSet<core::LifterId> ids;
-    for (const Row &row : change.before)
-        ids.insert(lifterOf(row));
-    for (const Row &row : change.after)
-        ids.insert(lifterOf(row));
-    return ids;
-}
-
 } // namespace
 
-OpenRoster::OpenRoster(core::RosterFile file, QObject *parent)
+OpenRoster::OpenRoster(std::unique_ptr<core::RosterStore> store, QObject *parent)
     : QObject(parent)
-    , m_file(std::move(file))
-    , m_lifters(m_file.lifters())
-    , m_variations(m_file.variations())
-    , m_templates(m_file.templates())
+    , m_store(std::move(store))
+    , m_lifters(m_store->lifters())
+    , m_variations(m_store->variations())
+    , m_templates(m_store->templates())
 {
+    m_store->setListener([this](const core::RosterChange &change) {
+        m_untold.push_back(change);
+        if (!m_writing && !m_telling) // a change that was made elsewhere
+            tellOfChanges();
+    });
 }
 
-bool OpenRoster::perform(const QString &name, const core::Edit &edit)
+bool OpenRoster::perform(const QString &name, const core::Edit &edit, const QString &series)
 {
     if (edit.isEmpty())
         return true;
-    const int steps = m_undo.index();
-    m_undo.push(new ApplyEdit(*this, name, edit));
-    return m_undo.index() > steps;
+    if (!write(edit))
+        return false;
+    m_steps.push(new Step(name, edit, series));
+    tellOfChanges();
+    return true;
+}
+
+bool OpenRoster::undo()
+{
+    settle();
+    const auto *step = static_cast<const Step *>(m_steps.command(m_steps.index() - 1));
+    if (!step || !write(core::inverse(step->edit())))
+        return false;
+    m_steps.undo();
+    tellOfChanges();
+    return true;
+}
+
+bool OpenRoster::redo()
+{
+    settle();
+    const auto *step = static_cast<const Step *>(m_steps.command(m_steps.index()));
+    if (!step || !write(step->edit()))
+        return false;
+    m_steps.redo();
+    tellOfChanges();
+    return true;
+}
+
+bool OpenRoster::write(const core::Edit &edit)
+try {
+    if (m_writing || m_telling)
+        throw core::StorageError(
+            tr("This was not done, since another change was just being shown. Do it once more."));
+    const QScopedValueRollback writing(m_writing, true);
+    m_store->apply(edit);
+    return true;
+} catch (const core::StorageError &e) {
+    Q_EMIT failed(e.words(), e.detail());
+    return false;
+}
+
+void OpenRoster::tellOfChanges()
+{
+    const QScopedValueRollback telling(m_telling, true);
+    // One more may come in while one is told.
+    for (size_t i = 0; i < m_untold.size(); ++i) {
+        const core::RosterChange change = m_untold[i];
+        readAgain(change);
+        Q_EMIT changed(change);
+    }
+    m_untold.clear();
+}
+
+void OpenRoster::readAgain(const core::RosterChange &change)
+try {
+    if (change.has<core::Lifter>())
+        m_lifters = m_store->lifters();
+    if (change.has<core::Variation>())
+        m_variations = m_store->variations();
+    if (change.has<core::BlockTemplate>())
+        m_templates = m_store->templates();
+} catch (const core::StorageError &e) {
+    Q_EMIT failed(tr("The change is stored, but it could not be read back: what is shown may be as "
+                     "it was before. Close the roster and open it again. %1")
+                      .arg(e.words()),
+        e.detail());
 }
 
 const core::Lifter *OpenRoster::lifter(core::LifterId id) const
@@ -99,83 +155,47 @@ try {
 
 std::vector<core::Card> OpenRoster::cards(core::LifterId lifter, QDate from, QDate to)
 {
-    return reading([&] { return m_file.cards(lifter, from, to); });
+    return reading([&] { return m_store->cards(lifter, from, to); });
 }
 
 std::vector<core::Card> OpenRoster::cards(QDate from, QDate to)
 {
-    return reading([&] { return m_file.cards(from, to); });
+    return reading([&] { return m_store->cards(from, to); });
 }
 
 std::vector<core::LoggedSession> OpenRoster::sessions(core::LifterId lifter)
 {
-    return reading([&] { return m_file.sessions(lifter); });
+    return reading([&] { return m_store->sessions(lifter); });
 }
 
 std::vector<core::LoggedSession> OpenRoster::sessions()
 {
-    return reading([&] { return m_file.sessions(); });
+    return reading([&] { return m_store->sessions(); });
 }
 
 std::vector<core::CheckIn> OpenRoster::checkIns(core::LifterId lifter)
 {
-    return reading([&] { return m_file.checkIns(lifter); });
+    return reading([&] { return m_store->checkIns(lifter); });
 }
 
 std::vector<core::CheckIn> OpenRoster::checkIns()
 {
-    return reading([&] { return m_file.checkIns(); });
+    return reading([&] { return m_store->checkIns(); });
 }
 
 std::vector<core::Block> OpenRoster::blocks(core::LifterId lifter)
 {
-    return reading([&] { return m_file.blocks(lifter); });
+    return reading([&] { return m_store->blocks(lifter); });
 }
 
 std::vector<core::Block> OpenRoster::blocks()
 {
-    return reading([&] { return m_file.blocks(); });
+    return reading([&] { return m_store->blocks(); });
 }
 
 std::vector<core::Waiver> OpenRoster::waivers(core::LifterId lifter)
 {
-    return reading([&] { return m_file.waivers(lifter); });
-}
-
-bool OpenRoster::apply(const core::Edit &edit)
-try {
-    m_file.apply(edit);
-    reload(edit);
-    return true;
-} catch (const core::StorageError &e) {
-    Q_EMIT failed(e.words(), e.detail());
-    return false;
-}
-
-void OpenRoster::reload(const core::Edit &edit)
-{
-    if (!edit.lifters.isEmpty()) {
-        m_lifters = m_file.lifters();
-        Q_EMIT liftersChanged();
-    }
-    if (!edit.variations.isEmpty()) {
-        m_variations = m_file.variations();
-        Q_EMIT variationsChanged();
-    }
-    if (!edit.cards.isEmpty())
-        Q_EMIT cardsChanged(liftersOf(edit.cards));
-    if (!edit.sessions.isEmpty())
-        Q_EMIT sessionsChanged(liftersOf(edit.sessions));
-    if (!edit.checkIns.isEmpty())
-        Q_EMIT checkInsChanged(liftersOf(edit.checkIns));
-    if (!edit.templates.isEmpty()) {
-        m_templates = m_file.templates();
-        Q_EMIT templatesChanged();
-    }
-    if (!edit.blocks.isEmpty())
-        Q_EMIT blocksChanged(liftersOf(edit.blocks));
-    if (!edit.waivers.isEmpty())
-        Q_EMIT waiversChanged(liftersOf(edit.waivers));
+    return reading([&] { return m_store->waivers(lifter); });
 }
 
 } // namespace ui

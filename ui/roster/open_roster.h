@@ -1,39 +1,45 @@
 #pragma once
 
 #include "core/domain/storage_error.h"
-#include "core/storage/roster_file.h"
+#include "core/storage/roster_store.h"
 
 #include <QObject>
-#include <QSet>
 #include <QUndoStack>
+#include <memory>
 #include <vector>
 
 namespace ui {
 
 /// The open roster on the screen's side: the one road for every change. A widget calls perform();
-/// an undo command applies the edit to the file in one transaction; the signals tell the models.
-/// A failed write changes nothing and is told by failed().
+/// the edit is stored in one transaction, remembered as an undo step, and then told to everybody by
+/// one signal. Whoever is told reads again; it may not change anything meanwhile.
 class OpenRoster : public QObject
 {
     Q_OBJECT
 
 public:
-    explicit OpenRoster(core::RosterFile file, QObject *parent = nullptr);
+    explicit OpenRoster(std::unique_ptr<core::RosterStore> store, QObject *parent = nullptr);
 
-    /// Carries the edit out as one undo step named `name` ("Move card"). False when it failed, and
-    /// then failed() was emitted. An empty edit is no step.
-    bool perform(const QString &name, const core::Edit &edit);
+    /// Carries the edit out as one undo step named `name` ("Move card"). An empty edit is no step.
+    /// @param series  steps that follow each other with the same name of a series become one step
+    /// @return false when nothing was changed; then failed() was emitted
+    bool perform(const QString &name, const core::Edit &edit, const QString &series = {});
+    /// Takes the last step back, or does it again. A step that cannot be stored stays where it is
+    /// and can be tried again; then failed() was emitted. What is half typed is settled first.
+    bool undo();
+    bool redo();
+    /// For its texts and signals only: it remembers, and changes nothing by itself.
+    [[nodiscard]] const QUndoStack &steps() const { return m_steps; }
 
-    /// A read of the file on another thread has failed: emits failed().
+    /// Whoever holds something half typed is to perform it now: the selection, the page or the
+    /// roster is about to change.
+    void settle() { Q_EMIT settling(); }
+
+    /// Work on another thread has failed: emits failed().
     void tell(const core::StorageError &trouble)
     {
         Q_EMIT failed(trouble.words(), trouble.detail());
     }
-
-    [[nodiscard]] QUndoStack &undoStack() { return m_undo; }
-    [[nodiscard]] QString path() const { return m_file.path(); }
-    /// Why the backup of the day failed, for the coach; empty when all is well.
-    [[nodiscard]] QString backupTrouble() const { return m_file.backupTrouble(); }
 
     [[nodiscard]] const std::vector<core::Lifter> &lifters() const { return m_lifters; }
     [[nodiscard]] const std::vector<core::Variation> &variations() const { return m_variations; }
@@ -43,7 +49,7 @@ public:
     [[nodiscard]] const core::Lifter *lifter(core::LifterId id) const;
     [[nodiscard]] const core::Variation *variation(core::VariationId id) const;
 
-    /// Reads of the file; on failure empty, and failed() was emitted.
+    /// As core::RosterReader has them; on failure empty, and failed() was emitted.
     [[nodiscard]] std::vector<core::Card> cards(core::LifterId lifter, QDate from, QDate to);
     [[nodiscard]] std::vector<core::LoggedSession> sessions(core::LifterId lifter);
     [[nodiscard]] std::vector<core::LoggedSession> sessions();
@@ -54,29 +60,31 @@ public:
     [[nodiscard]] std::vector<core::Block> blocks();
     [[nodiscard]] std::vector<core::Waiver> waivers(core::LifterId lifter);
 
-    template <class Tag> [[nodiscard]] core::Id<Tag> newId() { return m_file.newId<Tag>(); }
+    /// For work on other threads.
+    [[nodiscard]] core::RosterStore::ReaderSource readers() const { return m_store->readers(); }
+
+    template <class Row> [[nodiscard]] auto newId() { return m_store->newId<Row>(); }
 
 Q_SIGNALS:
-    void liftersChanged();
-    void variationsChanged();
-    void cardsChanged(const QSet<core::LifterId> &lifters);
-    void sessionsChanged(const QSet<core::LifterId> &lifters);
-    void checkInsChanged(const QSet<core::LifterId> &lifters);
-    void templatesChanged();
-    void blocksChanged(const QSet<core::LifterId> &lifters);
-    void waiversChanged(const QSet<core::LifterId> &lifters);
+    /// Something was changed, and is stored. Read again what is shown of it.
+    void changed(const core::RosterChange &change);
+    /// See settle().
+    void settling();
     /// Words for the coach, and details for a report.
     void failed(const QString &words, const QString &detail);
 
 private:
-    class ApplyEdit;
-    [[nodiscard]] bool apply(const core::Edit &edit);
-    void reload(const core::Edit &edit);
+    [[nodiscard]] bool write(const core::Edit &edit);
+    void tellOfChanges();
+    void readAgain(const core::RosterChange &change);
     /// What `read` gives; empty when it fails, and failed() was emitted.
     template <class Read> [[nodiscard]] auto reading(Read read) -> decltype(read());
 
-    core::RosterFile m_file;
-    QUndoStack m_undo;
+    std::unique_ptr<core::RosterStore> m_store;
+    QUndoStack m_steps;
+    std::vector<core::RosterChange> m_untold; ///< stored, and not told yet
+    bool m_writing = false;
+    bool m_telling = false;
     std::vector<core::Lifter> m_lifters;
     std::vector<core::Variation> m_variations;
     std::vector<core::BlockTemplate> m_templates;

@@ -1,20 +1,30 @@
 #include "ui/roster/selection.h"
 
+#include "ui/roster/open_roster.h"
+
 namespace ui {
+
+Selection::Selection(OpenRoster &roster, QObject *parent)
+    : QObject(parent)
+    , m_roster(roster)
+{
+}
 
 void Selection::setLifter(core::LifterId lifter)
 {
     if (lifter == m_lifter)
         return;
+    m_roster.settle();
     m_lifter = lifter;
     Q_EMIT lifterChanged(lifter);
 }
 
 void Selection::setWeekOf(QDate day)
 {
-    const QDate monday = mondayOf(day);
+    const QDate monday = core::mondayOf(day);
     if (!day.isValid() || monday == m_monday)
         return;
+    m_roster.settle();
     m_monday = monday;
     Q_EMIT weekChanged(monday);
 }

@@ -1,11 +1,14 @@
 #pragma once
 
 #include "core/domain/ids.h"
+#include "core/domain/week.h"
 
 #include <QDate>
 #include <QObject>
 
 namespace ui {
+
+class OpenRoster;
 
 /// Which lifter and which week the window shows; every page follows it.
 class Selection : public QObject
@@ -13,12 +16,13 @@ class Selection : public QObject
     Q_OBJECT
 
 public:
-    using QObject::QObject;
+    explicit Selection(OpenRoster &roster, QObject *parent = nullptr);
 
     [[nodiscard]] core::LifterId lifter() const { return m_lifter; }
     /// Monday of the week.
     [[nodiscard]] QDate monday() const { return m_monday; }
 
+    /// What is half typed about the one shown is settled first; below too.
     void setLifter(core::LifterId lifter);
     /// Any day of the week.
     void setWeekOf(QDate day);
@@ -28,10 +32,9 @@ Q_SIGNALS:
     void weekChanged(QDate monday);
 
 private:
+    OpenRoster &m_roster;
     core::LifterId m_lifter;
-    QDate m_monday = mondayOf(QDate::currentDate());
-
-    static QDate mondayOf(QDate day) { return day.addDays(1 - day.dayOfWeek()); }
+    QDate m_monday = core::mondayOf(QDate::currentDate());
 };
 
 } // namespace ui

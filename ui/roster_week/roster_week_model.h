@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/domain/roster_change.h"
 #include "core/loads/resolved_cards.h"
 
 #include <QAbstractTableModel>
@@ -51,6 +52,8 @@ private:
         std::vector<QString> days;     ///< in words, one a day; worked out when first shown
     };
 
+    void follow(const core::RosterChange &change);
+    void rewordRows(const QSet<core::LifterId> &lifters);
     void reload();
     void rebuild();
     void wordRow(Row &row) const;

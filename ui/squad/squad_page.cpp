@@ -48,10 +48,10 @@ SquadPage::SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent)
     m_why->setMinimumHeight(space::field);
     down->addWidget(m_why);
 
-    connect(&roster, &OpenRoster::liftersChanged, this, &SquadPage::refresh);
-    connect(&roster, &OpenRoster::variationsChanged, this, &SquadPage::refresh);
-    connect(&roster, &OpenRoster::cardsChanged, this, &SquadPage::refresh);
-    connect(&roster, &OpenRoster::checkInsChanged, this, &SquadPage::refresh);
+    connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
+        if (change.has<core::Lifter, core::Variation, core::Card, core::CheckIn>())
+            refresh();
+    });
     connect(&estimates, &Estimates::changed, this, &SquadPage::refresh);
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/domain/storage_error.h"
 #include "core/storage/backup.h"
+#include "core/storage/roster_file.h"
 #include "ui/catalogue/catalogue_dialog.h"
 #include "ui/lifters/lifter_list_panel.h"
 #include "ui/look/theme.h"
@@ -25,7 +26,6 @@
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QStyle>
-#include <QUndoGroup>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -66,7 +66,6 @@ QStringList filesIn(const QMimeData &data, const QString &suffix)
 MainWindow::MainWindow(Theme &theme, QWidget *parent)
     : QMainWindow(parent)
     , m_theme(theme)
-    , m_undo(new QUndoGroup(this))
     , m_rosterActions(new QActionGroup(this))
     , m_message(new MessageBar)
     , m_stack(new QStackedWidget)
@@ -103,8 +102,7 @@ MainWindow::MainWindow(Theme &theme, QWidget *parent)
 
 MainWindow::~MainWindow()
 {
-    // The roster's stack of undo steps leaves the group while both are there.
-    delete m_roster;
+    closeFile();
 }
 
 void MainWindow::buildFileMenu()
@@ -133,11 +131,11 @@ void MainWindow::buildFileMenu()
 void MainWindow::buildEditMenu()
 {
     QMenu *menu = menuBar()->addMenu(tr("&Edit"));
-    QAction *undo = m_undo->createUndoAction(this, tr("&Undo"));
-    undo->setShortcut(QKeySequence::Undo);
-    QAction *redo = m_undo->createRedoAction(this, tr("&Redo"));
-    redo->setShortcut(QKeySequence::Redo);
-    menu->addActions({undo, redo});
+    m_undo =
+        menu->addAction({}, QKeySequence::Undo, this, [this] { m_roster->openRoster().undo(); });
+    m_redo =
+        menu->addAction({}, QKeySequence::Redo, this, [this] { m_roster->openRoster().redo(); });
+    showSteps();
 }
 
 void MainWindow::buildRosterMenu()
@@ -247,7 +245,7 @@ void MainWindow::askForOpen()
 
 void MainWindow::askForBackup()
 {
-    const QString start = m_roster ? core::backupFolderOf(m_roster->openRoster().path()) : folder();
+    const QString start = m_roster ? core::backupFolderOf(m_path) : folder();
     const QString path = QFileDialog::getOpenFileName(
         this, tr("Open a backup"), QFileInfo::exists(start) ? start : folder(), filters());
     if (!path.isEmpty())
@@ -258,7 +256,7 @@ bool MainWindow::openFile(const QString &path)
 {
     if (core::isBackup(path))
         return openCopyOfBackup(path);
-    if (m_roster && QFileInfo(path) == QFileInfo(m_roster->openRoster().path())) {
+    if (m_roster && QFileInfo(path) == QFileInfo(m_path)) {
         m_message->hide();
         return true;
     }
@@ -272,7 +270,7 @@ bool MainWindow::openCopyOfBackup(const QString &path)
     m_message->say(
         tr("This is a copy of the backup, saved as %1. The roster it comes from is as it "
            "was; go on with whichever is right.")
-            .arg(QDir::toNativeSeparators(m_roster->openRoster().path())),
+            .arg(QDir::toNativeSeparators(m_path)),
         {});
     return true;
 }
@@ -284,8 +282,11 @@ bool MainWindow::createFile(const QString &path)
 
 template <class Make> bool MainWindow::take(Make make)
 try {
-    showRoster(new RosterView(make()));
-    if (const QString trouble = m_roster->openRoster().backupTrouble(); !trouble.isEmpty())
+    auto file = std::make_unique<core::RosterFile>(make());
+    const QString path = file->path();
+    const QString trouble = file->backupTrouble();
+    showRoster(std::move(file), path);
+    if (!trouble.isEmpty())
         m_message->say(trouble, {});
     return true;
 } catch (const core::StorageError &e) {
@@ -293,20 +294,21 @@ try {
     return false;
 }
 
-void MainWindow::showRoster(RosterView *roster)
+void MainWindow::showRoster(std::unique_ptr<core::RosterStore> store, const QString &path)
 {
+    auto *roster = new RosterView(std::move(store)); // may throw: the one before stays
     closeFile();
     m_roster = roster;
+    m_path = QFileInfo(path).absoluteFilePath();
     m_stack->addWidget(roster);
     m_stack->setCurrentWidget(roster);
-    m_undo->addStack(&roster->openRoster().undoStack());
-    m_undo->setActiveStack(&roster->openRoster().undoStack());
+    const QUndoStack &steps = roster->openRoster().steps();
+    connect(&steps, &QUndoStack::indexChanged, this, &MainWindow::showSteps);
     connect(&roster->openRoster(), &OpenRoster::failed, m_message, &MessageBar::say);
     connect(roster, &RosterView::said, m_message,
         [this](const QString &words) { m_message->say(words, {}); });
-    const QString path = QFileInfo(roster->openRoster().path()).absoluteFilePath();
-    rememberRecent(path);
-    QSettings().setValue(kFolderKey, QFileInfo(path).absolutePath());
+    rememberRecent(m_path);
+    QSettings().setValue(kFolderKey, QFileInfo(m_path).absolutePath());
     refreshState();
     roster->lifters().setFocus();
 }
@@ -314,9 +316,21 @@ void MainWindow::showRoster(RosterView *roster)
 void MainWindow::closeFile()
 {
     m_message->hide();
+    if (m_roster)
+        m_roster->openRoster().settle();
     delete m_roster;
     m_roster = nullptr;
+    m_path.clear();
     refreshState();
+}
+
+void MainWindow::showSteps()
+{
+    const QUndoStack *steps = m_roster ? &m_roster->openRoster().steps() : nullptr;
+    m_undo->setEnabled(steps && steps->canUndo());
+    m_undo->setText(m_undo->isEnabled() ? tr("&Undo %1").arg(steps->undoText()) : tr("&Undo"));
+    m_redo->setEnabled(steps && steps->canRedo());
+    m_redo->setText(m_redo->isEnabled() ? tr("&Redo %1").arg(steps->redoText()) : tr("&Redo"));
 }
 
 void MainWindow::refreshState()
@@ -324,9 +338,9 @@ void MainWindow::refreshState()
     m_rosterActions->setEnabled(m_roster);
     m_recent->setEnabled(!recentFiles().isEmpty());
     m_start->setRecent(recentFiles());
-    setWindowFilePath(m_roster ? m_roster->openRoster().path() : QString());
-    setWindowTitle(m_roster ? tr("%1 – Benchwright")
-                                  .arg(QFileInfo(m_roster->openRoster().path()).completeBaseName())
+    showSteps();
+    setWindowFilePath(m_path);
+    setWindowTitle(m_roster ? tr("%1 – Benchwright").arg(QFileInfo(m_path).completeBaseName())
                             : tr("Benchwright"));
 }
 

@@ -2,10 +2,14 @@
 
 #include <QMainWindow>
 #include <functional>
+#include <memory>
 
 class QActionGroup;
 class QStackedWidget;
-class QUndoGroup;
+
+namespace core {
+class RosterStore;
+}
 
 namespace ui {
 
@@ -35,6 +39,8 @@ public:
 
     /// Null on the start page.
     [[nodiscard]] RosterView *roster() const { return m_roster; }
+    /// Of the open roster; empty on the start page.
+    [[nodiscard]] const QString &path() const { return m_path; }
 
 protected:
     void closeEvent(QCloseEvent *event) override;
@@ -55,19 +61,22 @@ private:
     void askForOpen();
     void askForBackup();
     bool openCopyOfBackup(const QString &path);
-    /// Shows what `make` returns, or says why it failed.
+    /// Shows the roster file that `make` returns, or says why it failed.
     template <class Make> bool take(Make make);
-    void showRoster(RosterView *roster);
+    void showRoster(std::unique_ptr<core::RosterStore> store, const QString &path);
+    void showSteps();
     void refreshState();
 
     Theme &m_theme;
-    QUndoGroup *m_undo;
+    QAction *m_undo = nullptr;
+    QAction *m_redo = nullptr;
     QActionGroup *m_rosterActions; ///< those that need an open roster
     QMenu *m_recent = nullptr;
     MessageBar *m_message;
     QStackedWidget *m_stack;
     StartPage *m_start;
     RosterView *m_roster = nullptr;
+    QString m_path; ///< of the open roster; empty without one
 };
 
 } // namespace ui

@@ -32,15 +32,17 @@ constexpr int kListWidth = 274;
 constexpr int kTextWidth = 520;
 } // namespace
 
-RosterView::RosterView(core::RosterFile file, QWidget *parent)
+RosterView::RosterView(std::unique_ptr<core::RosterStore> store, QWidget *parent)
     : QWidget(parent)
-    , m_roster(std::move(file))
+    , m_roster(std::move(store))
     , m_estimates(m_roster)
     , m_insights(m_roster, m_estimates)
+    , m_selection(m_roster)
+    , m_history(m_roster, m_selection)
     , m_lifters(new LifterListPanel(m_roster, m_estimates, m_selection))
     , m_pages(new QTabWidget)
-    , m_board(new WeekBoardPage(m_roster, m_estimates, m_selection))
-    , m_review(new ReviewPage(m_roster, m_estimates, m_insights, m_selection))
+    , m_board(new WeekBoardPage(m_roster, m_estimates, m_history, m_selection))
+    , m_review(new ReviewPage(m_roster, m_estimates, m_insights, m_history, m_selection))
     , m_squad(new SquadPage(m_roster, m_estimates))
     , m_rosterWeek(new RosterWeekPage(m_roster, m_estimates, m_selection))
     , m_splitter(new QSplitter)
@@ -48,7 +50,7 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     , m_invitation(invitation())
 {
     m_pages->setDocumentMode(true);
-    auto *log = new LogPage(m_roster, m_estimates, m_insights, m_selection);
+    auto *log = new LogPage(m_roster, m_estimates, m_insights, m_history, m_selection);
     auto *carryOver = new CarryOverPage(m_roster, m_insights);
     const QStringList names = pageNames();
     for (QWidget *page :
@@ -68,6 +70,7 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     column->setSpacing(0);
     auto *header = new LifterHeader(m_roster, m_estimates, m_selection);
     // These are about all lifters: no single one stands above them.
+    connect(m_pages, &QTabWidget::currentChanged, &m_roster, &OpenRoster::settle);
     connect(m_pages, &QTabWidget::currentChanged, header, [this, header, carryOver] {
         const QWidget *page = m_pages->currentWidget();
         header->setVisible(page != m_rosterWeek && page != m_squad && page != carryOver);
@@ -92,7 +95,10 @@ RosterView::RosterView(core::RosterFile file, QWidget *parent)
     connect(m_rosterWeek, &RosterWeekPage::said, this, &RosterView::said);
     connect(m_rosterWeek, &RosterWeekPage::lifterWanted, this, &RosterView::showWeekBoard);
     connect(&m_selection, &Selection::lifterChanged, this, &RosterView::showLifterOrInvitation);
-    connect(&m_roster, &OpenRoster::liftersChanged, this, &RosterView::showLifterOrInvitation);
+    connect(&m_roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
+        if (change.has<core::Lifter>())
+            showLifterOrInvitation();
+    });
     showLifterOrInvitation();
 }
 
@@ -129,6 +135,7 @@ void RosterView::showPage(int index)
 
 void RosterView::importLog(const QStringList &paths)
 {
+    m_roster.settle();
     auto *dialog = new ImportDialog(m_roster, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (!paths.isEmpty())
@@ -138,6 +145,7 @@ void RosterView::importLog(const QStringList &paths)
 
 void RosterView::readReturns(const QStringList &paths)
 {
+    m_roster.settle();
     auto *dialog = new ReturnsDialog(m_roster, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (!paths.isEmpty())
@@ -147,6 +155,7 @@ void RosterView::readReturns(const QStringList &paths)
 
 void RosterView::writeHandOuts()
 {
+    m_roster.settle();
     auto *dialog = new HandOutDialog(m_roster, m_estimates, m_selection, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
@@ -154,6 +163,7 @@ void RosterView::writeHandOuts()
 
 void RosterView::printPlan()
 {
+    m_roster.settle();
     const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
     if (!lifter)
         return;

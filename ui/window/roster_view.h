@@ -1,8 +1,9 @@
 #pragma once
 
-#include "core/storage/roster_file.h"
+#include "core/storage/roster_store.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/insights.h"
+#include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 
@@ -26,7 +27,7 @@ class RosterView final : public QWidget
     Q_OBJECT
 
 public:
-    explicit RosterView(core::RosterFile file, QWidget *parent = nullptr);
+    explicit RosterView(std::unique_ptr<core::RosterStore> store, QWidget *parent = nullptr);
     ~RosterView() override;
 
     /// In the order of the tabs.
@@ -62,6 +63,7 @@ private:
     Estimates m_estimates;
     Insights m_insights;
     Selection m_selection;
+    LifterHistory m_history;
     LifterListPanel *m_lifters = nullptr;
     QTabWidget *m_pages = nullptr;
     WeekBoardPage *m_board = nullptr;

@@ -175,7 +175,7 @@ private:
     Edit checkIn(const Contents &now)
     {
         CheckIn checkIn;
-        checkIn.id = m_file.newId<CheckInTag>();
+        checkIn.id = m_file.newId<CheckIn>();
         checkIn.lifter = oneOf(now.lifters).id;
         checkIn.day = m_monday.addDays(++m_sessionDays);
         checkIn.sleep = *rc::gen::inRange(1, 6);
@@ -189,7 +189,7 @@ private:
     Edit saveTemplate(const Contents &now)
     {
         BlockTemplate block;
-        block.id = m_file.newId<TemplateTag>();
+        block.id = m_file.newId<BlockTemplate>();
         block.name = QStringLiteral("Strength");
         block.version = int(now.templates.size()) + 1;
         block.weeks = *rc::gen::inRange(1, 5);
@@ -204,7 +204,7 @@ private:
     Edit addBlock(const Contents &now)
     {
         Block block;
-        block.id = m_file.newId<BlockTag>();
+        block.id = m_file.newId<Block>();
         block.lifter = oneOf(now.lifters).id;
         block.name = QStringLiteral("Block");
         block.start = m_monday.addDays(7 * ++m_blockWeeks);
@@ -229,7 +229,7 @@ private:
     Edit waiveFinding(const Contents &now)
     {
         Waiver waiver;
-        waiver.id = m_file.newId<WaiverTag>();
+        waiver.id = m_file.newId<Waiver>();
         waiver.key = {*rc::gen::element(CheckRule::pain, CheckRule::weeklyLifts),
             oneOf(now.lifters).id, CardId{*rc::gen::inRange(0, 3)},
             m_monday.addDays(7 * ++m_blockWeeks), Lift::bench};

@@ -170,7 +170,7 @@ TEST_F(EditWriterTest, ASetOfAnUnknownVariationIsRefused)
 TEST_F(EditWriterTest, ACodeOrACompetitionMarkIsTaken)
 {
     Variation mine = file.variations().front();
-    mine.id = file.newId<VariationTag>();
+    mine.id = file.newId<Variation>();
     Edit edit;
     edit.variations.after = {mine};
     EXPECT_THAT(refusal(edit), Says("The code comp belongs to"));

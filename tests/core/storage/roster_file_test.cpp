@@ -81,7 +81,7 @@ TEST_F(RosterFileTest, KeepsEveryFieldOverClosing)
             {{2}, 112.5, 3, 0, 10.0, true, 0.13, 5, QStringLiteral("sank"), LeadReps{{3}, 1}});
         session.sets.push_back({{3}, 1.0 / 3.0, 1, 1, 6.5, false, {}, 1, {}, {}});
         variation = builtInCatalogue().front();
-        variation.id = file.newId<VariationTag>();
+        variation.id = file.newId<Variation>();
         variation.code = QStringLiteral("mine");
         variation.competition = false;
         variation.serves = Serves::soft;
@@ -139,7 +139,7 @@ TEST_F(RosterFileTest, NeverGivesAnIdOutTwice)
     for (const Variation &v : file.variations())
         ids << v.id;
     for (int i = 0; i < 100; ++i) {
-        const auto id = file.newId<VariationTag>();
+        const auto id = file.newId<Variation>();
         EXPECT_FALSE(ids.contains(id));
         ids << id;
     }

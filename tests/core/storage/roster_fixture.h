@@ -50,7 +50,7 @@ MATCHER_P(Says, part, "")
 inline core::Lifter lifterNamed(core::RosterFile &file, const QString &name)
 {
     core::Lifter lifter;
-    lifter.id = file.newId<core::LifterTag>();
+    lifter.id = file.newId<core::Lifter>();
     lifter.name = name;
     lifter.gear = core::usualGear(core::Unit::kilogram);
     return lifter;
@@ -59,7 +59,7 @@ inline core::Lifter lifterNamed(core::RosterFile &file, const QString &name)
 inline core::Card cardOn(core::RosterFile &file, core::LifterId lifter, QDate day, int position)
 {
     core::Card card;
-    card.id = file.newId<core::CardTag>();
+    card.id = file.newId<core::Card>();
     card.lifter = lifter;
     card.day = day;
     card.position = position;
@@ -71,7 +71,7 @@ inline core::Card cardOn(core::RosterFile &file, core::LifterId lifter, QDate da
 inline core::LoggedSession sessionOn(core::RosterFile &file, core::LifterId lifter, QDate day)
 {
     core::LoggedSession session;
-    session.id = file.newId<core::SessionTag>();
+    session.id = file.newId<core::LoggedSession>();
     session.lifter = lifter;
     session.day = day;
     core::SetEntry set;

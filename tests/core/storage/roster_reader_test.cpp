@@ -1,5 +1,3 @@
-#include "core/storage/roster_reader.h"
-
 #include "tests/core/storage/roster_fixture.h"
 
 using namespace core;
@@ -33,23 +31,24 @@ protected:
 
 TEST_F(RosterReaderTest, ReadsWhatTheOpenRosterHas)
 {
-    EXPECT_EQ(RosterReader(path).sessions(), file.sessions());
-    EXPECT_EQ(RosterReader(path).sessions(lifter.id), file.sessions(lifter.id));
-    EXPECT_EQ(RosterReader(path).checkIns(), file.checkIns());
+    EXPECT_EQ(file.readers()()->sessions(), file.sessions());
+    EXPECT_EQ(file.readers()()->sessions(lifter.id), file.sessions(lifter.id));
+    EXPECT_EQ(file.readers()()->checkIns(), file.checkIns());
 }
 
 TEST_F(RosterReaderTest, AllThatAReaderGivesIsOfOneMoment)
 {
-    RosterReader reader(path);
-    const auto before = reader.sessions();
+    const auto reader = file.readers()();
+    const auto before = reader->sessions();
     log(QDate(2026, 3, 4));
-    EXPECT_EQ(reader.sessions(), before);
-    EXPECT_EQ(RosterReader(path).sessions().size(), before.size() + 1);
+    EXPECT_EQ(reader->sessions(), before);
+    EXPECT_EQ(file.readers()()->sessions().size(), before.size() + 1);
 }
 
 TEST_F(RosterReaderTest, AFileThatIsNotThereIsToldAndNotMade)
 {
-    const QString missing = folder.filePath(QStringLiteral("missing.benchwright"));
-    EXPECT_THAT(wordsOf([&] { (void)RosterReader(missing).sessions(); }), Says("cannot be opened"));
-    EXPECT_FALSE(QFile::exists(missing));
+    const auto readers = file.readers();
+    QFile::remove(path);
+    EXPECT_THAT(wordsOf([&] { (void)readers()->sessions(); }), Says("cannot be opened"));
+    EXPECT_FALSE(QFile::exists(path));
 }

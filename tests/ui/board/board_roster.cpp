@@ -1,46 +1,39 @@
 #include "tests/ui/board/board_roster.h"
 
+#include "core/storage/roster_file.h"
+
 #include <QTest>
 #include <gmock/gmock.h>
 
 using namespace core;
 
-BoardRoster::BoardRoster(TouchStyle style)
-    : session(RosterFile::create(dir.filePath(QStringLiteral("r.benchwright"))))
-{
-    selection.setWeekOf(monday);
-    lifter = addLifter(QStringLiteral("Ada"), style);
-    logBench(lifter);
-    session.undoStack().clear();
-    waitForEstimate(lifter);
-    selection.setLifter(lifter);
-}
+namespace {
 
-LifterId BoardRoster::addLifter(const QString &name, TouchStyle style)
+Edit newLifter(LifterId id, const QString &name, TouchStyle style)
 {
     Lifter added;
-    added.id = session.newId<LifterTag>();
+    added.id = id;
     added.name = name;
     added.touchStyle = style;
     added.gear = usualGear(Unit::kilogram);
     Edit edit;
     edit.lifters.after = {added};
-    EXPECT_TRUE(session.perform(QStringLiteral("Add lifter"), edit));
-    return added.id;
+    return edit;
 }
 
-void BoardRoster::logBench(LifterId who)
+/// @param newId  gives the id of a session
+template <class NewId> Edit benchLog(LifterId who, VariationId bench, QDate monday, NewId newId)
 {
     Edit edit;
     for (int week = 12; week > 0; --week)
         for (const int day : {0, 3}) {
             LoggedSession done;
-            done.id = session.newId<SessionTag>();
+            done.id = newId();
             done.lifter = who;
             done.day = monday.addDays(day - 7 * week);
             const auto add = [&](double loadKg, int reps, double rpe) {
                 SetEntry set;
-                set.variation = variation("comp");
+                set.variation = bench;
                 set.loadKg = loadKg;
                 set.repsDone = reps;
                 set.rpe = rpe;
@@ -52,7 +45,43 @@ void BoardRoster::logBench(LifterId who)
             add(100.0, 5, 9.0);
             edit.sessions.after.push_back(done);
         }
-    EXPECT_TRUE(session.perform(QStringLiteral("Log sessions"), edit));
+    return edit;
+}
+
+std::unique_ptr<RosterFile> fileWithOneLifter(const QString &path, TouchStyle style, QDate monday)
+{
+    auto file = std::make_unique<RosterFile>(RosterFile::create(path));
+    const LifterId lifter = file->newId<Lifter>();
+    file->apply(newLifter(lifter, QStringLiteral("Ada"), style));
+    const std::vector<Variation> catalogue = file->variations();
+    file->apply(benchLog(lifter, competitionOf(catalogue, Lift::bench)->id, monday,
+        [&file] { return file->newId<LoggedSession>(); }));
+    return file;
+}
+
+} // namespace
+
+BoardRoster::BoardRoster(TouchStyle style)
+    : session(fileWithOneLifter(dir.filePath(QStringLiteral("r.benchwright")), style, monday))
+    , lifter(session.lifters().front().id)
+{
+    selection.setWeekOf(monday);
+    waitForEstimate(lifter);
+    selection.setLifter(lifter);
+}
+
+LifterId BoardRoster::addLifter(const QString &name, TouchStyle style)
+{
+    const LifterId added = session.newId<Lifter>();
+    EXPECT_TRUE(session.perform(QStringLiteral("Add lifter"), newLifter(added, name, style)));
+    return added;
+}
+
+void BoardRoster::logBench(LifterId who)
+{
+    EXPECT_TRUE(session.perform(QStringLiteral("Log sessions"),
+        benchLog(
+            who, variation("comp"), monday, [this] { return session.newId<LoggedSession>(); })));
 }
 
 void BoardRoster::waitForEstimate(LifterId who)

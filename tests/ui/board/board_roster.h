@@ -2,6 +2,7 @@
 
 #include "core/domain/edit.h"
 #include "ui/roster/estimates.h"
+#include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 
@@ -24,10 +25,11 @@ public:
     /// All cards of the lifter as "code day:position setLine", by day and position.
     [[nodiscard]] QStringList cards() const;
 
+    QDate monday{2026, 3, 2};
     QTemporaryDir dir;
     mutable ui::OpenRoster session;
     ui::Estimates estimates{session};
-    ui::Selection selection;
+    ui::Selection selection{session};
+    ui::LifterHistory history{session, selection};
     core::LifterId lifter;
-    QDate monday{2026, 3, 2};
 };

@@ -112,7 +112,7 @@ protected:
     }
 
     BoardRoster roster;
-    WeekBoardPage page{roster.session, roster.estimates, roster.selection};
+    WeekBoardPage page{roster.session, roster.estimates, roster.history, roster.selection};
     WeekGrid *grid = nullptr;
     VariationShelf *shelf = nullptr;
 };
@@ -164,15 +164,15 @@ TEST_F(WeekBoardPageTest, EveryStepIsUndoneAndRedone)
     const auto last = cards();
     EXPECT_THAT(last, ElementsAre("close_grip 0:0 3x5 75%"));
 
-    QUndoStack &undo = roster.session.undoStack();
-    ASSERT_EQ(undo.count(), 5);
-    EXPECT_THAT(undo.undoText().toStdString(), HasSubstr("Remove"));
-    while (undo.canUndo())
-        undo.undo();
+    const QUndoStack &steps = roster.session.steps();
+    ASSERT_EQ(steps.count(), 5);
+    EXPECT_THAT(steps.undoText().toStdString(), HasSubstr("Remove"));
+    while (steps.canUndo())
+        ASSERT_TRUE(roster.session.undo());
     EXPECT_THAT(cards(), IsEmpty());
     EXPECT_THAT(grid->findChildren<CardWidget *>().size(), testing::Ge(0));
-    while (undo.canRedo())
-        undo.redo();
+    while (steps.canRedo())
+        ASSERT_TRUE(roster.session.redo());
     EXPECT_EQ(cards(), last);
 }
 
@@ -191,6 +191,35 @@ TEST_F(WeekBoardPageTest, ArrowsWalkAndAltArrowsMoveTheCard)
     EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 1x1", "feet_up 2:0 2x2"));
     ASSERT_TRUE(focusedCard());
     EXPECT_EQ(grid->current(), (BoardPlace{2, 0}));
+}
+
+TEST_F(WeekBoardPageTest, MovesOfACardByKeyThatFollowEachOtherAreOneStep)
+{
+    add("close");
+    const int steps = roster.session.steps().count();
+    const auto before = cards();
+    for (int day = 0; day < 3; ++day)
+        press(Qt::Key_Right, Qt::AltModifier);
+    EXPECT_THAT(cards(), ElementsAre(HasSubstr("close_grip 3:0")));
+    EXPECT_EQ(roster.session.steps().count(), steps + 1);
+    ASSERT_TRUE(roster.session.undo());
+    EXPECT_EQ(cards(), before);
+}
+
+TEST_F(WeekBoardPageTest, WhatIsHalfTypedOnACardIsKeptWhenTheLifterChangesSoundOrNot)
+{
+    const core::LifterId bea = roster.addLifter(QStringLiteral("Bea"), core::TouchStyle::sinking);
+    add("close");
+    type("4x3 @8");
+    ASSERT_TRUE(editor());
+    roster.selection.setLifter(bea);
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 4x3 @8"));
+
+    roster.selection.setLifter(roster.lifter);
+    card(0, 0);
+    type("4x3 @");
+    roster.selection.setWeekOf(roster.monday.addDays(7));
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 4x3 @"));
 }
 
 TEST_F(WeekBoardPageTest, ATextThatIsRefusedStaysWithTheReasonBesideIt)
@@ -260,9 +289,9 @@ TEST_F(WeekBoardPageTest, CardsAreDraggedBetweenDaysWithinADayAndCopied)
 TEST_F(WeekBoardPageTest, DroppingACardWhereItIsChangesNothing)
 {
     drop(grid, onDay(0, 0), mimeOf(roster.variation("comp")));
-    const int steps = roster.session.undoStack().count();
+    const int steps = roster.session.steps().count();
     drop(grid, onDay(0, 500), mimeOf(card(0, 0)->card().id));
-    EXPECT_EQ(roster.session.undoStack().count(), steps);
+    EXPECT_EQ(roster.session.steps().count(), steps);
 }
 
 TEST_F(WeekBoardPageTest, ACardDroppedOnTheShelfComesOffTheWeek)
@@ -270,7 +299,7 @@ TEST_F(WeekBoardPageTest, ACardDroppedOnTheShelfComesOffTheWeek)
     drop(grid, onDay(1, 0), mimeOf(roster.variation("comp")));
     drop(shelf, {20, 200}, mimeOf(card(1, 0)->card().id));
     EXPECT_THAT(cards(), IsEmpty());
-    EXPECT_EQ(roster.session.undoStack().undoText().left(6), QStringLiteral("Remove"));
+    EXPECT_EQ(roster.session.steps().undoText().left(6), QStringLiteral("Remove"));
 }
 
 TEST_F(WeekBoardPageTest, ForeignDragsAreRefused)
@@ -377,13 +406,13 @@ TEST_F(WeekBoardPageTest, SeveralCardsAreCopiedToAnotherDayAsText)
         ElementsAre(
             "comp 0:0 1x1 @8", "feet_up 0:1 3x8 @7", "comp 3:0 1x1 @8", "feet_up 3:1 3x8 @7"));
     EXPECT_EQ(grid->chosen().size(), 2u) << "what was pasted is chosen";
-    EXPECT_EQ(roster.session.undoStack().undoText(), QStringLiteral("Paste 2 cards"));
+    EXPECT_EQ(roster.session.steps().undoText(), QStringLiteral("Paste 2 cards"));
     press(Qt::Key_X, Qt::ControlModifier);
     EXPECT_THAT(cards(), ElementsAre("comp 0:0 1x1 @8", "feet_up 0:1 3x8 @7"));
     press(Qt::Key_A, Qt::ControlModifier);
     press(Qt::Key_Delete);
     EXPECT_THAT(cards(), IsEmpty());
-    roster.session.undoStack().undo();
+    roster.session.undo();
     EXPECT_EQ(cards().size(), 2u);
 }
 
@@ -416,7 +445,7 @@ TEST_F(WeekBoardPageTest, AFindingIsWavedThroughAndTakenUpAgain)
     const int open = checks->openCount();
     const core::Waiver waiver = [&] {
         core::Waiver made = core::waive(checks->findings().front(), QStringLiteral("technique"));
-        made.id = roster.session.newId<core::WaiverTag>();
+        made.id = roster.session.newId<core::Waiver>();
         return made;
     }();
     core::Edit edit;

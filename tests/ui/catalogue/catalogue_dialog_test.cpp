@@ -20,7 +20,8 @@ class Catalogue : public testing::Test
 {
 protected:
     PrivateFolder folder;
-    ui::OpenRoster session{core::RosterFile::create(folder.path(u"roster.benchwright"_s))};
+    ui::OpenRoster session{std::make_unique<core::RosterFile>(
+        core::RosterFile::create(folder.path(u"roster.benchwright"_s)))};
     std::vector<core::Variation> before = session.variations();
     ui::CatalogueDialog dialog{session};
 
@@ -78,9 +79,9 @@ TEST_F(Catalogue, SavesTheChangesOfAVisitAsOneUndoStep)
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
     EXPECT_DOUBLE_EQ(stored(u"feet_up"_s).ratio, 0.9);
     EXPECT_TRUE(stored(u"close_grip"_s).retired);
-    session.undoStack().undo();
+    session.undo();
     EXPECT_EQ(session.variations(), before);
-    EXPECT_FALSE(session.undoStack().canUndo());
+    EXPECT_FALSE(session.steps().canUndo());
 }
 
 TEST_F(Catalogue, AddsAVariationWhoseCodeFollowsItsName)
@@ -125,5 +126,5 @@ TEST_F(Catalogue, CancelChangesNothing)
     child<QPushButton>("add")->click();
     QTest::keyClick(&dialog, Qt::Key_Escape);
     EXPECT_EQ(session.variations(), before);
-    EXPECT_FALSE(session.undoStack().canUndo());
+    EXPECT_FALSE(session.steps().canUndo());
 }

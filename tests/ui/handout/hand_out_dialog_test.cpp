@@ -48,10 +48,10 @@ protected:
     PrivateFolder folder;
     QString out = folder.path(QStringLiteral("out"));
     PlannedWeek week;
-    ui::OpenRoster session{
-        core::RosterFile::create(folder.path(QStringLiteral("club.benchwright")))};
+    QString rosterFile = folder.path(QStringLiteral("club.benchwright"));
+    ui::OpenRoster session{std::make_unique<core::RosterFile>(core::RosterFile::create(rosterFile))};
     ui::Estimates estimates{session};
-    ui::Selection selection;
+    ui::Selection selection{session};
 };
 
 } // namespace
@@ -76,7 +76,7 @@ TEST_F(HandOutDialogTest, WritesTheWeekThatIsShownAndTellsWhoHasNothingPlanned)
 TEST_F(HandOutDialogTest, AFileInPlaceOfTheFolderAndNoKindAreSaidAtOnce)
 {
     HandOutDialog dialog(session, estimates, selection);
-    dialog.chooseFolder(session.path());
+    dialog.chooseFolder(rosterFile);
     EXPECT_FALSE(button(dialog, "Write")->isEnabled());
     dialog.chooseFolder(out);
     EXPECT_TRUE(button(dialog, "Write")->isEnabled());
@@ -119,7 +119,7 @@ TEST_F(HandOutDialogTest, AFolderThatCannotBeMadeIsToldAndTheRestOfTheSummarySta
     batch.cards = week.cards;
     batch.variations = week.catalogue;
     batch.monday = tests::kMonday;
-    batch.folder = session.path() + QStringLiteral("/below a file");
+    batch.folder = rosterFile + QStringLiteral("/below a file");
     const ui::HandOutSummary summary = ui::writeHandOuts(batch, [](int) { return true; });
     EXPECT_FALSE(summary.failure.isEmpty());
     EXPECT_TRUE(summary.files.isEmpty());

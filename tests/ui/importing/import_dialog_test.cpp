@@ -1,5 +1,6 @@
 #include "ui/importing/import_dialog.h"
 
+#include "core/storage/roster_file.h"
 #include "ui/importing/problem_model.h"
 #include "ui/look/field_note.h"
 #include "ui/roster/open_roster.h"
@@ -57,8 +58,8 @@ private:
     QTemporaryDir m_folder;
 
 protected:
-    ui::OpenRoster session{
-        core::RosterFile::create(m_folder.filePath(QStringLiteral("club.benchwright")))};
+    ui::OpenRoster session{std::make_unique<core::RosterFile>(
+        core::RosterFile::create(m_folder.filePath(QStringLiteral("club.benchwright"))))};
     ImportDialog dialog{session};
 };
 
@@ -83,12 +84,12 @@ TEST_F(ImportDialogTest, ASoundLogIsOneUndoStep)
     ASSERT_EQ(session.lifters().size(), 1u);
     EXPECT_EQ(session.lifters()[0].bodyweightKg, 62.0);
     EXPECT_EQ(session.sessions().size(), 1u);
-    EXPECT_EQ(session.undoStack().count(), 1);
+    EXPECT_EQ(session.steps().count(), 1);
 
-    session.undoStack().undo();
+    session.undo();
     EXPECT_TRUE(session.lifters().empty());
     EXPECT_TRUE(session.sessions().empty());
-    session.undoStack().redo();
+    session.redo();
     EXPECT_EQ(session.sessions().size(), 1u);
 }
 

@@ -25,9 +25,9 @@ protected:
     PrivateFolder folder;
     std::vector<core::Lifter> roster{inventedLifter(u"Ada Núñez"_s),
         inventedLifter(u"Bo Stone"_s, core::TouchStyle::sinking), inventedLifter(u"Cy Archer"_s)};
-    ui::OpenRoster session{makeFile()};
+    ui::OpenRoster session{std::make_unique<core::RosterFile>(makeFile())};
     ui::Estimates estimates{session};
-    ui::Selection selection;
+    ui::Selection selection{session};
     ui::LifterListPanel panel{session, estimates, selection};
     QListView *list = panel.findChild<QListView *>(u"lifters"_s);
     QLineEdit *search = panel.findChild<QLineEdit *>(u"search"_s);
@@ -114,11 +114,11 @@ TEST_F(Panel, ArchivesRestoresAndUndoes)
     QTest::mouseClick(archive, Qt::LeftButton);
     EXPECT_FALSE(session.lifter(roster[1].id)->archived);
 
-    session.undoStack().undo();
+    session.undo();
     EXPECT_TRUE(session.lifter(roster[1].id)->archived);
-    session.undoStack().undo();
+    session.undo();
     EXPECT_FALSE(session.lifter(roster[1].id)->archived);
-    EXPECT_FALSE(session.undoStack().canUndo()) << "one undo step an action";
+    EXPECT_FALSE(session.steps().canUndo()) << "one undo step an action";
 }
 
 TEST_F(Panel, AddsALifterInOneStepAndShowsIt)
@@ -130,11 +130,11 @@ TEST_F(Panel, AddsALifterInOneStepAndShowsIt)
     QTest::mouseClick(panel.findChild<QPushButton *>(u"add"_s), Qt::LeftButton);
     ASSERT_EQ(session.lifters().size(), 4U);
     EXPECT_EQ(session.lifter(selection.lifter())->name, u"Di Vale"_s);
-    EXPECT_EQ(session.undoStack().undoText(), u"Add Di Vale"_s);
-    session.undoStack().undo();
+    EXPECT_EQ(session.steps().undoText(), u"Add Di Vale"_s);
+    session.undo();
     EXPECT_EQ(session.lifters().size(), 3U);
     EXPECT_TRUE(session.lifter(selection.lifter())) << "a lifter who is there is chosen again";
-    session.undoStack().redo();
+    session.redo();
     EXPECT_EQ(session.lifters().size(), 4U);
 }
 
@@ -157,5 +157,5 @@ TEST_F(Panel, CancellingLeavesNoStep)
 {
     inEditor([](ui::LifterEditor &editor) { QTest::keyClick(&editor, Qt::Key_Escape); });
     panel.editLifter();
-    EXPECT_FALSE(session.undoStack().canUndo());
+    EXPECT_FALSE(session.steps().canUndo());
 }

@@ -36,7 +36,7 @@ protected:
     void plan(const char *code, const QString &setLine)
     {
         Card card;
-        card.id = roster.session.newId<CardTag>();
+        card.id = roster.session.newId<Card>();
         card.lifter = roster.lifter;
         card.day = today;
         card.position = int(roster.session.cards(roster.lifter, today, today).size());
@@ -51,7 +51,7 @@ protected:
     {
         Edit edit;
         edit.checkIns.after = {checkIn};
-        edit.checkIns.after[0].id = roster.session.newId<CheckInTag>();
+        edit.checkIns.after[0].id = roster.session.newId<CheckIn>();
         edit.checkIns.after[0].lifter = roster.lifter;
         edit.checkIns.after[0].day = today;
         ASSERT_TRUE(roster.session.perform(QStringLiteral("Say"), edit));
@@ -99,7 +99,7 @@ protected:
     BoardRoster roster;
     const QDate today = QDate::currentDate();
     Insights insights{roster.session, roster.estimates};
-    LogPage window{roster.session, roster.estimates, insights, roster.selection};
+    LogPage window{roster.session, roster.estimates, insights, roster.history, roster.selection};
     int keys = 0;
 };
 
@@ -153,9 +153,9 @@ TEST_F(LogPageTest, EachSetIsInTheFileAtOnceAndOneUndoStep)
     EXPECT_THAT(logged(), SizeIs(1));
     enter("");
     EXPECT_THAT(logged(), SizeIs(2));
-    roster.session.undoStack().undo();
+    roster.session.undo();
     EXPECT_THAT(logged(), SizeIs(1));
-    roster.session.undoStack().undo();
+    roster.session.undo();
     EXPECT_THAT(logged(), SizeIs(0));
     EXPECT_THAT(roster.session.sessions(roster.lifter), SizeIs(24)) << "the session goes too";
 }
@@ -187,7 +187,7 @@ TEST_F(LogPageTest, WhereNothingIsLeftToDoWhatIsTypedAddsASet)
     press(Qt::Key_Down);
     enter("70x6");
     EXPECT_THAT(logged(), SizeIs(3)) << "below the last one is room again";
-    roster.session.undoStack().undo();
+    roster.session.undo();
     EXPECT_THAT(logged(), SizeIs(2));
 }
 
@@ -227,7 +227,7 @@ TEST_F(LogPageTest, WhatIsHalfTypedFollowsItsSetWhenTheLogMoves)
     plan("comp", QStringLiteral("3x5 90kg"));
     enter("7");
     type("x4 9"); // of the second set
-    roster.session.undoStack().undo();
+    roster.session.undo();
     EXPECT_TRUE(said("setAtHand").startsWith(QStringLiteral("Set 2 of 3")));
     press(Qt::Key_Return);
     ASSERT_THAT(logged(), SizeIs(1));
@@ -244,7 +244,7 @@ TEST_F(LogPageTest, AHalfTypedSetThatCameFromElsewhereMeanwhileIsNotWrittenOver)
     set.repsPlanned = 5;
     set.repsDone = 5;
     LoggedSession session;
-    session.id = roster.session.newId<SessionTag>();
+    session.id = roster.session.newId<LoggedSession>();
     session.lifter = roster.lifter;
     session.day = today;
     session.sets = {set};

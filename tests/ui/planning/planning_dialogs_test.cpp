@@ -34,8 +34,8 @@ class PlanningTest : public testing::Test
 protected:
     core::Card put(int day, const char *code, const char *setLine, core::LifterId lifter)
     {
-        core::Card card{roster.session.newId<core::CardTag>(), lifter, roster.monday.addDays(day),
-            0, roster.variation(code), QString::fromLatin1(setLine), {}};
+        core::Card card{roster.session.newId<core::Card>(), lifter, roster.monday.addDays(day), 0,
+            roster.variation(code), QString::fromLatin1(setLine), {}};
         core::Edit edit;
         edit.cards.after = {card};
         EXPECT_TRUE(roster.session.perform(QStringLiteral("Add card"), edit));
@@ -44,7 +44,7 @@ protected:
     core::Block putBlock(int weeks)
     {
         core::Block block;
-        block.id = roster.session.newId<core::BlockTag>();
+        block.id = roster.session.newId<core::Block>();
         block.lifter = roster.lifter;
         block.name = QStringLiteral("Strength");
         block.start = roster.monday;
@@ -56,7 +56,7 @@ protected:
     }
     std::function<core::CardId()> newCard()
     {
-        return [this] { return roster.session.newId<core::CardTag>(); };
+        return [this] { return roster.session.newId<core::Card>(); };
     }
     PlanSource source() { return {roster.session, roster.estimates, history, roster.lifter}; }
 
@@ -129,7 +129,7 @@ TEST_F(PlanningTest, ATemplateIsLaidOnManyLiftersAsOneStep)
     core::BlockTemplate made = core::templateOf(QStringLiteral("Heavy"), block,
         roster.session.cards(roster.lifter, block.start, block.end()), roster.session.variations(),
         core::usualTouchSwaps(roster.session.variations()));
-    made.id = roster.session.newId<core::TemplateTag>();
+    made.id = roster.session.newId<core::BlockTemplate>();
     core::Edit save;
     save.templates.after = {made};
     ASSERT_TRUE(roster.session.perform(QStringLiteral("Save template"), save));
@@ -145,11 +145,11 @@ TEST_F(PlanningTest, ATemplateIsLaidOnManyLiftersAsOneStep)
     const std::string words = dialog.findChild<QPlainTextEdit *>()->toPlainText().toStdString();
     EXPECT_THAT(words, HasSubstr("Ada: left out."));
     EXPECT_THAT(words, HasSubstr("in place of"));
-    const int steps = roster.session.undoStack().count();
+    const int steps = roster.session.steps().count();
     ASSERT_TRUE(roster.session.perform(QStringLiteral("Lay"), dialog.edit()));
-    EXPECT_EQ(roster.session.undoStack().count(), steps + 1);
+    EXPECT_EQ(roster.session.steps().count(), steps + 1);
     EXPECT_EQ(roster.session.blocks().size(), 21u);
-    roster.session.undoStack().undo();
+    roster.session.undo();
     EXPECT_EQ(roster.session.blocks().size(), 1u);
 }
 

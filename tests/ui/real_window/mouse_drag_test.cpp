@@ -1,4 +1,5 @@
 #include "app/demo/demo_roster.h"
+#include "core/storage/roster_file.h"
 #include "ui/board/card_widget.h"
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_grid.h"
@@ -60,9 +61,9 @@ protected:
         {
             RosterFile file = RosterFile::create(path);
             Edit edit = demo::demoRoster(file.variations(), QDate::currentDate(),
-                {[&] { return file.newId<LifterTag>(); }, [&] { return file.newId<SessionTag>(); },
-                    [&] { return file.newId<CardTag>(); }, [&] { return file.newId<BlockTag>(); },
-                    [&] { return file.newId<CheckInTag>(); }});
+                {[&] { return file.newId<Lifter>(); }, [&] { return file.newId<LoggedSession>(); },
+                    [&] { return file.newId<Card>(); }, [&] { return file.newId<Block>(); },
+                    [&] { return file.newId<CheckIn>(); }});
             edit.cards = {}; // an empty board to drop on
             file.apply(edit);
         }
@@ -128,7 +129,7 @@ TEST_F(RealWindow, AMouseDragFromTheShelfDropsACardThatWeighsSomethingAndUndoTak
     EXPECT_THAT(card->accessibleName().toStdString() + card->accessibleDescription().toStdString(),
         testing::HasSubstr("kg"));
 
-    roster->openRoster().undoStack().undo();
+    roster->openRoster().undo();
     EXPECT_TRUE(cards().empty());
     EXPECT_TRUE(QTest::qWaitFor([&] { return !grid->findChild<ui::CardWidget *>(); }, 2'000));
 }

@@ -64,8 +64,8 @@ protected:
     PrivateFolder folder;
     PlannedWeek week;
     ReturnFile sheet{week};
-    ui::OpenRoster session{
-        core::RosterFile::create(folder.path(QStringLiteral("club.benchwright")))};
+    ui::OpenRoster session{std::make_unique<core::RosterFile>(
+        core::RosterFile::create(folder.path(QStringLiteral("club.benchwright"))))};
     ReturnsDialog dialog{session};
     ReturnTree *tree = dialog.findChild<ReturnTree *>();
 };
@@ -94,12 +94,12 @@ TEST_F(ReturnsDialogTest, ASoundSheetIsTickedAndEnterAcceptsItAsOneUndoStep)
     QTest::keyClick(&dialog, Qt::Key_Return);
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
     EXPECT_EQ(session.sessions().size(), 2u);
-    const int steps = session.undoStack().count();
-    session.undoStack().undo();
+    const int steps = session.steps().count();
+    session.undo();
     EXPECT_TRUE(session.sessions().empty());
-    session.undoStack().redo();
+    session.redo();
     EXPECT_EQ(session.sessions().size(), 2u);
-    EXPECT_EQ(session.undoStack().count(), steps);
+    EXPECT_EQ(session.steps().count(), steps);
 }
 
 TEST_F(ReturnsDialogTest, PainStandsFirstIsMarkedInWordsAndIsStored)

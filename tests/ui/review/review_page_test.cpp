@@ -6,6 +6,7 @@
 #include "ui/review/work_chart.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/insights.h"
+#include "ui/roster/lifter_history.h"
 #include "ui/roster/selection.h"
 
 #include <QClipboard>
@@ -48,7 +49,7 @@ RosterFile makeRoster(const QString &path)
     for (const auto &[lifter, weeks, startKg] :
         {std::tuple{lifters[0].id, 52, 120.0}, {lifters[1].id, 26, 90.0}})
         for (LoggedSession session : sample::season(kLastSunday, weeks, startKg, 0.3).sessions) {
-            session.id = file.newId<SessionTag>();
+            session.id = file.newId<LoggedSession>();
             session.lifter = lifter;
             for (SetEntry &set : session.sets)
                 set.variation = stored.at(set.variation);
@@ -106,11 +107,13 @@ protected:
     }
 
     PrivateFolder folder;
-    OpenRoster session{makeRoster(folder.path(QStringLiteral("r.benchwright")))};
+    OpenRoster session{std::make_unique<core::RosterFile>(
+        makeRoster(folder.path(QStringLiteral("r.benchwright"))))};
     Estimates estimates{session};
-    Selection selection;
+    Selection selection{session};
     Insights insights{session, estimates};
-    ReviewPage page{session, estimates, insights, selection};
+    LifterHistory history{session, selection};
+    ReviewPage page{session, estimates, insights, history, selection};
 };
 
 } // namespace
@@ -210,7 +213,7 @@ TEST_F(ReviewPageTest, ANewSetIsInTheChartWithoutAsking)
     choose(QStringLiteral("Ada"));
     const double before = daysShown(workChart());
     LoggedSession session_;
-    session_.id = session.newId<SessionTag>();
+    session_.id = session.newId<LoggedSession>();
     session_.lifter = selection.lifter();
     session_.day = kLastSunday.addDays(30);
     SetEntry set;
@@ -248,7 +251,7 @@ TEST_F(ReviewPageTest, SaysHowTheTouchHoldsAndTheCoachConfirmsTheStyle)
 
     Q_EMIT page.findChild<TouchPanel *>()->confirmed(TouchStyle::sinking);
     EXPECT_EQ(session.lifter(selection.lifter())->touchStyle, TouchStyle::sinking);
-    session.undoStack().undo();
+    session.undo();
     EXPECT_NE(session.lifter(selection.lifter())->touchStyle, TouchStyle::sinking);
     page.showLift(Lift::squat);
     EXPECT_TRUE(label(QStringLiteral("holds")).empty());

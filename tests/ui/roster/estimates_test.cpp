@@ -31,7 +31,7 @@ protected:
         set.repsDone = reps;
         set.rpe = rpe;
         LoggedSession session;
-        session.id = roster.session.newId<SessionTag>();
+        session.id = roster.session.newId<LoggedSession>();
         session.lifter = roster.lifter;
         session.day = day;
         session.sets = {set};
@@ -76,7 +76,7 @@ TEST_F(EstimatesTest, UndoTakesTheEstimateBack)
     const double before = maxOf(roster.lifter);
     logSingle();
     ASSERT_TRUE(changed.wait(kPatienceMs));
-    roster.session.undoStack().undo();
+    roster.session.undo();
     ASSERT_TRUE(QTest::qWaitFor(
         [&] { return std::abs(maxOf(roster.lifter) / before - 1.0) < 1e-9; }, kPatienceMs));
 }

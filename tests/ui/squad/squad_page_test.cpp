@@ -32,7 +32,7 @@ core::SquadRow row(int id, double attention, std::optional<int> daysToMeet = {})
 struct SquadPageShown : testing::Test
 {
     SquadPageShown()
-        : session(roster())
+        : session(std::make_unique<core::RosterFile>(roster()))
         , estimates(session)
         , page(session, estimates)
     {

@@ -106,7 +106,7 @@ TEST_F(Window, SaysWhyAFileCannotBeOpenedAndKeepsWhatItHad)
         EXPECT_FALSE(window.openFile(bad));
         EXPECT_FALSE(message().isEmpty());
         ASSERT_NE(window.roster(), nullptr);
-        EXPECT_EQ(window.roster()->openRoster().path(), path);
+        EXPECT_EQ(window.path(), path);
     }
     EXPECT_TRUE(message().contains(u"another window"_s));
 }
@@ -127,7 +127,7 @@ TEST_F(Window, OpeningABackupOpensACopyOfIt)
     const auto backups = core::backupsOf(path);
     ASSERT_EQ(backups.size(), 1u);
     ASSERT_TRUE(window.openFile(backups[0].path));
-    const QString copy = window.roster()->openRoster().path();
+    const QString copy = window.path();
     EXPECT_EQ(QFileInfo(copy).absolutePath(), QFileInfo(path).absolutePath());
     EXPECT_NE(copy, path);
     EXPECT_TRUE(message().contains(u"copy of the backup"_s));

@@ -1,0 +1,40 @@
+#pragma once
+
+#include "core/domain/edit.h"
+
+#include <QDate>
+#include <QSet>
+#include <bitset>
+
+namespace core {
+
+/// What one edit touched, so that whoever shows a roster can tell whether any of it is shown.
+struct RosterChange
+{
+    std::bitset<kRowKindCount> kinds; ///< in the order of kRowKinds
+    QSet<LifterId> lifters;           ///< whose rows; variations and templates are nobody's
+    QDate firstDay;                   ///< of the rows that have a day; null where none has
+    QDate lastDay;
+
+    /// Rows of any of these kinds.
+    template <class... Rows> [[nodiscard]] bool has() const
+    {
+        return (kinds.test(kRowKind<Rows>) || ...);
+    }
+    /// Rows of any of these kinds, and rows of the lifter.
+    template <class... Rows> [[nodiscard]] bool has(LifterId lifter) const
+    {
+        return has<Rows...>() && lifters.contains(lifter);
+    }
+    /// Rows of these days, both included.
+    [[nodiscard]] bool isWithin(QDate first, QDate last) const
+    {
+        return firstDay.isValid() && firstDay <= last && lastDay >= first;
+    }
+
+    friend bool operator==(const RosterChange &, const RosterChange &) = default;
+};
+
+[[nodiscard]] RosterChange changeBy(const Edit &edit);
+
+} // namespace core
