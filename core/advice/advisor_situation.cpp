@@ -1,10 +1,10 @@
 #include "core/advice/advisor_situation.h"
 
+#include "core/domain/text.h"
 #include "core/domain/training_history.h"
 #include "core/domain/week.h"
 #include "core/notation/set_line.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace core {
@@ -17,11 +17,6 @@ constexpr int kNewToTheLogDays = 182;
 constexpr double kHardRpe = 7.5;
 /// Yesterday's hard squats make sore legs likely, not certain.
 constexpr double kGuessed = 0.5;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Advisor)
-};
 
 int plannedSets(const Card &card)
 {

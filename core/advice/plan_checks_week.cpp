@@ -1,7 +1,7 @@
 #include "core/advice/plan_checks_rules.h"
+#include "core/domain/text.h"
 #include "core/domain/training_history.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -16,11 +16,6 @@ constexpr int kFewestHabitWeeks = 3;
 constexpr double kJump = 1.2;        ///< times the fullest of the lifter's last weeks
 constexpr double kNearMaximum = 0.9; ///< share of the variation's max
 constexpr int kMeetNearDays = 21;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(PlanChecks)
-};
 
 using Found = std::vector<Finding>;
 

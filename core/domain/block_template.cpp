@@ -1,19 +1,14 @@
 #include "core/domain/block_template.h"
 
 #include "core/domain/block.h"
+#include "core/domain/text.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <set>
 
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(BlockTemplate)
-};
 
 bool isSound(const BlockTemplate &block, const TemplateCard &card)
 {

@@ -1,21 +1,16 @@
 #include "core/exchange/return_review.h"
 
+#include "core/domain/text.h"
 #include "core/exchange/plan_mark.h"
 #include "core/exchange/return_match.h"
 #include "core/exchange/return_words.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <set>
 
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(ReturnReview)
-};
 
 /// The roster as it becomes while one sheet after the other is booked.
 class Booking

@@ -1,9 +1,9 @@
 #include "core/notation/card_text.h"
 
+#include "core/domain/text.h"
 #include "core/domain/variation.h"
 #include "core/notation/set_line.h"
 
-#include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
 #include <tuple>
@@ -11,11 +11,6 @@
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(CardText)
-};
 
 constexpr int kDaysOfWeek = 7;
 

@@ -1,20 +1,15 @@
 #include "core/plan/block_edits.h"
 
+#include "core/domain/text.h"
 #include "core/plan/plan_edits.h"
 #include "core/plan/template.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(BlockEdits)
-};
 
 QString shortDay(QDate day)
 {

@@ -1,8 +1,8 @@
 #include "core/plan/progression.h"
 
+#include "core/domain/text.h"
 #include "core/domain/units.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <stdexcept>
@@ -10,11 +10,6 @@
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Progression)
-};
 
 double twoDecimals(double value)
 {

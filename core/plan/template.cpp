@@ -1,10 +1,10 @@
 #include "core/plan/template.h"
 
+#include "core/domain/text.h"
 #include "core/domain/variation.h"
 #include "core/plan/plan_edits.h"
 #include "core/plan/touch_swap.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <map>
 #include <set>
@@ -13,11 +13,6 @@
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Template)
-};
 
 const Variation *byCode(std::span<const Variation> catalogue, const QString &code)
 {

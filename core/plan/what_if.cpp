@@ -1,11 +1,11 @@
 #include "core/plan/what_if.h"
 
+#include "core/domain/text.h"
 #include "core/domain/training_history.h"
 #include "core/domain/week.h"
 #include "core/loads/estimate_words.h"
 #include "core/strength/interval.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -21,11 +21,6 @@ constexpr int kFewestHabitWeeks = 4;
 constexpr int kFutures = 400;
 constexpr double kDoubt = 1.0 / 3.0; ///< SD of ln g and of ln time constants between futures
 constexpr unsigned kSeed = 20260302;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(WhatIf)
-};
 
 /// Tonnage of the lift on each day from `first` on.
 struct DailyTonnage

@@ -1,11 +1,11 @@
 #include "ui/planning/plan_source.h"
 
 #include "core/domain/week.h"
+#include "ui/look/text.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace ui {
@@ -46,8 +46,7 @@ core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) 
     core::WhatIfComparison comparison;
     const core::LiftEstimate *estimate = m_estimates.of(m_lifter.id, core::Lift::bench);
     if (!estimate) {
-        comparison.current.why =
-            QCoreApplication::translate("PlanSource", "The estimate is being worked out.");
+        comparison.current.why = Text::tr("The estimate is being worked out.");
         return comparison;
     }
     // The first day that is not done yet.

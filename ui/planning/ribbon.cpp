@@ -2,8 +2,8 @@
 
 #include "core/loads/resolve.h"
 #include "core/plan/block_edits.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 
@@ -13,11 +13,6 @@ namespace {
 
 constexpr int kDaysOfWeek = 7;
 constexpr int kWeeksBefore = 3;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(BlockRibbon)
-};
 
 /// Whether most days of the week lie in a deload week of the block.
 bool isDeload(const core::Block &block, QDate monday)

@@ -7,8 +7,8 @@
 #include "core/loads/implied_max.h"
 #include "core/review/touch_review.h"
 #include "core/strength/interval.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -21,11 +21,6 @@ namespace {
 constexpr double kMidWeek = 3.5;
 constexpr int kRatioDays = 56; ///< a point of a ratio's line gathers so many days
 constexpr int kFewestRatioSets = 4;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Measure)
-};
 
 /// A line of one figure of every week that has it.
 template <class Figure>

@@ -1,8 +1,8 @@
 #include "ui/review/review_words.h"
 
 #include "core/loads/lift_estimate.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -10,11 +10,6 @@
 namespace ui {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Review)
-};
 
 QString dayWords(double day)
 {

@@ -23,10 +23,12 @@ Estimates::Fits shared(core::LiftEstimates estimates)
     return fits;
 }
 
+using core::StorageError;
+
 /// A log that the engine refuses though it was stored: of a file changed by another program.
-core::StorageError unfit(const std::exception &e)
+StorageError unfit(const std::exception &e)
 {
-    return core::StorageError(
+    return StorageError(
         Estimates::tr("The roster holds a log that cannot be estimated. Open the newest backup, or "
                       "mend the set that the details name."),
         QString::fromUtf8(e.what()));
