@@ -30,6 +30,11 @@ QStringList problems(const SetEntry &entry)
     return wrong;
 }
 
+double tonnageKg(const SetEntry &entry)
+{
+    return entry.loadKg * entry.repsDone;
+}
+
 QStringList problems(const LoggedSession &session)
 {
     QStringList wrong;

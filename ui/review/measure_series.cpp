@@ -29,7 +29,7 @@ MeasureLine weekly(const QString &name, const std::vector<core::WeekMeasures> &w
     MeasureLine line{name, {}};
     for (const core::WeekMeasures &week : weeks)
         if (const std::optional<double> value = figure(week))
-            line.points.push_back({core::engineDay(week.monday) + kMidWeek, *value, {}, {}});
+            line.points.push_back({core::engineDay(week.done.monday) + kMidWeek, *value, {}, {}});
     return line;
 }
 
@@ -260,8 +260,9 @@ MeasureContent measureContent(Measure measure, const MeasureSources &sources)
     case Measure::planned: {
         content.unit = Text::tr("lifts");
         const auto all = weeks();
-        content.lines = {weekly(Text::tr("Done"), all,
-                             [](const auto &week) { return std::optional<double>(week.lifts); }),
+        content.lines = {
+            weekly(Text::tr("Done"), all,
+                [](const auto &week) { return std::optional<double>(week.done.lifts); }),
             weekly(Text::tr("Planned"), all, [](const auto &week) {
                 return week.plannedLifts > 0 ? std::optional<double>(week.plannedLifts)
                                              : std::nullopt;
