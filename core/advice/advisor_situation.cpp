@@ -96,9 +96,10 @@ std::optional<double> weekShareOf(const Slot &slot, const AdviceContext &context
         usualRange(past, kFewestHabitWeeks, [](const WeekLoad &w) { return double(w.sets); });
     if (!usual)
         return std::nullopt;
-    int sets = weeksBefore(monday.addDays(7), 1, context.sessions, context.catalogue, slot.lift)
-                   .front()
-                   .sets;
+    int sets =
+        weeksBefore(monday.addDays(kWeekDays), 1, context.sessions, context.catalogue, slot.lift)
+            .front()
+            .sets;
     for (const Card &card : context.cards)
         if (mondayOf(card.day) == monday && isOfLift(context, card.variation, slot.lift)
             && isToCome(context, card))

@@ -1,6 +1,7 @@
 #include "core/advice/plan_checks_rules.h"
 #include "core/domain/text.h"
 #include "core/domain/training_history.h"
+#include "core/domain/week.h"
 
 #include <QLocale>
 #include <algorithm>
@@ -32,7 +33,7 @@ std::optional<Jump> jumpOf(const CheckedPlan &checked, QDate monday, Lift lift, 
 {
     std::vector<WeekLoad> before;
     for (int back = kHabitWeeks; back > 0; --back)
-        before.push_back(checked.load(monday.addDays(-7 * back), lift));
+        before.push_back(checked.load(monday.addDays(-kWeekDays * back), lift));
     const auto usual = usualRange(std::span<const WeekLoad>(before), kFewestHabitWeeks, figure);
     const double now = figure(checked.load(monday, lift));
     if (!usual || usual->high <= 0.0 || now <= kJump * usual->high)

@@ -2,6 +2,7 @@
 
 #include "core/domain/block.h"
 #include "core/domain/text.h"
+#include "core/domain/week.h"
 
 #include <algorithm>
 #include <set>
@@ -12,7 +13,7 @@ namespace {
 
 bool isSound(const BlockTemplate &block, const TemplateCard &card)
 {
-    return card.dayOffset >= 0 && card.dayOffset < 7 * block.weeks && card.position >= 0
+    return card.dayOffset >= 0 && card.dayOffset < kWeekDays * block.weeks && card.position >= 0
         && !card.code.isEmpty();
 }
 

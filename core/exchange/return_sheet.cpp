@@ -2,6 +2,7 @@
 
 #include "core/csv/csv_table.h"
 #include "core/domain/text.h"
+#include "core/domain/week.h"
 #include "core/exchange/set_cells.h"
 
 #include <QIODevice>
@@ -69,7 +70,6 @@ constexpr std::pair<Cell, BodyArea> kSoreCells[] = {{soreBack, BodyArea::back},
 constexpr SetCells kSetCells{loadKg, repsPlanned, repsDone, rpe, failed, touch, note};
 
 const QString kElsewhere = QStringLiteral("elsewhere");
-constexpr int kWeek = 7;
 constexpr int kMostDaysOff = 28; ///< a session may be made up this long before or after its week
 constexpr int kMostRows = 2000;  ///< a week of ten sets a day on ten cards holds fewer
 constexpr qint64 kMostBytes = 1'000'000;
@@ -183,7 +183,7 @@ private:
             complain(date, Text::tr("%1 has not come yet.").arg(day->toString(Qt::ISODate)),
                 Text::tr("Ask the lifter for the day the session took place on."));
         else if (m_sheet.monday.isValid()
-            && std::abs(m_sheet.monday.daysTo(*day)) > kMostDaysOff + kWeek)
+            && std::abs(m_sheet.monday.daysTo(*day)) > kMostDaysOff + kWeekDays)
             complain(date,
                 Text::tr("%1 is far from the week of the plan.").arg(day->toString(Qt::ISODate)),
                 Text::tr("Ask the lifter for the day the session took place on."));
@@ -248,7 +248,7 @@ private:
             place.plannedDay = m_table.date(plannedDate).value_or(QDate());
         if (place.plannedDay.isValid() && m_sheet.monday.isValid()
             && (place.plannedDay < m_sheet.monday
-                || place.plannedDay >= m_sheet.monday.addDays(kWeek)))
+                || place.plannedDay >= m_sheet.monday.addDays(kWeekDays)))
             complain(plannedDate, Text::tr("The day is not of the sheet's week."), askAgain());
         place.card = readPosition(card);
         place.number = readPosition(set);

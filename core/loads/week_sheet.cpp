@@ -2,6 +2,7 @@
 
 #include "core/domain/text.h"
 #include "core/domain/touch_score.h"
+#include "core/domain/week.h"
 #include "core/loads/resolved_cards.h"
 
 #include <QLocale>
@@ -14,7 +15,6 @@ namespace core {
 
 namespace {
 
-constexpr int kDays = 7;
 constexpr qsizetype kLongestFileName =
     100; ///< file systems end at 255 bytes, a letter takes up to 4
 /// Federations let juniors in from 14, and most laws speak of minors below 18 (common practice, no
@@ -53,10 +53,10 @@ public:
         WeekSheet sheet;
         sheet.lifter = m_lifter.name;
         sheet.monday = m_monday;
-        sheet.week =
-            Text::tr("%1 to %2")
-                .arg(QLocale().toString(m_monday, QStringLiteral("d MMMM")),
-                    QLocale().toString(m_monday.addDays(kDays - 1), QStringLiteral("d MMMM yyyy")));
+        sheet.week = Text::tr("%1 to %2")
+                         .arg(QLocale().toString(m_monday, QStringLiteral("d MMMM")),
+                             QLocale().toString(
+                                 m_monday.addDays(kWeekDays - 1), QStringLiteral("d MMMM yyyy")));
         sheet.unit = symbol(m_lifter.unit);
         sheet.facts = facts();
         sheet.scales = scales();
@@ -70,7 +70,7 @@ public:
                 own.push_back(card);
         const std::vector<ResolvedCard> resolved =
             resolveCards(std::move(own), {m_lifter, m_catalogue, m_estimateOf});
-        for (int i = 0; i < kDays; ++i) {
+        for (int i = 0; i < kWeekDays; ++i) {
             SheetDay day = dayOf(m_monday.addDays(i), resolved);
             if (!day.cards.empty())
                 sheet.days.push_back(std::move(day));

@@ -2,6 +2,7 @@
 
 #include "core/domain/text.h"
 #include "core/domain/units.h"
+#include "core/domain/week.h"
 
 #include <algorithm>
 #include <cmath>
@@ -150,7 +151,7 @@ Progression progress(std::span<const Card> week, const ProgressionRule &rule, in
         for (const Card &card : week) {
             Card row = card;
             row.id = newId();
-            row.day = card.day.addDays(7 * on);
+            row.day = card.day.addDays(kWeekDays * on);
             ParsedSetLines parsed = parseSetLines(card.setLine);
             if (!parsed.error && !parsed.lines.empty()) {
                 for (SetLine &line : parsed.lines)

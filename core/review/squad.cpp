@@ -108,7 +108,7 @@ private:
                 ++m_row.missed;
         }
         for (QDate monday = mondayOf(m_input.today); weeks.contains(monday);
-             monday = monday.addDays(7))
+             monday = monday.addDays(kWeekDays))
             ++m_row.plannedWeeks;
     }
 

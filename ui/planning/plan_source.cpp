@@ -53,9 +53,10 @@ core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) 
     QDate from = QDate::currentDate();
     if (!m_history.sessions().empty())
         from = std::max(from, m_history.sessions().back().day.addDays(1));
-    const int weeks =
-        std::clamp(int(core::mondayOf(from).daysTo(until)) / 7 + 1, kFewestWeeks, kMostWeeks);
-    std::vector<core::Card> current = cards(from, core::mondayOf(from).addDays(7 * weeks - 1));
+    const int weeks = std::clamp(
+        int(core::mondayOf(from).daysTo(until)) / core::kWeekDays + 1, kFewestWeeks, kMostWeeks);
+    std::vector<core::Card> current =
+        cards(from, core::mondayOf(from).addDays(core::kWeekDays * weeks - 1));
     std::vector<core::Card> changed = current;
     for (const core::Card &gone : edit.cards.before)
         std::erase(changed, gone);

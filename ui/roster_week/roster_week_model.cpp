@@ -1,6 +1,7 @@
 #include "ui/roster_week/roster_week_model.h"
 
 #include "core/domain/variation.h"
+#include "core/domain/week.h"
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
@@ -13,8 +14,6 @@
 namespace ui {
 
 namespace {
-
-constexpr int kDaysOfWeek = 7;
 
 /// "Feet-up bench 3x6 @7.5: 117.5 kg"
 QString cardWords(const core::ResolvedCard &card, const core::Variation *variation, core::Unit unit)
@@ -65,20 +64,20 @@ void RosterWeekModel::rebuild()
         row.cards.clear();
         row.days.clear();
     }
-    for (core::Card &card : m_roster.cards(monday, monday.addDays(kDaysOfWeek - 1))) {
+    for (core::Card &card : m_roster.cards(monday, monday.addDays(core::kWeekDays - 1))) {
         const auto row = std::find_if(m_rows.begin(), m_rows.end(),
             [&card](const Row &r) { return r.lifter == card.lifter; });
         if (row != m_rows.end())
             row->cards.push_back(std::move(card));
     }
-    Q_EMIT headerDataChanged(Qt::Horizontal, 0, kDaysOfWeek - 1);
+    Q_EMIT headerDataChanged(Qt::Horizontal, 0, core::kWeekDays - 1);
     if (!m_rows.empty())
-        Q_EMIT dataChanged(index(0, 0), index(int(m_rows.size()) - 1, kDaysOfWeek - 1));
+        Q_EMIT dataChanged(index(0, 0), index(int(m_rows.size()) - 1, core::kWeekDays - 1));
 }
 
 void RosterWeekModel::wordRow(Row &row) const
 {
-    row.days.assign(kDaysOfWeek, QString());
+    row.days.assign(core::kWeekDays, QString());
     const core::Lifter *lifter = m_roster.lifter(row.lifter);
     if (!lifter)
         return;
@@ -100,7 +99,7 @@ int RosterWeekModel::rowCount(const QModelIndex &parent) const
 
 int RosterWeekModel::columnCount(const QModelIndex &parent) const
 {
-    return parent.isValid() ? 0 : kDaysOfWeek;
+    return parent.isValid() ? 0 : core::kWeekDays;
 }
 
 QDate RosterWeekModel::dayAt(int column) const
