@@ -2,23 +2,18 @@
 
 #include "app/commands/files.h"
 #include "app/commands/roster_copy.h"
+#include "app/commands/text.h"
 #include "core/csv/catalogue_csv.h"
 #include "core/domain/storage_error.h"
 #include "core/exchange/file_kind.h"
 #include "core/exchange/import_plan.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <algorithm>
 
 namespace app {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Commands", text);
-}
 
 int judge(
     const QString &path, const QString &words, const core::ProblemList &problems, Console &console)
@@ -27,8 +22,8 @@ int judge(
     say(console.out,
         QStringLiteral("%1: %2 %3")
             .arg(path, words,
-                problems.isEmpty() ? tr("Nothing is wrong with it.")
-                                   : tr("Problems: %1.").arg(problems.count())));
+                problems.isEmpty() ? Text::tr("Nothing is wrong with it.")
+                                   : Text::tr("Problems: %1.").arg(problems.count())));
     return problems.isEmpty() ? exitFine : exitProblems;
 }
 
@@ -41,11 +36,11 @@ core::ProblemList judgedAlone(const core::LogTable &log, const core::PeopleTable
 int checkLog(const QString &path, Console &console)
 {
     const core::LogTable log = readLogFile(path, console);
-    QString words = tr("A training log of %1 sets.").arg(log.rows.size());
+    QString words = Text::tr("A training log of %1 sets.").arg(log.rows.size());
     if (!log.rows.empty() && log.problems.isEmpty()) {
         const auto [first, last] = std::minmax_element(log.rows.begin(), log.rows.end(),
             [](const core::LogRow &a, const core::LogRow &b) { return a.day < b.day; });
-        words = tr("A training log of %1 sets from %2 to %3.")
+        words = Text::tr("A training log of %1 sets from %2 to %3.")
                     .arg(log.rows.size())
                     .arg(first->day.toString(Qt::ISODate), last->day.toString(Qt::ISODate));
     }
@@ -56,7 +51,7 @@ int checkReturn(const QString &path, Console &console)
 {
     const core::ReturnSheet sheet = readReturnFile(path, console);
     return judge(path,
-        tr("A return sheet of %1 for the week of %2.")
+        Text::tr("A return sheet of %1 for the week of %2.")
             .arg(sheet.lifter, sheet.monday.toString(Qt::ISODate)),
         sheet.problems, console);
 }
@@ -64,16 +59,18 @@ int checkReturn(const QString &path, Console &console)
 int checkPeople(const QString &path, Console &console)
 {
     const core::PeopleTable people = readPeopleFile(path, console);
-    return judge(path, tr("A list of %1 lifters.").arg(people.rows.size()), judgedAlone({}, people),
-        console);
+    return judge(path, Text::tr("A list of %1 lifters.").arg(people.rows.size()),
+        judgedAlone({}, people), console);
 }
 
-core::ProblemList rosterProblems(const QString &path, const core::RosterFile &roster)
+using core::ProblemList;
+
+ProblemList rosterProblems(const QString &path, const core::RosterFile &roster)
 {
-    core::ProblemList found;
+    ProblemList found;
     const auto add = [&](const QString &row, const QStringList &wrong) {
         for (const QString &words : wrong)
-            found.add({path, 0, row, words, tr("Mend it in the roster.")});
+            found.add({path, 0, row, words, Text::tr("Mend it in the roster.")});
     };
     for (const core::Variation &variation : roster.variations())
         add(variation.code, core::problems(variation));
@@ -95,14 +92,14 @@ int checkRoster(const QString &path, Console &console)
     try {
         const core::RosterFile roster = copy.open();
         return judge(path,
-            tr("A roster of %1 lifters and %2 sessions.")
+            Text::tr("A roster of %1 lifters and %2 sessions.")
                 .arg(roster.lifters().size())
                 .arg(roster.sessions().size()),
             rosterProblems(path, roster), console);
     } catch (const core::StorageError &error) {
         core::ProblemList found;
         found.add({path, 0, {}, error.words(), {}});
-        return judge(path, tr("A roster that cannot be opened."), found, console);
+        return judge(path, Text::tr("A roster that cannot be opened."), found, console);
     }
 }
 
@@ -110,7 +107,7 @@ int refuse(const QString &path, const QString &words, Console &console)
 {
     core::ProblemList found;
     found.add({path, 0, {}, words,
-        tr("A log begins with the line %1,... and a list of lifters with %2,...")
+        Text::tr("A log begins with the line %1,... and a list of lifters with %2,...")
             .arg(core::logColumns().first(8).join(u','),
                 core::peopleColumns().first(3).join(u','))});
     report(found, console);
@@ -124,7 +121,8 @@ int check(const QString &path, Console &console)
     const core::FileKind kind = [&] {
         QFile file(path);
         if (!file.open(QIODevice::ReadOnly))
-            throw core::StorageError(tr("%1 cannot be read: %2").arg(path, file.errorString()));
+            throw core::StorageError(
+                Text::tr("%1 cannot be read: %2").arg(path, file.errorString()));
         return core::fileKind(file);
     }();
     switch (kind) {
@@ -135,17 +133,17 @@ int check(const QString &path, Console &console)
     case core::FileKind::people:
         return checkPeople(path, console);
     case core::FileKind::estimates:
-        say(console.out, tr("%1: Estimates, as written by the command estimate.").arg(path));
+        say(console.out, Text::tr("%1: Estimates, as written by the command estimate.").arg(path));
         return exitFine;
     case core::FileKind::returnSheet:
         return checkReturn(path, console);
     case core::FileKind::empty:
-        return refuse(path, tr("The file is empty."), console);
+        return refuse(path, Text::tr("The file is empty."), console);
     case core::FileKind::unknown:
         break;
     }
     return refuse(path,
-        tr("The file is neither a roster nor a log, a list of lifters or a return sheet."),
+        Text::tr("The file is neither a roster nor a log, a list of lifters or a return sheet."),
         console);
 }
 

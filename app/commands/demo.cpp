@@ -1,21 +1,16 @@
 #include "app/commands/demo.h"
 
 #include "app/commands/files.h"
+#include "app/commands/text.h"
 #include "app/demo/demo_roster.h"
 #include "core/domain/storage_error.h"
 #include "core/storage/roster_file.h"
 
-#include <QCoreApplication>
 #include <QDir>
 
 namespace app {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Commands", text);
-}
 
 /// Clears the place of the demo roster, or throws where it is taken.
 void clear(const QString &path, bool force)
@@ -23,10 +18,11 @@ void clear(const QString &path, bool force)
     if (!QFile::exists(path))
         return;
     if (!force)
-        throw core::StorageError(tr("%1 is there already. Give --force to replace it.").arg(path));
+        throw core::StorageError(
+            Text::tr("%1 is there already. Give --force to replace it.").arg(path));
     (void)core::RosterFile::open(path); // a roster of ours that no window holds, or it throws
     if (!QFile::remove(path))
-        throw core::StorageError(tr("%1 cannot be replaced.").arg(path));
+        throw core::StorageError(Text::tr("%1 cannot be replaced.").arg(path));
 }
 
 } // namespace
@@ -35,7 +31,7 @@ int demo(const DemoOptions &options, Console &console)
 {
     const QDir folder(options.folder);
     if (!folder.mkpath(QStringLiteral(".")))
-        throw core::StorageError(tr("The folder %1 cannot be made.").arg(options.folder));
+        throw core::StorageError(Text::tr("The folder %1 cannot be made.").arg(options.folder));
     const QString path = folder.filePath(QStringLiteral("demo.benchwright"));
     clear(path, options.force);
 
@@ -51,7 +47,8 @@ int demo(const DemoOptions &options, Console &console)
     writeOutput(folder.filePath(QStringLiteral("people.csv")), core::writePeople(lifters), console);
     writeOutput(folder.filePath(QStringLiteral("log.csv")),
         core::writeLog(lifters, roster.variations(), roster.sessions()), console);
-    say(console.out, tr("The demo roster is %1, its log and lifters are beside it.").arg(path));
+    say(console.out,
+        Text::tr("The demo roster is %1, its log and lifters are beside it.").arg(path));
     return exitFine;
 }
 

@@ -1,8 +1,8 @@
 #include "app/commands/files.h"
 
+#include "app/commands/text.h"
 #include "core/domain/storage_error.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <QSaveFile>
 
@@ -13,27 +13,22 @@ namespace {
 constexpr size_t kShownProblems = 100;
 const QString kConsole = QStringLiteral("-");
 
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Commands", text);
-}
-
 void writeAll(QFileDevice &file, const QByteArray &contents)
 {
     if (!file.isOpen() || file.write(contents) != contents.size() || !file.flush())
         throw core::StorageError(
-            tr("%1 cannot be written: %2").arg(file.fileName(), file.errorString()));
+            Text::tr("%1 cannot be written: %2").arg(file.fileName(), file.errorString()));
 }
 
 } // namespace
 
 Input::Input(const QString &path, Console &console)
-    : m_name(path == kConsole ? tr("(standard input)") : path)
+    : m_name(path == kConsole ? Text::tr("(standard input)") : path)
     , m_file(path)
     , m_device(path == kConsole ? &console.in : &m_file)
 {
     if (m_device == &m_file && !m_file.open(QIODevice::ReadOnly))
-        throw core::StorageError(tr("%1 cannot be read: %2").arg(path, m_file.errorString()));
+        throw core::StorageError(Text::tr("%1 cannot be read: %2").arg(path, m_file.errorString()));
 }
 
 core::LogTable readLogFile(const QString &path, Console &console)
@@ -63,7 +58,7 @@ void writeOutput(const QString &path, const QByteArray &contents, Console &conso
     if (path == kConsole) {
         if (console.out.write(contents) != contents.size())
             throw core::StorageError(
-                tr("The output cannot be written: %1").arg(console.out.errorString()));
+                Text::tr("The output cannot be written: %1").arg(console.out.errorString()));
         return;
     }
     const QFileInfo target(path);
@@ -77,7 +72,8 @@ void writeOutput(const QString &path, const QByteArray &contents, Console &conso
     (void)file.open(QIODevice::WriteOnly);
     writeAll(file, contents);
     if (!file.commit())
-        throw core::StorageError(tr("%1 cannot be written: %2").arg(path, file.errorString()));
+        throw core::StorageError(
+            Text::tr("%1 cannot be written: %2").arg(path, file.errorString()));
 }
 
 void say(QIODevice &device, const QString &line)
@@ -95,7 +91,7 @@ void report(const core::ProblemList &problems, Console &console)
     }
     if (problems.count() > kShownProblems)
         say(console.err,
-            tr("... and %1 more; %2 problems in all.")
+            Text::tr("... and %1 more; %2 problems in all.")
                 .arg(problems.count() - kShownProblems)
                 .arg(problems.count()));
 }

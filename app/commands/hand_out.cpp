@@ -3,19 +3,11 @@
 #include "app/commands/files.h"
 #include "app/commands/lifter_choice.h"
 #include "app/commands/roster_copy.h"
+#include "app/commands/text.h"
 #include "core/domain/storage_error.h"
 #include "core/domain/week.h"
 
-#include <QCoreApplication>
-
 namespace app {
-
-namespace {
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Commands", text);
-}
-} // namespace
 
 int handOut(const HandOutOptions &options, Console &console)
 {
@@ -36,8 +28,9 @@ int handOut(const HandOutOptions &options, Console &console)
     if (batch.cards.empty()) {
         core::ProblemList problems;
         problems.add({options.roster, 0, {},
-            tr("Nothing is planned in the week of %1.").arg(batch.monday.toString(Qt::ISODate)),
-            tr("Plan the week first, or name another with --week.")});
+            Text::tr("Nothing is planned in the week of %1.")
+                .arg(batch.monday.toString(Qt::ISODate)),
+            Text::tr("Plan the week first, or name another with --week.")});
         report(problems, console);
         return exitProblems;
     }

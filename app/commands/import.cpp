@@ -2,11 +2,11 @@
 
 #include "app/commands/files.h"
 #include "app/commands/roster_copy.h"
+#include "app/commands/text.h"
 #include "core/domain/storage_error.h"
 #include "core/exchange/import_plan.h"
 #include "core/storage/roster_file.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QTemporaryDir>
@@ -15,11 +15,6 @@
 namespace app {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Commands", text);
-}
 
 core::ImportPlan planFor(
     core::RosterFile &roster, const core::LogTable &log, const core::PeopleTable &people)
@@ -32,7 +27,8 @@ core::ImportPlan planFor(
 
 void tell(const core::ImportCounts &counts, bool dryRun, QIODevice &out)
 {
-    say(out, dryRun ? tr("Nothing was changed. An import would find:") : tr("Imported:"));
+    say(out,
+        dryRun ? Text::tr("Nothing was changed. An import would find:") : Text::tr("Imported:"));
     for (const core::CountLine &line : core::countLines(counts))
         say(out, QStringLiteral("  %1: %2").arg(line.what).arg(line.count));
 }
@@ -59,7 +55,7 @@ public:
     {
         m_roster.reset(); // closed before it is moved
         if (m_nest && !QFile::rename(newPath(), m_path))
-            throw core::StorageError(tr("%1 cannot be written.").arg(m_path));
+            throw core::StorageError(Text::tr("%1 cannot be written.").arg(m_path));
     }
 
 private:
@@ -67,13 +63,14 @@ private:
     {
         const QFileInfo info(m_path);
         if (info.exists())
-            throw core::StorageError(tr("%1 is there already. Leave --create out to import into "
-                                        "it, or name another file.")
-                                         .arg(m_path));
+            throw core::StorageError(
+                Text::tr("%1 is there already. Leave --create out to import into "
+                         "it, or name another file.")
+                    .arg(m_path));
         m_nest.emplace(info.absoluteDir().filePath(QStringLiteral(".benchwright-XXXXXX")));
         if (!m_nest->isValid())
             throw core::StorageError(
-                tr("%1 cannot be written: %2").arg(m_path, m_nest->errorString()));
+                Text::tr("%1 cannot be written: %2").arg(m_path, m_nest->errorString()));
         m_roster.emplace(core::RosterFile::create(newPath()));
     }
     [[nodiscard]] QString newPath() const
@@ -98,7 +95,7 @@ int import(const ImportOptions &options, Console &console)
     const core::ImportPlan plan = planFor(target.roster(), log, people);
     if (!plan.isClean()) {
         report(plan.problems, console);
-        say(console.err, tr("Nothing was imported."));
+        say(console.err, Text::tr("Nothing was imported."));
         return exitProblems;
     }
     if (!options.dryRun) {

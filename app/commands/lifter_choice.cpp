@@ -1,18 +1,10 @@
 #include "app/commands/lifter_choice.h"
 
 #include "app/commands/files.h"
+#include "app/commands/text.h"
 #include "core/csv/nearest_word.h"
 
-#include <QCoreApplication>
-
 namespace app {
-
-namespace {
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Commands", text);
-}
-} // namespace
 
 std::optional<std::vector<core::Lifter>> chosenLifters(const QString &roster, const QString &name,
     const std::vector<core::Lifter> &all, Console &console)
@@ -30,9 +22,9 @@ std::optional<std::vector<core::Lifter>> chosenLifters(const QString &roster, co
         return found;
     const QString nearest = core::nearestWord(name, names);
     core::ProblemList problems;
-    problems.add({roster, 0, {}, tr("It has no lifter named \"%1\".").arg(name),
-        nearest.isEmpty() ? tr("Its lifters are: %1.").arg(names.join(QStringLiteral(", ")))
-                          : tr("Did you mean %1?").arg(nearest)});
+    problems.add({roster, 0, {}, Text::tr("It has no lifter named \"%1\".").arg(name),
+        nearest.isEmpty() ? Text::tr("Its lifters are: %1.").arg(names.join(QStringLiteral(", ")))
+                          : Text::tr("Did you mean %1?").arg(nearest)});
     report(problems, console);
     return std::nullopt;
 }

@@ -2,6 +2,7 @@
 
 #include "app/commands/files.h"
 #include "app/commands/roster_copy.h"
+#include "app/commands/text.h"
 #include "core/domain/storage_error.h"
 #include "ui/look/theme.h"
 #include "ui/window/main_window.h"
@@ -21,11 +22,6 @@ namespace app {
 namespace {
 
 constexpr auto kPatience = std::chrono::seconds(30);
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Commands", text);
-}
 
 /// Until what is worked out off the screen's thread is there.
 template <typename Worker> void waitFor(const Worker &worker)
@@ -53,7 +49,7 @@ void select(ui::RosterView &roster, const QString &name)
             return;
         }
     if (!name.isEmpty())
-        throw core::StorageError(tr("The roster has no lifter %1.").arg(name));
+        throw core::StorageError(Text::tr("The roster has no lifter %1.").arg(name));
 }
 
 } // namespace
@@ -76,7 +72,7 @@ int picture(const PictureOptions &options, Console &console)
     select(roster, options.lifter);
     if (options.page < 1 || options.page > roster.pages().count())
         throw core::StorageError(
-            tr("The window has the pages 1 to %1.").arg(roster.pages().count()));
+            Text::tr("The window has the pages 1 to %1.").arg(roster.pages().count()));
     roster.pages().setCurrentIndex(options.page - 1);
     waitFor(roster.estimates());
     waitFor(roster.insights());
@@ -84,7 +80,7 @@ int picture(const PictureOptions &options, Console &console)
 
     QBuffer png;
     if (!window.grab().save(&png, "PNG"))
-        throw core::StorageError(tr("The picture could not be made."));
+        throw core::StorageError(Text::tr("The picture could not be made."));
     writeOutput(options.out, png.data(), console);
     return exitFine;
 }

@@ -3,22 +3,17 @@
 #include "app/commands/files.h"
 #include "app/commands/lifter_choice.h"
 #include "app/commands/roster_copy.h"
+#include "app/commands/text.h"
 #include "core/domain/storage_error.h"
 #include "core/loads/week_sheet.h"
 #include "ui/print/plan_preview.h"
 #include "ui/print/sheet_painter.h"
 
-#include <QCoreApplication>
 #include <QDir>
 
 namespace app {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Commands", text);
-}
 
 /// The sheet's name in the folder, with a number where two lifters' names read the same in it.
 QString freeName(const core::WeekSheet &sheet, QStringList &taken)
@@ -59,15 +54,15 @@ int print(const PrintOptions &options, Console &console)
     if (sheets.empty()) {
         core::ProblemList problems;
         problems.add({options.roster, 0, {},
-            tr("Nothing is planned in the week of %1.").arg(monday.toString(Qt::ISODate)),
-            tr("Plan the week first, or name another with --week.")});
+            Text::tr("Nothing is planned in the week of %1.").arg(monday.toString(Qt::ISODate)),
+            Text::tr("Plan the week first, or name another with --week.")});
         report(problems, console);
         return exitProblems;
     }
 
     const QDir folder(options.folder);
     if (!folder.mkpath(QStringLiteral(".")))
-        throw core::StorageError(tr("The folder %1 cannot be made.").arg(options.folder));
+        throw core::StorageError(Text::tr("The folder %1 cannot be made.").arg(options.folder));
     QStringList names;
     for (const core::WeekSheet &sheet : sheets) {
         const QString path = folder.filePath(freeName(sheet, names));

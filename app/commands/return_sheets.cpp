@@ -2,20 +2,15 @@
 
 #include "app/commands/files.h"
 #include "app/commands/roster_copy.h"
+#include "app/commands/text.h"
 #include "core/exchange/return_review.h"
 #include "core/exchange/return_words.h"
 
-#include <QCoreApplication>
 #include <optional>
 
 namespace app {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Commands", text);
-}
 
 core::ReturnBasis basisOf(
     const core::RosterFile &roster, const std::vector<core::ReturnSheet> &sheets)
@@ -62,8 +57,8 @@ int returnSheets(const ReturnOptions &options, Console &console)
     if (!options.dryRun && !edit.isEmpty())
         roster.apply(edit);
     say(console.out,
-        (options.dryRun ? tr("Nothing was changed. Sheets that would be accepted: %1 of %2.")
-                        : tr("Sheets accepted: %1 of %2."))
+        (options.dryRun ? Text::tr("Nothing was changed. Sheets that would be accepted: %1 of %2.")
+                        : Text::tr("Sheets accepted: %1 of %2."))
             .arg(accepted.size())
             .arg(sheets.size()));
     return isAnyLeft ? exitProblems : exitFine;

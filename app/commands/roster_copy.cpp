@@ -1,8 +1,8 @@
 #include "app/commands/roster_copy.h"
 
+#include "app/commands/text.h"
 #include "core/domain/storage_error.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
 
 namespace app {
@@ -13,8 +13,7 @@ void copyFile(const QString &from, const QString &to)
 {
     QFile file(from);
     if (!file.copy(to))
-        throw core::StorageError(QCoreApplication::translate("Commands", "%1 cannot be read: %2")
-                                     .arg(from, file.errorString()));
+        throw core::StorageError(Text::tr("%1 cannot be read: %2").arg(from, file.errorString()));
     QFile::setPermissions(to, QFile::ReadOwner | QFile::WriteOwner);
 }
 

@@ -1,22 +1,17 @@
 #include "app/commands/score.h"
 
 #include "app/commands/files.h"
+#include "app/commands/text.h"
 #include "core/csv/catalogue_csv.h"
 #include "core/exchange/import_plan.h"
 #include "core/loads/lift_estimate.h"
 #include "core/strength/forecast.h"
 
-#include <QCoreApplication>
 #include <cmath>
 
 namespace app {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Commands", text);
-}
 
 /// Right-aligned, "-" where there is nothing to measure.
 QString figure(double value, int decimals, int width)
@@ -30,17 +25,17 @@ void tell(const strength::Score &s, QIODevice &out)
     const auto line = [&out](const QString &words, const QString &value) {
         say(out, words.leftJustified(46) + value);
     };
-    say(out, tr("Reps in reserve said against those expected before the session"));
-    line(tr("  rated sets"), QString::number(s.rated).rightJustified(9));
-    line(tr("  mean error, reps"), figure(s.rirError, 3, 9));
-    line(tr("  mean error of the lifter's usual, reps"), figure(s.usualError, 3, 9));
-    line(tr("  said above expected, reps"), figure(s.rirBias, 3, 9));
-    say(out, tr("Missed sets against the chance given before the session"));
-    line(tr("  sets"), QString::number(s.sets).rightJustified(9));
-    line(tr("  missed"), QString::number(s.missed).rightJustified(9));
-    line(tr("  Brier score, 0 is perfect"), figure(s.brier, 4, 9));
-    line(tr("  Brier score of the log's own miss rate"), figure(s.baseBrier, 4, 9));
-    say(out, tr("  chance of a miss      sets    given  came true"));
+    say(out, Text::tr("Reps in reserve said against those expected before the session"));
+    line(Text::tr("  rated sets"), QString::number(s.rated).rightJustified(9));
+    line(Text::tr("  mean error, reps"), figure(s.rirError, 3, 9));
+    line(Text::tr("  mean error of the lifter's usual, reps"), figure(s.usualError, 3, 9));
+    line(Text::tr("  said above expected, reps"), figure(s.rirBias, 3, 9));
+    say(out, Text::tr("Missed sets against the chance given before the session"));
+    line(Text::tr("  sets"), QString::number(s.sets).rightJustified(9));
+    line(Text::tr("  missed"), QString::number(s.missed).rightJustified(9));
+    line(Text::tr("  Brier score, 0 is perfect"), figure(s.brier, 4, 9));
+    line(Text::tr("  Brier score of the log's own miss rate"), figure(s.baseBrier, 4, 9));
+    say(out, Text::tr("  chance of a miss      sets    given  came true"));
     for (const strength::ReliabilityRow &row : s.reliability)
         say(out,
             QStringLiteral("  %1 - %2 %%3%4%%5%")

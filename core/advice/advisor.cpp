@@ -1,9 +1,9 @@
 #include "core/advice/advisor.h"
 
 #include "core/advice/advisor_terms.h"
+#include "core/domain/text.h"
 #include "core/domain/variation.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <numeric>
 #include <stdexcept>
@@ -14,11 +14,6 @@ namespace {
 
 constexpr double kMostRpeInPain = 6.0;
 constexpr double kMostRpeWithoutMaximum = 8.0;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Advisor)
-};
 
 /// Whether a variation is left on the list in spite of pain. What only spares a muscle that the
 /// lift is done with will not do; a bench press without legs and back will.

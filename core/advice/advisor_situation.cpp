@@ -1,10 +1,10 @@
 #include "core/advice/advisor_situation.h"
 
+#include "core/domain/text.h"
 #include "core/domain/training_history.h"
 #include "core/domain/week.h"
 #include "core/notation/set_line.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace core {
@@ -17,11 +17,6 @@ constexpr int kNewToTheLogDays = 182;
 constexpr double kHardRpe = 7.5;
 /// Yesterday's hard squats make sore legs likely, not certain.
 constexpr double kGuessed = 0.5;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Advisor)
-};
 
 int plannedSets(const Card &card)
 {
@@ -101,9 +96,10 @@ std::optional<double> weekShareOf(const Slot &slot, const AdviceContext &context
         usualRange(past, kFewestHabitWeeks, [](const WeekLoad &w) { return double(w.sets); });
     if (!usual)
         return std::nullopt;
-    int sets = weeksBefore(monday.addDays(7), 1, context.sessions, context.catalogue, slot.lift)
-                   .front()
-                   .sets;
+    int sets =
+        weeksBefore(monday.addDays(kWeekDays), 1, context.sessions, context.catalogue, slot.lift)
+            .front()
+            .sets;
     for (const Card &card : context.cards)
         if (mondayOf(card.day) == monday && isOfLift(context, card.variation, slot.lift)
             && isToCome(context, card))

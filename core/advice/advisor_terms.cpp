@@ -1,8 +1,8 @@
 #include "core/advice/advisor_terms.h"
 
+#include "core/domain/text.h"
 #include "core/domain/variation.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -10,11 +10,6 @@
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Advisor)
-};
 
 using Terms = std::vector<AdviceTerm>;
 using About = AdviceTerm::About;

@@ -18,7 +18,7 @@ using WeekLoads = std::map<std::pair<QDate, Lift>, WeekLoad>;
 WeekLoad &weekOf(WeekLoads &loads, QDate day, Lift lift)
 {
     const QDate monday = mondayOf(day);
-    return loads.try_emplace({monday, lift}, WeekLoad{monday, 0, 0, 0.0}).first->second;
+    return loads.try_emplace({monday, lift}, WeekLoad{monday}).first->second;
 }
 
 /// What is planned on a day that the log already covers was done as logged, or missed.
@@ -29,12 +29,8 @@ WeekLoads weekLoads(const PlanToCheck &plan)
     for (const LoggedSession &session : plan.sessions) {
         logEnd = logEnd.isValid() ? std::max(logEnd, session.day) : session.day;
         for (const SetEntry &set : session.sets)
-            if (const Variation *variation = find(plan.catalogue, set.variation)) {
-                WeekLoad &week = weekOf(loads, session.day, variation->lift);
-                ++week.sets;
-                week.lifts += set.repsDone;
-                week.tonnageKg += set.loadKg * set.repsDone;
-            }
+            if (const Variation *variation = find(plan.catalogue, set.variation))
+                weekOf(loads, session.day, variation->lift).add(set);
     }
     for (const ResolvedCard &card : plan.cards) {
         const Variation *variation = find(plan.catalogue, card.card.variation);
@@ -69,7 +65,7 @@ CheckedPlan checkedPlan(const PlanToCheck &plan)
 WeekLoad CheckedPlan::load(QDate monday, Lift lift) const
 {
     const auto week = loads.find({monday, lift});
-    return week == loads.end() ? WeekLoad{monday, 0, 0, 0.0} : week->second;
+    return week == loads.end() ? WeekLoad{monday} : week->second;
 }
 
 Finding CheckedPlan::finding(

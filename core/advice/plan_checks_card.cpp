@@ -1,7 +1,7 @@
 #include "core/advice/plan_checks_rules.h"
+#include "core/domain/text.h"
 #include "core/domain/training_history.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 
@@ -14,11 +14,6 @@ constexpr int kTrainedDays = 28;   ///< trained within so many days before the m
 constexpr int kPainDays = 14;      ///< a pain flag counts until the next check-in, at most so long
 constexpr double kMaximal = 0.95;  ///< share of the max from which a single or double is maximal
 constexpr double kFarAbove = 1.05; ///< times the heaviest lately: no longer a small step
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(PlanChecks)
-};
 
 using Found = std::vector<Finding>;
 

@@ -1,7 +1,8 @@
 #include "core/advice/plan_checks_rules.h"
+#include "core/domain/text.h"
 #include "core/domain/training_history.h"
+#include "core/domain/week.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -16,11 +17,6 @@ constexpr int kFewestHabitWeeks = 3;
 constexpr double kJump = 1.2;        ///< times the fullest of the lifter's last weeks
 constexpr double kNearMaximum = 0.9; ///< share of the variation's max
 constexpr int kMeetNearDays = 21;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(PlanChecks)
-};
 
 using Found = std::vector<Finding>;
 
@@ -37,7 +33,7 @@ std::optional<Jump> jumpOf(const CheckedPlan &checked, QDate monday, Lift lift, 
 {
     std::vector<WeekLoad> before;
     for (int back = kHabitWeeks; back > 0; --back)
-        before.push_back(checked.load(monday.addDays(-7 * back), lift));
+        before.push_back(checked.load(monday.addDays(-kWeekDays * back), lift));
     const auto usual = usualRange(std::span<const WeekLoad>(before), kFewestHabitWeeks, figure);
     const double now = figure(checked.load(monday, lift));
     if (!usual || usual->high <= 0.0 || now <= kJump * usual->high)

@@ -1,8 +1,8 @@
 #include "core/advice/readiness_advice.h"
 
+#include "core/domain/text.h"
 #include "core/domain/variation.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -15,11 +15,6 @@ namespace {
 constexpr int kFewestSessions = 10; ///< of the lifter, before loads are moved by it
 constexpr double kLowReadiness = 2.5;
 constexpr double kLeastShift = 0.005; ///< share; less no plate can show
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(ReadinessAdvice)
-};
 
 QString percentOff(double factor)
 {

@@ -2,8 +2,8 @@
 
 #include "core/csv/csv_table.h"
 #include "core/domain/storage_error.h"
+#include "core/domain/text.h"
 
-#include <QCoreApplication>
 #include <QFile>
 #include <array>
 
@@ -47,10 +47,8 @@ template <class Read> auto enumerator(CsvTable &table, At column, Read read, con
     auto value = read(table.text(column));
     if (!value)
         table.complain(column,
-            QCoreApplication::translate(
-                "Catalogue", "\"%1\" is none of the words that may stand here.")
-                .arg(table.text(column)),
-            QCoreApplication::translate("Catalogue", "Write one of: %1.").arg(choices));
+            Text::tr("\"%1\" is none of the words that may stand here.").arg(table.text(column)),
+            Text::tr("Write one of: %1.").arg(choices));
     return value.value_or(typename decltype(value)::value_type{});
 }
 
@@ -88,8 +86,7 @@ std::vector<Variation> readCatalogueCsv(QIODevice &device, const QString &file, 
         v.whenToUse = table.text(whenToUse);
         v.cautions = table.text(cautions);
         for (const QString &wrong : problems(v))
-            table.complain(code, wrong,
-                QCoreApplication::translate("Catalogue", "Mend the row of %1.").arg(v.code));
+            table.complain(code, wrong, Text::tr("Mend the row of %1.").arg(v.code));
         variations.push_back(std::move(v));
     }
     return variations;
@@ -104,8 +101,8 @@ const std::vector<Variation> &builtInCatalogue()
         if (file.open(QIODevice::ReadOnly))
             all = readCatalogueCsv(file, file.fileName(), found);
         if (all.empty() || !found.isEmpty())
-            throw StorageError(QCoreApplication::translate("Catalogue",
-                                   "The program lacks its variation catalogue; install it again."),
+            throw StorageError(
+                Text::tr("The program lacks its variation catalogue; install it again."),
                 found.isEmpty() ? QString() : oneLine(found.items().front()));
         return all;
     }();

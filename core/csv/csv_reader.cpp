@@ -1,9 +1,9 @@
 #include "core/csv/csv_reader.h"
 
 #include "core/domain/storage_error.h"
+#include "core/domain/text.h"
 
 #include <QByteArrayView>
-#include <QCoreApplication>
 #include <QFileDevice>
 #include <algorithm>
 
@@ -12,11 +12,6 @@ namespace core {
 namespace {
 
 constexpr qint64 kChunkBytes = 1 << 16;
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("CsvReader", text);
-}
 
 bool isText(std::string_view bytes)
 {
@@ -52,7 +47,7 @@ int CsvReader::get()
         if (count <= 0) {
             const auto *file = qobject_cast<QFileDevice *>(&m_device);
             if (file && file->error() != QFileDevice::NoError)
-                throw StorageError(tr("The file cannot be read."), file->errorString());
+                throw StorageError(Text::tr("The file cannot be read."), file->errorString());
             return m_last = -1; // a pipe that has ended reads -1
         }
     }
@@ -91,10 +86,8 @@ CsvReader::Step CsvReader::readRecord()
             if (first)
                 return Step::end;
             if (in == In::quotes)
-                return fault(quoteLine,
-                    QT_TRANSLATE_NOOP("CsvReader", "A quotation mark is opened and never closed."),
-                    QT_TRANSLATE_NOOP(
-                        "CsvReader", "Close the field with \", and write a \" inside it twice."));
+                return fault(quoteLine, Text::tr("A quotation mark is opened and never closed."),
+                    Text::tr("Close the field with \", and write a \" inside it twice."));
             m_ends.push_back(m_bytes.size());
             return finish();
         }
@@ -115,9 +108,8 @@ CsvReader::Step CsvReader::readRecord()
         if (c == '\r') {
             c = get();
             if (c != '\n' && c != -1)
-                return fault(m_recordLine,
-                    QT_TRANSLATE_NOOP("CsvReader", "A carriage return stands alone."),
-                    QT_TRANSLATE_NOOP("CsvReader", "Save the file with the usual line ends."));
+                return fault(m_recordLine, Text::tr("A carriage return stands alone."),
+                    Text::tr("Save the file with the usual line ends."));
             m_ends.push_back(m_bytes.size());
             return finish();
         }
@@ -131,8 +123,8 @@ CsvReader::Step CsvReader::readRecord()
             quoteLine = m_line;
         } else if (c == '"' || in == In::afterQuotes) {
             return fault(m_recordLine,
-                QT_TRANSLATE_NOOP("CsvReader", "A quotation mark stands in the middle of a field."),
-                QT_TRANSLATE_NOOP("CsvReader",
+                Text::tr("A quotation mark stands in the middle of a field."),
+                Text::tr(
                     "Put the whole field in quotation marks, and write a \" inside it twice."));
         } else {
             m_bytes.push_back(char(c));
@@ -153,22 +145,20 @@ CsvReader::Step CsvReader::finish()
     return Step::record;
 }
 
-CsvReader::Step CsvReader::fault(int line, const char *words, const char *remedy)
+CsvReader::Step CsvReader::fault(int line, const QString &words, const QString &remedy)
 {
     skipLine();
     m_recordLine = line;
-    m_words = tr(words);
-    m_remedy = tr(remedy);
+    m_words = words;
+    m_remedy = remedy;
     return Step::fault;
 }
 
 CsvReader::Step CsvReader::tooLong()
 {
-    return fault(m_recordLine,
-        QT_TRANSLATE_NOOP("CsvReader", "The line is longer than one million bytes."),
-        QT_TRANSLATE_NOOP("CsvReader",
-            "Give each set a line of its own, and look for a quotation mark that is never "
-            "closed."));
+    return fault(m_recordLine, Text::tr("The line is longer than one million bytes."),
+        Text::tr("Give each set a line of its own, and look for a quotation mark that is never "
+                 "closed."));
 }
 
 CsvReader::Step CsvReader::notUtf8(size_t begin)
@@ -180,8 +170,8 @@ CsvReader::Step CsvReader::notUtf8(size_t begin)
         end = bytes.find('\n', begin);
     }
     m_recordLine += int(std::count(bytes.begin(), bytes.begin() + std::ptrdiff_t(begin), '\n'));
-    m_words = tr("The line is not UTF-8 text.");
-    m_remedy = tr("Save the file again as \"CSV UTF-8\".");
+    m_words = Text::tr("The line is not UTF-8 text.");
+    m_remedy = Text::tr("Save the file again as \"CSV UTF-8\".");
     return Step::fault;
 }
 

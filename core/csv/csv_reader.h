@@ -42,7 +42,7 @@ private:
     void skipLine();
     [[nodiscard]] Step readRecord();
     [[nodiscard]] Step finish();
-    [[nodiscard]] Step fault(int line, const char *words, const char *remedy);
+    [[nodiscard]] Step fault(int line, const QString &words, const QString &remedy);
     [[nodiscard]] Step tooLong();
     [[nodiscard]] Step notUtf8(size_t fieldBegin);
 

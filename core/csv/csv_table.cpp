@@ -1,8 +1,8 @@
 #include "core/csv/csv_table.h"
 
 #include "core/csv/nearest_word.h"
+#include "core/domain/text.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -10,11 +10,6 @@
 namespace core {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("CsvTable", text);
-}
 
 QString fromUtf8(std::string_view bytes)
 {
@@ -76,8 +71,8 @@ bool CsvTable::readHeader()
 {
     switch (m_reader.next()) {
     case CsvReader::Step::end:
-        m_problems.add({m_file, 0, {}, tr("The file is empty."),
-            tr("Its first line has to name the columns: %1").arg(headerLine())});
+        m_problems.add({m_file, 0, {}, Text::tr("The file is empty."),
+            Text::tr("Its first line has to name the columns: %1").arg(headerLine())});
         return false;
     case CsvReader::Step::fault:
         complainOfHeader({}, m_reader.words(), m_reader.remedy());
@@ -95,10 +90,11 @@ bool CsvTable::checkHeader(const std::vector<std::string_view> &names)
         for (const char separator : {';', '\t'})
             if (names[0].find(separator) != std::string_view::npos) {
                 complainOfHeader({},
-                    separator == ';' ? tr("The columns are separated by semicolons.")
-                                     : tr("The columns are separated by tabs."),
-                    tr("Save the file again with commas between the columns and points in the "
-                       "decimals."));
+                    separator == ';' ? Text::tr("The columns are separated by semicolons.")
+                                     : Text::tr("The columns are separated by tabs."),
+                    Text::tr(
+                        "Save the file again with commas between the columns and points in the "
+                        "decimals."));
                 return false;
             }
     const QStringList known = columnNames(m_columns);
@@ -112,19 +108,21 @@ bool CsvTable::checkHeader(const std::vector<std::string_view> &names)
         const qsizetype column = known.indexOf(name);
         if (column < 0) {
             const QString nearest = nearestWord(name, known);
-            complain(name, tr("There is no column of this name."),
-                nearest.isEmpty() ? tr("Remove the column. The columns are: %1").arg(headerLine())
-                                  : tr("Name it %1, or remove it.").arg(nearest));
+            complain(name, Text::tr("There is no column of this name."),
+                nearest.isEmpty()
+                    ? Text::tr("Remove the column. The columns are: %1").arg(headerLine())
+                    : Text::tr("Name it %1, or remove it.").arg(nearest));
         } else if (m_at[size_t(column)] >= 0) {
-            complain(name, tr("The header names this column twice."), tr("Remove one of them."));
+            complain(name, Text::tr("The header names this column twice."),
+                Text::tr("Remove one of them."));
         } else {
             m_at[size_t(column)] = int(i);
         }
     }
     for (size_t i = 0; i < m_columns.size(); ++i)
         if (m_columns[i].required && m_at[i] < 0)
-            complain(known[qsizetype(i)], tr("The column is missing."),
-                tr("The header has to name: %1").arg(headerLine()));
+            complain(known[qsizetype(i)], Text::tr("The column is missing."),
+                Text::tr("The header has to name: %1").arg(headerLine()));
     return sound;
 }
 
@@ -156,11 +154,11 @@ bool CsvTable::next()
             if (width == m_width)
                 return true;
             m_problems.add({m_file, line(), {},
-                tr("The line has %1 fields, the header names %2.").arg(width).arg(m_width),
-                width > m_width
-                    ? tr("Write decimals with a point (102.5), and put a text that holds a comma "
-                         "in quotation marks.")
-                    : tr("Keep a comma for each blank field too.")});
+                Text::tr("The line has %1 fields, the header names %2.").arg(width).arg(m_width),
+                width > m_width ? Text::tr(
+                    "Write decimals with a point (102.5), and put a text that holds a comma "
+                    "in quotation marks.")
+                                : Text::tr("Keep a comma for each blank field too.")});
             break;
         }
     }
@@ -189,11 +187,11 @@ std::optional<double> CsvTable::number(size_t column)
     std::string pointed(text);
     std::replace(pointed.begin(), pointed.end(), ',', '.');
     if (pointed != text && parsed<double>(pointed))
-        complain(column, tr("%1 has a comma as decimal sign.").arg(quoted(text)),
-            tr("Write %1.").arg(fromUtf8(pointed)));
+        complain(column, Text::tr("%1 has a comma as decimal sign.").arg(quoted(text)),
+            Text::tr("Write %1.").arg(fromUtf8(pointed)));
     else
-        complain(column, tr("%1 is not a number.").arg(quoted(text)),
-            tr("Write digits and a decimal point only, such as 102.5."));
+        complain(column, Text::tr("%1 is not a number.").arg(quoted(text)),
+            Text::tr("Write digits and a decimal point only, such as 102.5."));
     return std::nullopt;
 }
 
@@ -204,8 +202,8 @@ std::optional<int> CsvTable::wholeNumber(size_t column)
         return std::nullopt;
     const std::optional<int> value = parsed<int>(text);
     if (!value)
-        complain(column, tr("%1 is not a whole number.").arg(quoted(text)),
-            tr("Write digits only, such as 5."));
+        complain(column, Text::tr("%1 is not a whole number.").arg(quoted(text)),
+            Text::tr("Write digits only, such as 5."));
     return value;
 }
 
@@ -221,14 +219,14 @@ std::optional<QDate> CsvTable::date(size_t column)
         day = parsed<int>(text.substr(8, 2));
     }
     if (!year || !month || !day) {
-        complain(column, tr("%1 is not a date.").arg(quoted(text)),
-            tr("Write year, month and day, such as 2026-03-31."));
+        complain(column, Text::tr("%1 is not a date.").arg(quoted(text)),
+            Text::tr("Write year, month and day, such as 2026-03-31."));
         return std::nullopt;
     }
     const QDate date(*year, *month, *day);
     if (!date.isValid()) {
-        complain(column, tr("%1 is not in the calendar.").arg(quoted(text)),
-            tr("Look up the day the session took place on."));
+        complain(column, Text::tr("%1 is not in the calendar.").arg(quoted(text)),
+            Text::tr("Look up the day the session took place on."));
         return std::nullopt;
     }
     return date;
@@ -243,7 +241,7 @@ bool CsvTable::demand(size_t column, const QString &remedy)
 {
     if (!isBlank(column))
         return true;
-    complain(column, tr("The field is blank."), remedy);
+    complain(column, Text::tr("The field is blank."), remedy);
     return false;
 }
 

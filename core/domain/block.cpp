@@ -1,16 +1,10 @@
 #include "core/domain/block.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <algorithm>
 
 namespace core {
-
-namespace {
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Block)
-};
-} // namespace
 
 QStringList weekProblems(int weeks, const std::vector<int> &deloadWeeks)
 {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/ids.h"
+#include "core/domain/week.h"
 
 #include <QDate>
 #include <QString>
@@ -25,7 +26,7 @@ struct Block
     TemplateId layout;            ///< version of the template that was laid on it last; often none
 
     /// Its last day.
-    [[nodiscard]] QDate end() const { return start.addDays(7 * weeks - 1); }
+    [[nodiscard]] QDate end() const { return start.addDays(kWeekDays * weeks - 1); }
     [[nodiscard]] bool contains(QDate day) const { return day >= start && day <= end(); }
 
     friend bool operator==(const Block &, const Block &) = default;

@@ -1,8 +1,9 @@
 #include "core/domain/block_template.h"
 
 #include "core/domain/block.h"
+#include "core/domain/text.h"
+#include "core/domain/week.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <set>
 
@@ -10,14 +11,9 @@ namespace core {
 
 namespace {
 
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(BlockTemplate)
-};
-
 bool isSound(const BlockTemplate &block, const TemplateCard &card)
 {
-    return card.dayOffset >= 0 && card.dayOffset < 7 * block.weeks && card.position >= 0
+    return card.dayOffset >= 0 && card.dayOffset < kWeekDays * block.weeks && card.position >= 0
         && !card.code.isEmpty();
 }
 

@@ -1,16 +1,10 @@
 #include "core/domain/body_area.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <QStringList>
 
 namespace core {
-
-namespace {
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(BodyArea)
-};
-} // namespace
 
 QString words(BodyArea area)
 {

@@ -1,21 +1,20 @@
 #include "core/domain/card.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
 
 namespace core {
 
 QStringList problems(const Card &card)
 {
-    const auto tr = [](const char *text) { return QCoreApplication::translate("Card", text); };
     QStringList wrong;
     if (!card.lifter.isValid())
-        wrong << tr("A card belongs to a lifter.");
+        wrong << Text::tr("A card belongs to a lifter.");
     if (!card.variation.isValid())
-        wrong << tr("A card needs a variation.");
+        wrong << Text::tr("A card needs a variation.");
     if (!card.day.isValid())
-        wrong << tr("A card needs a day.");
+        wrong << Text::tr("A card needs a day.");
     if (card.position < 0)
-        wrong << tr("The place in the day counts from 0.");
+        wrong << Text::tr("The place in the day counts from 0.");
     return wrong;
 }
 

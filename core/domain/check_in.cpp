@@ -1,6 +1,7 @@
 #include "core/domain/check_in.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <algorithm>
 
 namespace core {
@@ -8,11 +9,6 @@ namespace core {
 namespace {
 
 constexpr int kMostSoreCount = 2; ///< up to this answer an area counts as sore
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(CheckIn)
-};
 
 bool onScale(int answer)
 {

@@ -1,6 +1,7 @@
 #include "core/domain/gear.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <algorithm>
 
 namespace core {
@@ -20,15 +21,14 @@ QStringList problems(const Gear &gear)
 {
     QStringList wrong;
     if (!(gear.barKg > 0.0 && gear.barKg <= 50.0))
-        wrong << QCoreApplication::translate(
-            "Gear", "The bar weighs more than 0 and at most 50 kg.");
+        wrong << Text::tr("The bar weighs more than 0 and at most 50 kg.");
     if (!(gear.collarsKg >= 0.0 && gear.collarsKg <= 10.0))
-        wrong << QCoreApplication::translate("Gear", "Both collars together weigh 0 to 10 kg.");
+        wrong << Text::tr("Both collars together weigh 0 to 10 kg.");
     if (std::any_of(gear.plates.begin(), gear.plates.end(), [](const PlatePairs &p) {
             return !(p.plateKg > 0.0 && p.plateKg <= 100.0) || p.pairs < 1;
         }))
-        wrong << QCoreApplication::translate(
-            "Gear", "Each plate weighs more than 0 kg, and there is at least one pair of it.");
+        wrong << Text::tr(
+            "Each plate weighs more than 0 kg, and there is at least one pair of it.");
     return wrong;
 }
 

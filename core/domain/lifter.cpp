@@ -1,6 +1,6 @@
 #include "core/domain/lifter.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
 
 namespace core {
 
@@ -9,23 +9,19 @@ constexpr int kEarliestBirthYear = 1900;
 constexpr double kLightestKg = 20.0;
 constexpr double kHeaviestKg = 400.0;
 
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Lifter", text);
-}
 } // namespace
 
 QString words(Sex sex)
 {
     switch (sex) {
     case Sex::female:
-        return tr("female");
+        return Text::tr("female");
     case Sex::male:
-        return tr("male");
+        return Text::tr("male");
     case Sex::unstated:
         break;
     }
-    return tr("not stated");
+    return Text::tr("not stated");
 }
 
 QString fileWord(Sex sex)
@@ -58,23 +54,23 @@ QStringList problems(const Lifter &lifter)
 {
     QStringList wrong;
     if (lifter.name.trimmed().isEmpty())
-        wrong << tr("A lifter needs a name.");
+        wrong << Text::tr("A lifter needs a name.");
     if (lifter.birthYear
         && (*lifter.birthYear < kEarliestBirthYear
             || *lifter.birthYear > QDate::currentDate().year()))
-        wrong << tr("Birth year %1 is not between %2 and this year.")
+        wrong << Text::tr("Birth year %1 is not between %2 and this year.")
                      .arg(*lifter.birthYear)
                      .arg(kEarliestBirthYear);
     if (lifter.bodyweightKg
         && !(*lifter.bodyweightKg >= kLightestKg && *lifter.bodyweightKg <= kHeaviestKg))
-        wrong << tr("Bodyweight is not between %1 and %2.")
+        wrong << Text::tr("Bodyweight is not between %1 and %2.")
                      .arg(formatLoad(kLightestKg, lifter.unit, 0),
                          formatLoad(kHeaviestKg, lifter.unit, 0));
     QStringList groups = lifter.groups;
     groups.sort();
     groups.removeDuplicates();
     if (groups != lifter.groups || (!groups.isEmpty() && groups.front().trimmed().isEmpty()))
-        wrong << tr("Groups have names, are sorted, and each is named once.");
+        wrong << Text::tr("Groups have names, are sorted, and each is named once.");
     wrong << problems(lifter.gear);
     return wrong;
 }

@@ -1,55 +1,57 @@
 #include "core/domain/session.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <cmath>
 
 namespace core {
 
 QStringList problems(const SetEntry &entry)
 {
-    const auto tr = [](const char *text) { return QCoreApplication::translate("SetEntry", text); };
     QStringList wrong;
     if (!(entry.loadKg > 0.0 && entry.loadKg <= 700.0))
-        wrong << tr("The load is more than 0 and at most 700 kg.");
+        wrong << Text::tr("The load is more than 0 and at most 700 kg.");
     if (entry.repsDone < 0 || entry.repsDone > 100)
-        wrong << tr("Reps done are 0 to 100.");
+        wrong << Text::tr("Reps done are 0 to 100.");
     else if (entry.repsDone == 0 && !entry.failed)
-        wrong << tr("A set without a rep done is a missed one: mark it as failed.");
+        wrong << Text::tr("A set without a rep done is a missed one: mark it as failed.");
     if (entry.repsPlanned && (*entry.repsPlanned < 1 || *entry.repsPlanned > 100))
-        wrong << tr("Reps planned are 1 to 100.");
+        wrong << Text::tr("Reps planned are 1 to 100.");
     if (entry.rpe
         && !(*entry.rpe >= 1.0 && *entry.rpe <= 10.0
             && std::abs(*entry.rpe * 2.0 - std::round(*entry.rpe * 2.0)) < 1e-9))
-        wrong << tr("RPE is 1 to 10 in halves.");
+        wrong << Text::tr("RPE is 1 to 10 in halves.");
     if (entry.velocityMs && !(*entry.velocityMs > 0.0 && *entry.velocityMs <= 3.0))
-        wrong << tr("Bar velocity is more than 0 and at most 3 m/s.");
+        wrong << Text::tr("Bar velocity is more than 0 and at most 3 m/s.");
     if (entry.touch && (*entry.touch < 1 || *entry.touch > 5))
-        wrong << tr("The touch score is 1 to 5.");
+        wrong << Text::tr("The touch score is 1 to 5.");
     if (entry.lead && (entry.lead->reps < 1 || entry.lead->reps > 100))
-        wrong << tr("The lead reps are 1 to 100.");
+        wrong << Text::tr("The lead reps are 1 to 100.");
     return wrong;
+}
+
+double tonnageKg(const SetEntry &entry)
+{
+    return entry.loadKg * entry.repsDone;
 }
 
 QStringList problems(const LoggedSession &session)
 {
-    const auto tr = [](const char *text) {
-        return QCoreApplication::translate("LoggedSession", text);
-    };
     QStringList wrong;
     if (!session.lifter.isValid())
-        wrong << tr("A session belongs to a lifter.");
+        wrong << Text::tr("A session belongs to a lifter.");
     if (!session.day.isValid())
-        wrong << tr("A session needs a day.");
+        wrong << Text::tr("A session needs a day.");
     if (session.number < 1)
-        wrong << tr("Sessions of a day are numbered from 1.");
+        wrong << Text::tr("Sessions of a day are numbered from 1.");
     if (session.readiness && (*session.readiness < 1 || *session.readiness > 5))
-        wrong << tr("Readiness is 1 to 5.");
+        wrong << Text::tr("Readiness is 1 to 5.");
     for (int number = 1; const SetEntry &entry : session.sets) {
         QStringList ofSet = problems(entry);
         if (!entry.variation.isValid() || (entry.lead && !entry.lead->variation.isValid()))
-            ofSet << tr("A set needs a variation.");
+            ofSet << Text::tr("A set needs a variation.");
         for (const QString &words : ofSet)
-            wrong << tr("Set %1: %2").arg(QString::number(number), words);
+            wrong << Text::tr("Set %1: %2").arg(QString::number(number), words);
         ++number;
     }
     return wrong;

@@ -38,6 +38,9 @@ struct SetEntry
 /// What is wrong, in words a coach can act on; empty when the entry is sound.
 [[nodiscard]] QStringList problems(const SetEntry &entry);
 
+/// Load times reps done; a missed rep does not count (common practice, no source).
+[[nodiscard]] double tonnageKg(const SetEntry &entry);
+
 /// One training session of one lifter with its sets in the order done.
 struct LoggedSession
 {

@@ -1,6 +1,7 @@
 #include "core/domain/touch_score.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <QStringList>
 #include <array>
 #include <cassert>
@@ -8,11 +9,6 @@
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(TouchScore)
-};
 
 struct Step
 {
@@ -22,27 +18,26 @@ struct Step
 };
 
 constexpr std::array<Step, kHardestTouch> kSteps{{
-    {QT_TRANSLATE_NOOP("TouchScore", "held off or feather-light"),
-        QT_TRANSLATE_NOOP("TouchScore",
+    {QT_TRANSLATE_NOOP("core", "held off or feather-light"),
+        QT_TRANSLATE_NOOP("core",
             "The lifter carries the bar all the way: it hovers at the chest or hardly touches the "
             "shirt."),
         "held_off"},
-    {QT_TRANSLATE_NOOP("TouchScore", "light"),
-        QT_TRANSLATE_NOOP(
-            "TouchScore", "The bar touches and stays carried; the chest gives nothing."),
+    {QT_TRANSLATE_NOOP("core", "light"),
+        QT_TRANSLATE_NOOP("core", "The bar touches and stays carried; the chest gives nothing."),
         "light"},
-    {QT_TRANSLATE_NOOP("TouchScore", "rests"),
+    {QT_TRANSLATE_NOOP("core", "rests"),
         QT_TRANSLATE_NOOP(
-            "TouchScore", "Part of the weight lies on the chest, and the bar keeps its height."),
+            "core", "Part of the weight lies on the chest, and the bar keeps its height."),
         "rests"},
-    {QT_TRANSLATE_NOOP("TouchScore", "sinks"),
-        QT_TRANSLATE_NOOP("TouchScore",
+    {QT_TRANSLATE_NOOP("core", "sinks"),
+        QT_TRANSLATE_NOOP("core",
             "The bar presses into the chest or the belly before it turns, and still leaves it at "
             "once."),
         "sinks"},
-    {QT_TRANSLATE_NOOP("TouchScore", "sinks and stops"),
-        QT_TRANSLATE_NOOP("TouchScore",
-            "The bar presses in and dies there: it has to be heaved off from a dead stop."),
+    {QT_TRANSLATE_NOOP("core", "sinks and stops"),
+        QT_TRANSLATE_NOOP(
+            "core", "The bar presses in and dies there: it has to be heaved off from a dead stop."),
         "stops"},
 }};
 

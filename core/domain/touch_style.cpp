@@ -1,6 +1,6 @@
 #include "core/domain/touch_style.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
 
 namespace core {
 
@@ -8,26 +8,26 @@ QString words(TouchStyle style)
 {
     switch (style) {
     case TouchStyle::soft:
-        return QCoreApplication::translate("TouchStyle", "soft touch");
+        return Text::tr("soft touch");
     case TouchStyle::sinking:
-        return QCoreApplication::translate("TouchStyle", "sinking touch");
+        return Text::tr("sinking touch");
     case TouchStyle::undecided:
         break;
     }
-    return QCoreApplication::translate("TouchStyle", "touch undecided");
+    return Text::tr("touch undecided");
 }
 
 QString words(Serves serves)
 {
     switch (serves) {
     case Serves::soft:
-        return QCoreApplication::translate("Serves", "soft touch");
+        return Text::tr("soft touch");
     case Serves::sinking:
-        return QCoreApplication::translate("Serves", "sinking touch");
+        return Text::tr("sinking touch");
     case Serves::both:
         break;
     }
-    return QCoreApplication::translate("Serves", "both touches");
+    return Text::tr("both touches");
 }
 
 QString fileWord(TouchStyle style)

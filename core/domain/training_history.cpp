@@ -2,27 +2,60 @@
 
 #include "core/domain/week.h"
 
+#include <map>
+
 namespace core {
+
+namespace {
+
+void add(
+    WeekLoad &week, const LoggedSession &session, std::span<const Variation> catalogue, Lift lift)
+{
+    for (const SetEntry &set : session.sets)
+        if (const Variation *variation = find(catalogue, set.variation);
+            variation && variation->lift == lift)
+            week.add(set);
+}
+
+} // namespace
+
+void WeekLoad::add(const SetEntry &set)
+{
+    ++sets;
+    lifts += set.repsDone;
+    tonnageKg += core::tonnageKg(set);
+    missed += set.failed ? 1 : 0;
+}
+
+std::vector<WeekLoad> weekLoads(
+    std::span<const LoggedSession> sessions, std::span<const Variation> catalogue, Lift lift)
+{
+    std::map<QDate, WeekLoad> trained;
+    for (const LoggedSession &session : sessions)
+        add(trained[mondayOf(session.day)], session, catalogue, lift);
+    std::erase_if(trained, [](const auto &week) { return week.second.sets == 0; });
+    std::vector<WeekLoad> weeks;
+    if (trained.empty())
+        return weeks;
+    for (QDate monday = trained.begin()->first; monday <= trained.rbegin()->first;
+         monday = monday.addDays(kWeekDays)) {
+        weeks.push_back(trained[monday]);
+        weeks.back().monday = monday;
+    }
+    return weeks;
+}
 
 std::vector<WeekLoad> weeksBefore(QDate monday, int weeks, std::span<const LoggedSession> sessions,
     std::span<const Variation> catalogue, Lift lift)
 {
     std::vector<WeekLoad> loads;
     for (int back = weeks; back > 0; --back)
-        loads.push_back({monday.addDays(-kWeekDays * back), 0, 0, 0.0});
+        loads.push_back({monday.addDays(-kWeekDays * back)});
     for (const LoggedSession &session : sessions) {
         const qint64 daysBefore = session.day.daysTo(monday);
         if (daysBefore < 1 || daysBefore > kWeekDays * weeks)
             continue;
-        WeekLoad &week = loads[size_t(weeks - 1 - (daysBefore - 1) / kWeekDays)];
-        for (const SetEntry &set : session.sets) {
-            const Variation *variation = find(catalogue, set.variation);
-            if (!variation || variation->lift != lift)
-                continue;
-            ++week.sets;
-            week.lifts += set.repsDone;
-            week.tonnageKg += set.loadKg * set.repsDone;
-        }
+        add(loads[size_t(weeks - 1 - (daysBefore - 1) / kWeekDays)], session, catalogue, lift);
     }
     return loads;
 }

@@ -17,11 +17,19 @@ struct WeekLoad
 {
     QDate monday;
     int sets = 0;
-    int lifts = 0; ///< reps done
+    int lifts = 0; ///< reps done; missed ones do not count (common practice, no source)
     double tonnageKg = 0.0;
+    int missed = 0; ///< sets that ended in a missed rep
+
+    void add(const SetEntry &set);
 
     friend bool operator==(const WeekLoad &, const WeekLoad &) = default;
 };
+
+/// Week by week without gaps from the first to the last week with a set of the lift; weeks off are
+/// zero. Empty without sets.
+[[nodiscard]] std::vector<WeekLoad> weekLoads(
+    std::span<const LoggedSession> sessions, std::span<const Variation> catalogue, Lift lift);
 
 /// The `weeks` weeks before the one of `monday`, oldest first, also those without training.
 [[nodiscard]] std::vector<WeekLoad> weeksBefore(QDate monday, int weeks,

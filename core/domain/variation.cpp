@@ -1,30 +1,24 @@
 #include "core/domain/variation.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <QRegularExpression>
 #include <algorithm>
 #include <functional>
 
 namespace core {
 
-namespace {
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Variation", text);
-}
-} // namespace
-
 QString words(Lift lift)
 {
     switch (lift) {
     case Lift::squat:
-        return tr("Squat");
+        return Text::tr("Squat");
     case Lift::deadlift:
-        return tr("Deadlift");
+        return Text::tr("Deadlift");
     case Lift::bench:
         break;
     }
-    return tr("Bench press");
+    return Text::tr("Bench press");
 }
 
 QString fileWord(Lift lift)
@@ -52,13 +46,13 @@ QString words(Fatigue fatigue)
 {
     switch (fatigue) {
     case Fatigue::low:
-        return tr("low fatigue");
+        return Text::tr("low fatigue");
     case Fatigue::high:
-        return tr("high fatigue");
+        return Text::tr("high fatigue");
     case Fatigue::moderate:
         break;
     }
-    return tr("moderate fatigue");
+    return Text::tr("moderate fatigue");
 }
 
 QString fileWord(Fatigue fatigue)
@@ -93,27 +87,27 @@ QStringList problems(const Variation &v)
     static const QRegularExpression kCode(QStringLiteral("^[a-z0-9][a-z0-9_]*$"));
     QStringList wrong;
     if (!kCode.match(v.code).hasMatch())
-        wrong << tr("The code is lower-case letters, digits and _ only, such as feet_up.");
+        wrong << Text::tr("The code is lower-case letters, digits and _ only, such as feet_up.");
     if (v.name.trimmed().isEmpty())
-        wrong << tr("A variation needs a name.");
+        wrong << Text::tr("A variation needs a name.");
     if (v.repsLow < 1 || v.repsHigh < v.repsLow || v.repsHigh > 50)
-        wrong << tr("The rep range runs from at least 1 up to at most 50.");
+        wrong << Text::tr("The rep range runs from at least 1 up to at most 50.");
     if (!(v.ratio >= 0.2 && v.ratio <= 2.0))
-        wrong << tr("The ratio to the competition lift lies between 0.2 and 2.");
+        wrong << Text::tr("The ratio to the competition lift lies between 0.2 and 2.");
     if (!(v.ratioSpread >= 0.0 && v.ratioSpread <= 0.5))
-        wrong << tr("The spread of the ratio lies between 0 and 0.5.");
+        wrong << Text::tr("The spread of the ratio lies between 0 and 0.5.");
     if (!(v.repCost >= 0.25 && v.repCost <= 4.0))
-        wrong << tr("The cost of a rep lies between 0.25 and 4.");
+        wrong << Text::tr("The cost of a rep lies between 0.25 and 4.");
     if (std::adjacent_find(v.spares.begin(), v.spares.end(), std::greater_equal<>())
         != v.spares.end())
-        wrong << tr("Name each area that is spared once, in the order of the list.");
+        wrong << Text::tr("Name each area that is spared once, in the order of the list.");
     for (const int count : {v.tempo.lowering, v.tempo.pause, v.tempo.lifting})
         if (count < 0 || count > 20) {
-            wrong << tr("Tempo and pause are 0 to 20 counts.");
+            wrong << Text::tr("Tempo and pause are 0 to 20 counts.");
             break;
         }
     if (v.competition && v.ratio != 1.0)
-        wrong << tr("The competition lift has the ratio 1.");
+        wrong << Text::tr("The competition lift has the ratio 1.");
     return wrong;
 }
 

@@ -1,6 +1,7 @@
 #include "core/domain/waiver.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <cmath>
 #include <utility>
 
@@ -17,11 +18,6 @@ constexpr std::pair<CheckRule, const char *> kFileWords[] = {{CheckRule::pain, "
     {CheckRule::weeklyLifts, "weekly_lifts"}, {CheckRule::weeklyTonnage, "weekly_tonnage"},
     {CheckRule::daysNearMaximum, "days_near_maximum"},
     {CheckRule::noCompetitionLift, "no_competition_lift"}};
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Waiver)
-};
 
 } // namespace
 

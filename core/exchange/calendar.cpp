@@ -1,6 +1,7 @@
 #include "core/exchange/calendar.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <QCryptographicHash>
 #include <libical/ical.h>
 #include <memory>
@@ -11,11 +12,6 @@ namespace core {
 namespace {
 
 constexpr qsizetype kUidDigits = 32;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Calendar)
-};
 
 struct FreeComponent
 {

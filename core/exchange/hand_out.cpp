@@ -1,12 +1,12 @@
 #include "core/exchange/hand_out.h"
 
 #include "core/domain/body_area.h"
+#include "core/domain/text.h"
 #include "core/domain/variation.h"
 #include "core/exchange/hand_out_words.h"
 #include "core/exchange/plan_mark.h"
 #include "core/exchange/return_sheet.h"
 
-#include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QFile>
 #include <QJsonArray>
@@ -22,11 +22,6 @@ namespace {
 
 constexpr double kStepKg = 2.5;
 constexpr double kStepLb = 5.0;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(HandOut)
-};
 
 QByteArray resource(const char *name)
 {

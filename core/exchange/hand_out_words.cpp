@@ -1,97 +1,96 @@
 #include "core/exchange/hand_out_words.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
 
 namespace core {
 
-namespace {
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(HandOut)
-};
-} // namespace
-
 QJsonObject handOutWords()
 {
-    const auto t = [](const char *text) { return Text::tr(text); };
     return {
         // check-in
-        {QStringLiteral("checkIn"), t("How are you today?")},
-        {QStringLiteral("sleep"), t("Sleep last night")},
-        {QStringLiteral("stress"), t("Stress")},
-        {QStringLiteral("motivation"), t("Wish to train")},
-        {QStringLiteral("soreness"), t("Soreness")},
-        {QStringLiteral("nothingSore"), t("Nothing is sore")},
-        {QStringLiteral("somethingSore"), t("Something is sore")},
-        {QStringLiteral("pain"), t("Pain (not soreness)")},
-        {QStringLiteral("noPain"), t("None")},
-        {QStringLiteral("elsewhere"), t("Elsewhere")},
-        {QStringLiteral("painWords"), t("Where exactly, and what is it like?")},
+        {QStringLiteral("checkIn"), Text::tr("How are you today?")},
+        {QStringLiteral("sleep"), Text::tr("Sleep last night")},
+        {QStringLiteral("stress"), Text::tr("Stress")},
+        {QStringLiteral("motivation"), Text::tr("Wish to train")},
+        {QStringLiteral("soreness"), Text::tr("Soreness")},
+        {QStringLiteral("nothingSore"), Text::tr("Nothing is sore")},
+        {QStringLiteral("somethingSore"), Text::tr("Something is sore")},
+        {QStringLiteral("pain"), Text::tr("Pain (not soreness)")},
+        {QStringLiteral("noPain"), Text::tr("None")},
+        {QStringLiteral("elsewhere"), Text::tr("Elsewhere")},
+        {QStringLiteral("painWords"), Text::tr("Where exactly, and what is it like?")},
         {QStringLiteral("painStop"),
-            t("Pain: do not lift through it. Stop what hurts and tell the coach before you go on. "
-              "Sharp pain, numbness, or pain that stays is for a doctor or physiotherapist.")},
+            Text::tr(
+                "Pain: do not lift through it. Stop what hurts and tell the coach before you go "
+                "on. "
+                "Sharp pain, numbness, or pain that stays is for a doctor or physiotherapist.")},
         // day
-        {QStringLiteral("days"), t("Days of the week")},
-        {QStringLiteral("trainedOn"), t("Trained on")},
-        {QStringLiteral("dayNote"), t("Anything the coach should know about this day?")},
+        {QStringLiteral("days"), Text::tr("Days of the week")},
+        {QStringLiteral("trainedOn"), Text::tr("Trained on")},
+        {QStringLiteral("dayNote"), Text::tr("Anything the coach should know about this day?")},
         {QStringLiteral("safety"),
-            t("Use a spotter or safeties. Alone: no collars. Sharp pain: stop and tell the "
-              "coach.")},
-        {QStringLiteral("coachSays"), t("From the coach: %1")},
-        {QStringLiteral("ofSets"), t("%1 of %2")},
-        {QStringLiteral("allDone"), t("done")},
-        {QStringLiteral("progress"), t("%1 of %2 sets done")},
+            Text::tr("Use a spotter or safeties. Alone: no collars. Sharp pain: stop and tell the "
+                     "coach.")},
+        {QStringLiteral("coachSays"), Text::tr("From the coach: %1")},
+        {QStringLiteral("ofSets"), Text::tr("%1 of %2")},
+        {QStringLiteral("allDone"), Text::tr("done")},
+        {QStringLiteral("progress"), Text::tr("%1 of %2 sets done")},
         // a set
-        {QStringLiteral("setNumber"), t("Set %1")},
-        {QStringLiteral("extraSet"), t("Extra set")},
-        {QStringLiteral("addSet"), t("Add a set")},
-        {QStringLiteral("loadOpen"), t("load to be agreed")},
-        {QStringLiteral("eachSide"), t("each side %1")},
-        {QStringLiteral("feelsLike"), t("about RPE %1")},
-        {QStringLiteral("plannedWas"), t("Planned: %1")},
-        {QStringLiteral("asPlanned"), t("Done as planned")},
-        {QStringLiteral("enter"), t("Enter what you did")},
-        {QStringLiteral("change"), t("Change")},
-        {QStringLiteral("skip"), t("Leave out")},
-        {QStringLiteral("skipped"), t("left out")},
-        {QStringLiteral("takeBack"), t("Take back")},
-        {QStringLiteral("missedOne"), t("then missed one")},
-        {QStringLiteral("touchSaid"), t("touch %1")},
-        {QStringLiteral("howHard"), t("How hard was it? (RPE)")},
-        {QStringLiteral("rpeLow"), t("5 or more reps left")},
-        {QStringLiteral("rpeHigh"), t("10 = none left")},
-        {QStringLiteral("howTouched"), t("How did the bar meet the chest?")},
-        {QStringLiteral("doneRating"), t("Next set")},
-        {QStringLiteral("load"), t("Load in %1")},
-        {QStringLiteral("reps"), t("Reps that went up")},
-        {QStringLiteral("missed"), t("Tried one more rep and missed it")},
-        {QStringLiteral("variation"), t("What you did")},
-        {QStringLiteral("note"), t("Note")},
-        {QStringLiteral("save"), t("Save the set")},
-        {QStringLiteral("cancel"), t("Cancel")},
-        {QStringLiteral("less"), t("Less: %1")},
-        {QStringLiteral("more"), t("More: %1")},
-        {QStringLiteral("badLoad"), t("Write the weight on the bar in %1, the bar included.")},
-        {QStringLiteral("badReps"), t("Write the reps as a whole number up to 100.")},
+        {QStringLiteral("setNumber"), Text::tr("Set %1")},
+        {QStringLiteral("extraSet"), Text::tr("Extra set")},
+        {QStringLiteral("addSet"), Text::tr("Add a set")},
+        {QStringLiteral("loadOpen"), Text::tr("load to be agreed")},
+        {QStringLiteral("eachSide"), Text::tr("each side %1")},
+        {QStringLiteral("feelsLike"), Text::tr("about RPE %1")},
+        {QStringLiteral("plannedWas"), Text::tr("Planned: %1")},
+        {QStringLiteral("asPlanned"), Text::tr("Done as planned")},
+        {QStringLiteral("enter"), Text::tr("Enter what you did")},
+        {QStringLiteral("change"), Text::tr("Change")},
+        {QStringLiteral("skip"), Text::tr("Leave out")},
+        {QStringLiteral("skipped"), Text::tr("left out")},
+        {QStringLiteral("takeBack"), Text::tr("Take back")},
+        {QStringLiteral("missedOne"), Text::tr("then missed one")},
+        {QStringLiteral("touchSaid"), Text::tr("touch %1")},
+        {QStringLiteral("howHard"), Text::tr("How hard was it? (RPE)")},
+        {QStringLiteral("rpeLow"), Text::tr("5 or more reps left")},
+        {QStringLiteral("rpeHigh"), Text::tr("10 = none left")},
+        {QStringLiteral("howTouched"), Text::tr("How did the bar meet the chest?")},
+        {QStringLiteral("doneRating"), Text::tr("Next set")},
+        {QStringLiteral("load"), Text::tr("Load in %1")},
+        {QStringLiteral("reps"), Text::tr("Reps that went up")},
+        {QStringLiteral("missed"), Text::tr("Tried one more rep and missed it")},
+        {QStringLiteral("variation"), Text::tr("What you did")},
+        {QStringLiteral("note"), Text::tr("Note")},
+        {QStringLiteral("save"), Text::tr("Save the set")},
+        {QStringLiteral("cancel"), Text::tr("Cancel")},
+        {QStringLiteral("less"), Text::tr("Less: %1")},
+        {QStringLiteral("more"), Text::tr("More: %1")},
+        {QStringLiteral("badLoad"),
+            Text::tr("Write the weight on the bar in %1, the bar included.")},
+        {QStringLiteral("badReps"), Text::tr("Write the reps as a whole number up to 100.")},
         {QStringLiteral("noReps"),
-            t("No rep went up: tick the missed rep, or cancel and leave the set out.")},
+            Text::tr("No rep went up: tick the missed rep, or cancel and leave the set out.")},
         // giving back
-        {QStringLiteral("giveBack"), t("Give back")},
-        {QStringLiteral("backToPlan"), t("Back to the plan")},
+        {QStringLiteral("giveBack"), Text::tr("Give back")},
+        {QStringLiteral("backToPlan"), Text::tr("Back to the plan")},
         {QStringLiteral("giveHow"),
-            t("Save the return sheet and send it to the coach. You can go on logging and give back "
-              "again: what the coach has already is not counted twice.")},
-        {QStringLiteral("stillOpen"), t("Sets without an entry: %1. They go back as open.")},
-        {QStringLiteral("share"), t("Share the return sheet")},
-        {QStringLiteral("saveFile"), t("Save the return sheet")},
-        {QStringLiteral("copy"), t("Copy as text")},
-        {QStringLiteral("saved"), t("Saved as %1 among the downloads.")},
-        {QStringLiteral("copied"), t("Copied. Paste it into a message to the coach.")},
-        {QStringLiteral("notCopied"), t("This browser does not let the page copy: save the file.")},
-        {QStringLiteral("notShared"), t("Nothing was shared. The file can be saved instead.")},
+            Text::tr("Save the return sheet and send it to the coach. You can go on logging and "
+                     "give back "
+                     "again: what the coach has already is not counted twice.")},
+        {QStringLiteral("stillOpen"), Text::tr("Sets without an entry: %1. They go back as open.")},
+        {QStringLiteral("share"), Text::tr("Share the return sheet")},
+        {QStringLiteral("saveFile"), Text::tr("Save the return sheet")},
+        {QStringLiteral("copy"), Text::tr("Copy as text")},
+        {QStringLiteral("saved"), Text::tr("Saved as %1 among the downloads.")},
+        {QStringLiteral("copied"), Text::tr("Copied. Paste it into a message to the coach.")},
+        {QStringLiteral("notCopied"),
+            Text::tr("This browser does not let the page copy: save the file.")},
+        {QStringLiteral("notShared"),
+            Text::tr("Nothing was shared. The file can be saved instead.")},
         {QStringLiteral("notKept"),
-            t("This browser does not keep entries once the page is closed: give back before you "
-              "close it.")},
+            Text::tr(
+                "This browser does not keep entries once the page is closed: give back before you "
+                "close it.")},
     };
 }
 

@@ -1,9 +1,9 @@
 #include "core/exchange/import_plan.h"
 
 #include "core/csv/nearest_word.h"
+#include "core/domain/text.h"
 #include "core/exchange/import_sets.h"
 
-#include <QCoreApplication>
 #include <QHash>
 #include <map>
 #include <memory>
@@ -12,11 +12,6 @@
 namespace core {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("ImportPlan", text);
-}
 
 Lifter updated(Lifter lifter, const PersonRow &row)
 {
@@ -120,9 +115,10 @@ std::optional<VariationId> Planner::variationOf(const QString &code, const char 
         return *known;
     const QString nearest = nearestWord(code, m_variations.keys());
     problems.add({file, line, QString::fromLatin1(field),
-        tr("The catalogue has no variation \"%1\".").arg(code.left(40)),
-        nearest.isEmpty() ? tr("Write the code of one it has, or add this one to the catalogue.")
-                          : tr("Write %1, or add this one to the catalogue.").arg(nearest)});
+        Text::tr("The catalogue has no variation \"%1\".").arg(code.left(40)),
+        nearest.isEmpty()
+            ? Text::tr("Write the code of one it has, or add this one to the catalogue.")
+            : Text::tr("Write %1, or add this one to the catalogue.").arg(nearest)});
     return std::nullopt;
 }
 
@@ -200,12 +196,12 @@ IdSource countingIds()
 
 std::vector<CountLine> countLines(const ImportCounts &counts)
 {
-    return {{tr("New lifters"), counts.newLifters},
-        {tr("Lifters with new particulars"), counts.changedLifters},
-        {tr("New sessions"), counts.newSessions},
-        {tr("Known sessions that gain something"), counts.changedSessions},
-        {tr("New sets"), counts.newSets},
-        {tr("Sets that are in the roster already"), counts.knownSets}};
+    return {{Text::tr("New lifters"), counts.newLifters},
+        {Text::tr("Lifters with new particulars"), counts.changedLifters},
+        {Text::tr("New sessions"), counts.newSessions},
+        {Text::tr("Known sessions that gain something"), counts.changedSessions},
+        {Text::tr("New sets"), counts.newSets},
+        {Text::tr("Sets that are in the roster already"), counts.knownSets}};
 }
 
 ImportPlan planImport(

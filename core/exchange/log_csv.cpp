@@ -2,9 +2,9 @@
 
 #include "core/csv/csv_table.h"
 #include "core/csv/csv_writer.h"
+#include "core/domain/text.h"
 #include "core/exchange/set_cells.h"
 
-#include <QCoreApplication>
 #include <QHash>
 #include <array>
 #include <map>
@@ -41,25 +41,20 @@ constexpr std::array kColumns{Column{"lifter", true}, Column{"date", true},
 constexpr int kEarliestYear = 1950;
 constexpr int kMostSessionsADay = 20;
 
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("LogCsv", text);
-}
-
 constexpr SetCells kSetCells{loadKg, repsPlanned, repsDone, rpe, failed, touch, note, velocityMs};
 
 QDate readDay(CsvTable &table, QDate today)
 {
-    if (!table.demand(date, tr("Write the day of the session, such as 2026-03-31.")))
+    if (!table.demand(date, Text::tr("Write the day of the session, such as 2026-03-31.")))
         return {};
     const QDate day = table.date(date).value_or(QDate());
     if (day.isValid() && day > today.addDays(1))
-        table.complain(date, tr("%1 has not come yet.").arg(day.toString(Qt::ISODate)),
-            tr("Write the day the session took place on."));
+        table.complain(date, Text::tr("%1 has not come yet.").arg(day.toString(Qt::ISODate)),
+            Text::tr("Write the day the session took place on."));
     else if (day.isValid() && day.year() < kEarliestYear)
         table.complain(date,
-            tr("%1 is before %2.").arg(day.toString(Qt::ISODate)).arg(kEarliestYear),
-            tr("Write the year with four digits."));
+            Text::tr("%1 is before %2.").arg(day.toString(Qt::ISODate)).arg(kEarliestYear),
+            Text::tr("Write the year with four digits."));
     return day;
 }
 
@@ -68,8 +63,8 @@ int readNumber(CsvTable &table)
     const std::optional<int> number = table.wholeNumber(session);
     if (number && (*number < 1 || *number > kMostSessionsADay)) {
         table.complain(session,
-            tr("Sessions of a day are numbered 1 to %1.").arg(kMostSessionsADay),
-            tr("Write 1 for the first session of the day, 2 for the second."));
+            Text::tr("Sessions of a day are numbered 1 to %1.").arg(kMostSessionsADay),
+            Text::tr("Write 1 for the first session of the day, 2 for the second."));
         return 1;
     }
     return number.value_or(1);
@@ -79,8 +74,8 @@ std::optional<int> readReadiness(CsvTable &table)
 {
     const std::optional<int> value = table.wholeNumber(readiness);
     if (value && (*value < 1 || *value > 5)) {
-        table.complain(readiness, tr("Readiness is 1 to 5."),
-            tr("Write 1 for the worst up to 5 for the best, or leave it blank."));
+        table.complain(readiness, Text::tr("Readiness is 1 to 5."),
+            Text::tr("Write 1 for the worst up to 5 for the best, or leave it blank."));
         return std::nullopt;
     }
     return value;
@@ -94,14 +89,14 @@ void readLead(CsvTable &table, LogRow &row)
     if (row.leadVariation.isEmpty() == !reps.has_value()) {
         row.leadReps = reps.value_or(0);
         if (reps && (*reps < 1 || *reps > 100))
-            table.complain(leadReps, tr("Lead reps are 1 to 100."),
-                tr("Write how many reps came first in the lead variation."));
+            table.complain(leadReps, Text::tr("Lead reps are 1 to 100."),
+                Text::tr("Write how many reps came first in the lead variation."));
     } else if (reps) {
-        table.complain(leadVariation, tr("Lead reps without their variation."),
-            tr("Write the code of the variation of the first reps, or leave both blank."));
+        table.complain(leadVariation, Text::tr("Lead reps without their variation."),
+            Text::tr("Write the code of the variation of the first reps, or leave both blank."));
     } else if (table.cell(leadReps).empty()) {
-        table.complain(leadReps, tr("A lead variation without its reps."),
-            tr("Write how many reps came first in it, or leave both blank."));
+        table.complain(leadReps, Text::tr("A lead variation without its reps."),
+            Text::tr("Write how many reps came first in it, or leave both blank."));
     }
 }
 
@@ -117,10 +112,10 @@ public:
             {row.lifter.toCaseFolded(), row.day, row.number}, Said{*row.readiness, row.line});
         if (!isFirst && said->second.value != *row.readiness)
             table.complain(readiness,
-                tr("Line %1 has %2 for the same session.")
+                Text::tr("Line %1 has %2 for the same session.")
                     .arg(said->second.line)
                     .arg(said->second.value),
-                tr("Write one value for the session, or number the sessions of the day."));
+                Text::tr("Write one value for the session, or number the sessions of the day."));
     }
 
 private:
@@ -147,10 +142,10 @@ LogTable readLog(QIODevice &device, const QString &file, QDate today)
     while (table.next()) {
         LogRow row;
         row.line = table.line();
-        if (table.demand(lifter, tr("Write the lifter's name.")))
+        if (table.demand(lifter, Text::tr("Write the lifter's name.")))
             row.lifter = table.text(lifter).normalized(QString::NormalizationForm_C).simplified();
         row.day = readDay(table, today);
-        if (table.demand(variation, tr("Write the code of a variation, such as comp.")))
+        if (table.demand(variation, Text::tr("Write the code of a variation, such as comp.")))
             row.variation = table.text(variation);
         row.number = readNumber(table);
         row.readiness = readReadiness(table);

@@ -2,8 +2,8 @@
 
 #include "core/csv/csv_table.h"
 #include "core/csv/csv_writer.h"
+#include "core/domain/text.h"
 
-#include <QCoreApplication>
 #include <QHash>
 #include <array>
 
@@ -15,11 +15,6 @@ enum Cell : size_t { lifter, sex, bodyweightKg, birthYear, touchStyle, unit };
 
 constexpr std::array kColumns{Column{"lifter", true}, Column{"sex", true},
     Column{"bodyweight_kg", true}, Column{"birth_year"}, Column{"touch_style"}, Column{"unit"}};
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("PeopleCsv", text);
-}
 
 std::optional<Unit> unitFromFileWord(const QString &word)
 {
@@ -37,8 +32,8 @@ template <class Value> std::optional<Value> readWord(CsvTable &table, Cell cell,
         return std::nullopt;
     const std::optional<Value> value = fromFileWord(table.text(cell));
     if (!value)
-        table.complain(cell, tr("\"%1\" is not one of: %2.").arg(table.text(cell), choices),
-            tr("Write one of these, or leave the field blank."));
+        table.complain(cell, Text::tr("\"%1\" is not one of: %2.").arg(table.text(cell), choices),
+            Text::tr("Write one of these, or leave the field blank."));
     return value;
 }
 
@@ -50,11 +45,11 @@ void judgeFields(CsvTable &table, const PersonRow &row)
     probe.gear = usualGear(Unit::kilogram);
     probe.bodyweightKg = row.bodyweightKg;
     for (const QString &words : problems(probe))
-        table.complain(bodyweightKg, words, tr("Write kg, or leave the field blank."));
+        table.complain(bodyweightKg, words, Text::tr("Write kg, or leave the field blank."));
     probe.bodyweightKg.reset();
     probe.birthYear = row.birthYear;
     for (const QString &words : problems(probe))
-        table.complain(birthYear, words, tr("Write four digits, or leave the field blank."));
+        table.complain(birthYear, words, Text::tr("Write four digits, or leave the field blank."));
 }
 
 } // namespace
@@ -72,12 +67,13 @@ PeopleTable readPeople(QIODevice &device, const QString &file)
     while (table.next()) {
         PersonRow row;
         row.line = table.line();
-        if (table.demand(lifter, tr("Write the lifter's name."))) {
+        if (table.demand(lifter, Text::tr("Write the lifter's name."))) {
             row.lifter = table.text(lifter).normalized(QString::NormalizationForm_C).simplified();
             const QString key = row.lifter.toCaseFolded();
             if (const int earlier = lineOf.value(key); earlier > 0)
-                table.complain(lifter, tr("%1 is on line %2 already.").arg(row.lifter).arg(earlier),
-                    tr("Keep one line for each lifter."));
+                table.complain(lifter,
+                    Text::tr("%1 is on line %2 already.").arg(row.lifter).arg(earlier),
+                    Text::tr("Keep one line for each lifter."));
             else
                 lineOf.insert(key, row.line);
         }

@@ -1,19 +1,14 @@
 #include "core/exchange/return_match.h"
 
+#include "core/domain/text.h"
 #include "core/exchange/import_sets.h"
 #include "core/exchange/plan_mark.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace core {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("ReturnMatch", text);
-}
 
 /// Of the sets that nothing told of, the first that `told` says anew. A set that was planned never
 /// takes the place of one that the coach logged besides, nor the other way round.
@@ -43,20 +38,22 @@ SheetOwner ownerOf(const ReturnSheet &sheet, const ReturnBasis &basis)
         return {byId, true, {}};
     if (byId && byName)
         return {nullptr, false,
-            tr("The sheet names %1 but carries the number of %2. Ask who it is from.")
+            Text::tr("The sheet names %1 but carries the number of %2. Ask who it is from.")
                 .arg(byName->name, byId->name)};
     if (byName)
         return {byName, false,
-            tr("The name is that of %1, the number is not: the hand-out may come from another "
-               "roster file.")
+            Text::tr(
+                "The name is that of %1, the number is not: the hand-out may come from another "
+                "roster file.")
                 .arg(byName->name)};
     if (byId && planMark(byId->id, sheet.monday, basis.cards, basis.variations) == sheet.mark)
         return {byId, false,
-            tr("The sheet names %1; number and plan are those of %2. Was the lifter renamed?")
+            Text::tr("The sheet names %1; number and plan are those of %2. Was the lifter renamed?")
                 .arg(sheet.lifter, byId->name)};
     return {nullptr, false,
-        tr("The roster has no lifter named %1. If the lifter is new, add the name first; if it is "
-           "a slip, ask who the sheet is from.")
+        Text::tr(
+            "The roster has no lifter named %1. If the lifter is new, add the name first; if it is "
+            "a slip, ask who the sheet is from.")
             .arg(sheet.lifter)};
 }
 

@@ -1,21 +1,17 @@
 #include "core/exchange/return_review.h"
 
+#include "core/domain/text.h"
+#include "core/domain/week.h"
 #include "core/exchange/plan_mark.h"
 #include "core/exchange/return_match.h"
 #include "core/exchange/return_words.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <set>
 
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(ReturnReview)
-};
 
 /// The roster as it becomes while one sheet after the other is booked.
 class Booking
@@ -143,7 +139,7 @@ QString planNotice(const ReturnSheet &sheet, const Lifter &lifter, const ReturnB
     const bool isPlanned =
         std::any_of(basis.cards.begin(), basis.cards.end(), [&](const Card &card) {
             return card.lifter == lifter.id && card.day >= sheet.monday
-                && card.day < sheet.monday.addDays(7);
+                && card.day < sheet.monday.addDays(kWeekDays);
         });
     return isPlanned
         ? Text::tr("The plan was changed after this hand-out was written: the lifter trained by an "

@@ -1,9 +1,10 @@
 #include "core/exchange/return_sheet.h"
 
 #include "core/csv/csv_table.h"
+#include "core/domain/text.h"
+#include "core/domain/week.h"
 #include "core/exchange/set_cells.h"
 
-#include <QCoreApplication>
 #include <QIODevice>
 #include <algorithm>
 #include <array>
@@ -69,19 +70,13 @@ constexpr std::pair<Cell, BodyArea> kSoreCells[] = {{soreBack, BodyArea::back},
 constexpr SetCells kSetCells{loadKg, repsPlanned, repsDone, rpe, failed, touch, note};
 
 const QString kElsewhere = QStringLiteral("elsewhere");
-constexpr int kWeek = 7;
 constexpr int kMostDaysOff = 28; ///< a session may be made up this long before or after its week
 constexpr int kMostRows = 2000;  ///< a week of ten sets a day on ten cards holds fewer
 constexpr qint64 kMostBytes = 1'000'000;
 
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("ReturnSheet", text);
-}
-
 QString askAgain()
 {
-    return tr("Ask the lifter to save the sheet once more and to send the file as it is.");
+    return Text::tr("Ask the lifter to save the sheet once more and to send the file as it is.");
 }
 
 /// Reads the rows in order. What is wrong becomes a problem; the rest is still read, so that all
@@ -100,7 +95,7 @@ public:
     {
         while (m_table.next()) {
             if (m_ended) {
-                complain(row, tr("There are rows behind the end of the sheet."), askAgain());
+                complain(row, Text::tr("There are rows behind the end of the sheet."), askAgain());
                 return;
             }
             const std::string_view kind = m_table.cell(row);
@@ -109,20 +104,21 @@ public:
                 continue;
             }
             if (++m_rows > kMostRows) {
-                complain(row, tr("The sheet has more rows than any week."), askAgain());
+                complain(row, Text::tr("The sheet has more rows than any week."), askAgain());
                 return;
             }
             if ((kind == "sheet") != (m_rows == 1))
                 complain(row,
-                    m_rows == 1 ? tr("The first row is not the one that names the lifter.")
-                                : tr("The sheet names its lifter twice."),
+                    m_rows == 1 ? Text::tr("The first row is not the one that names the lifter.")
+                                : Text::tr("The sheet names its lifter twice."),
                     askAgain());
             else if (!readRow(kind))
-                complain(row, tr("There is no row of this kind."), askAgain());
+                complain(row, Text::tr("There is no row of this kind."), askAgain());
         }
         if (!m_ended && m_sheet.problems.isEmpty())
             m_sheet.problems.add({m_sheet.file, 0, {},
-                tr("The end of the sheet is missing: the file was cut on its way."), askAgain()});
+                Text::tr("The end of the sheet is missing: the file was cut on its way."),
+                askAgain()});
     }
 
 private:
@@ -147,10 +143,10 @@ private:
     {
         const std::optional<int> version = m_table.wholeNumber(format);
         if (version && *version > kReturnFormat)
-            complain(format, tr("The sheet comes from a hand-out of a newer program."),
-                tr("Update this program, or send the lifter a new hand-out."));
+            complain(format, Text::tr("The sheet comes from a hand-out of a newer program."),
+                Text::tr("Update this program, or send the lifter a new hand-out."));
         else if (version != kReturnFormat)
-            complain(format, tr("The format of the sheet is not 1."), askAgain());
+            complain(format, Text::tr("The format of the sheet is not 1."), askAgain());
         if (m_table.demand(lifterId, askAgain()))
             m_sheet.lifterId = LifterId{m_table.wholeNumber(lifterId).value_or(0)};
         if (m_table.demand(lifter, askAgain()))
@@ -159,7 +155,7 @@ private:
         if (m_table.demand(week, askAgain()))
             m_sheet.monday = m_table.date(week).value_or(QDate());
         if (m_sheet.monday.isValid() && m_sheet.monday.dayOfWeek() != Qt::Monday)
-            complain(week, tr("The week does not begin on a Monday."), askAgain());
+            complain(week, Text::tr("The week does not begin on a Monday."), askAgain());
         if (m_table.demand(plan, askAgain()))
             m_sheet.mark = m_table.text(plan);
     }
@@ -170,7 +166,7 @@ private:
         if (m_table.demand(rows, askAgain()))
             if (const auto count = m_table.wholeNumber(rows); count && *count != m_rows)
                 complain(rows,
-                    tr("The sheet was sent with %1 rows, and %2 are there.")
+                    Text::tr("The sheet was sent with %1 rows, and %2 are there.")
                         .arg(*count)
                         .arg(m_rows),
                     askAgain());
@@ -178,19 +174,19 @@ private:
 
     [[nodiscard]] std::optional<QDate> readTrainedOn()
     {
-        if (!m_table.demand(date, tr("Write the day the session took place on.")))
+        if (!m_table.demand(date, Text::tr("Write the day the session took place on.")))
             return std::nullopt;
         const std::optional<QDate> day = m_table.date(date);
         if (!day)
             return std::nullopt;
         if (*day > m_today.addDays(1))
-            complain(date, tr("%1 has not come yet.").arg(day->toString(Qt::ISODate)),
-                tr("Ask the lifter for the day the session took place on."));
+            complain(date, Text::tr("%1 has not come yet.").arg(day->toString(Qt::ISODate)),
+                Text::tr("Ask the lifter for the day the session took place on."));
         else if (m_sheet.monday.isValid()
-            && std::abs(m_sheet.monday.daysTo(*day)) > kMostDaysOff + kWeek)
+            && std::abs(m_sheet.monday.daysTo(*day)) > kMostDaysOff + kWeekDays)
             complain(date,
-                tr("%1 is far from the week of the plan.").arg(day->toString(Qt::ISODate)),
-                tr("Ask the lifter for the day the session took place on."));
+                Text::tr("%1 is far from the week of the plan.").arg(day->toString(Qt::ISODate)),
+                Text::tr("Ask the lifter for the day the session took place on."));
         return day;
     }
 
@@ -222,7 +218,7 @@ private:
     {
         const std::optional<int> answer = m_table.wholeNumber(cell);
         if (answer && (*answer < 1 || *answer > 5)) {
-            complain(cell, tr("The answers run from 1 (worst) to 5 (best)."), askAgain());
+            complain(cell, Text::tr("The answers run from 1 (worst) to 5 (best)."), askAgain());
             return std::nullopt;
         }
         return answer;
@@ -235,10 +231,10 @@ private:
             return std::nullopt;
         PainFlag flag{bodyAreaFromFileWord(where), m_table.text(painWords)};
         if (!flag.area && where != kElsewhere)
-            complain(pain, tr("The area of the pain is unknown."),
-                tr("Ask the lifter where it hurts; a pain is never passed over."));
+            complain(pain, Text::tr("The area of the pain is unknown."),
+                Text::tr("Ask the lifter where it hurts; a pain is never passed over."));
         if (!flag.area && flag.words.isEmpty())
-            flag.words = tr("elsewhere, not said where");
+            flag.words = Text::tr("elsewhere, not said where");
         return flag;
     }
 
@@ -252,8 +248,8 @@ private:
             place.plannedDay = m_table.date(plannedDate).value_or(QDate());
         if (place.plannedDay.isValid() && m_sheet.monday.isValid()
             && (place.plannedDay < m_sheet.monday
-                || place.plannedDay >= m_sheet.monday.addDays(kWeek)))
-            complain(plannedDate, tr("The day is not of the sheet's week."), askAgain());
+                || place.plannedDay >= m_sheet.monday.addDays(kWeekDays)))
+            complain(plannedDate, Text::tr("The day is not of the sheet's week."), askAgain());
         place.card = readPosition(card);
         place.number = readPosition(set);
         place.plannedVariation = m_table.text(plannedVariation);
@@ -270,7 +266,7 @@ private:
             return 0;
         const std::optional<int> position = m_table.wholeNumber(cell);
         if (position && (*position < 1 || *position > kMostRows)) {
-            complain(cell, tr("Cards and sets are numbered from 1."), askAgain());
+            complain(cell, Text::tr("Cards and sets are numbered from 1."), askAgain());
             return 0;
         }
         return position.value_or(0);
@@ -280,14 +276,15 @@ private:
     {
         ReturnedSet done = readPlace(ReturnedSet::State::done);
         done.day = readTrainedOn().value_or(QDate());
-        if (m_table.demand(variation, tr("Write the code of a variation, such as comp.")))
+        if (m_table.demand(variation, Text::tr("Write the code of a variation, such as comp.")))
             done.variation = m_table.text(variation);
         done.set = readSet(m_table, kSetCells, m_sheet.problems);
         done.leadVariation = m_table.text(leadVariation);
         done.leadReps = m_table.wholeNumber(leadReps).value_or(0);
         if (done.leadReps < 0 || done.leadReps > 100
             || (done.leadReps > 0) == done.leadVariation.isEmpty())
-            complain(leadReps, tr("Lead reps and their variation do not go together."), askAgain());
+            complain(leadReps, Text::tr("Lead reps and their variation do not go together."),
+                askAgain());
         keep(std::move(done));
     }
 
@@ -295,7 +292,7 @@ private:
     {
         const bool hasPlace = place.plannedDay.isValid() && place.card > 0 && place.number > 0;
         if (hasPlace && !m_places.insert({place.plannedDay, place.card, place.number}).second)
-            complain(set, tr("The sheet has this set twice."), askAgain());
+            complain(set, Text::tr("The sheet has this set twice."), askAgain());
         m_sheet.sets.push_back(std::move(place));
     }
 
@@ -324,8 +321,8 @@ ReturnSheet readReturnSheet(QIODevice &device, const QString &file, QDate today)
     ReturnSheet sheet;
     sheet.file = file;
     if (!device.isSequential() && device.size() > kMostBytes) {
-        sheet.problems.add({file, 0, {}, tr("The file is far larger than a return sheet."),
-            tr("See that it is the file that the lifter's page gave back.")});
+        sheet.problems.add({file, 0, {}, Text::tr("The file is far larger than a return sheet."),
+            Text::tr("See that it is the file that the lifter's page gave back.")});
         return sheet;
     }
     Reader(device, sheet, today).read();

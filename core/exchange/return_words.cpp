@@ -1,19 +1,14 @@
 #include "core/exchange/return_words.h"
 
+#include "core/domain/text.h"
 #include "core/notation/set_words.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <map>
 
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(ReturnWords)
-};
 
 /// Words of one sheet's sets and days.
 class Wording

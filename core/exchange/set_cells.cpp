@@ -1,15 +1,10 @@
 #include "core/exchange/set_cells.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
 
 namespace core {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("SetCells", text);
-}
 
 /// A set with nothing wrong, to try one field of another in.
 SetEntry soundSet()
@@ -29,37 +24,37 @@ void judgeFields(CsvTable &table, const SetCells &cells, const SetEntry &set)
     };
     SetEntry probe = soundSet();
     probe.loadKg = set.loadKg;
-    judge(cells.loadKg, probe, tr("Write the weight on the bar in kg, the bar included."));
+    judge(cells.loadKg, probe, Text::tr("Write the weight on the bar in kg, the bar included."));
     probe = soundSet();
     probe.repsPlanned = set.repsPlanned;
-    judge(cells.repsPlanned, probe, tr("Leave the field blank where none were planned."));
+    judge(cells.repsPlanned, probe, Text::tr("Leave the field blank where none were planned."));
     probe = soundSet();
     probe.repsDone = set.repsDone;
     probe.failed = set.failed;
     judge(cells.repsDone, probe,
         set.repsDone == 0
-            ? tr("Write 1 under failed, or take the line out if the set was not done.")
-            : tr("Write the reps that were completed."));
+            ? Text::tr("Write 1 under failed, or take the line out if the set was not done.")
+            : Text::tr("Write the reps that were completed."));
     probe = soundSet();
     probe.rpe = set.rpe;
-    judge(cells.rpe, probe, tr("Leave the field blank where the set was not rated."));
+    judge(cells.rpe, probe, Text::tr("Leave the field blank where the set was not rated."));
     probe = soundSet();
     probe.velocityMs = set.velocityMs;
     if (cells.velocityMs)
         judge(*cells.velocityMs, probe,
-            tr("Write metres a second, such as 0.35, or leave it blank."));
+            Text::tr("Write metres a second, such as 0.35, or leave it blank."));
     probe = soundSet();
     probe.touch = set.touch;
     judge(cells.touch, probe,
-        tr("Write 1 for the softest touch up to 5 for a bar that sinks and stops."));
+        Text::tr("Write 1 for the softest touch up to 5 for a bar that sinks and stops."));
 }
 
 bool readFailed(CsvTable &table, size_t failed)
 {
     const std::string_view cell = table.cell(failed);
     if (cell != "" && cell != "0" && cell != "1")
-        table.complain(failed, tr("The field is neither 0 nor 1."),
-            tr("Write 1 if a rep was tried and missed, else 0."));
+        table.complain(failed, Text::tr("The field is neither 0 nor 1."),
+            Text::tr("Write 1 if a rep was tried and missed, else 0."));
     return cell == "1";
 }
 
@@ -69,9 +64,9 @@ SetEntry readSet(CsvTable &table, const SetCells &cells, const ProblemList &prob
 {
     const size_t before = problemsOfTable.count();
     SetEntry set;
-    if (table.demand(cells.loadKg, tr("Write the weight on the bar in kg.")))
+    if (table.demand(cells.loadKg, Text::tr("Write the weight on the bar in kg.")))
         set.loadKg = table.number(cells.loadKg).value_or(0.0);
-    if (table.demand(cells.repsDone, tr("Write the reps that were completed.")))
+    if (table.demand(cells.repsDone, Text::tr("Write the reps that were completed.")))
         set.repsDone = table.wholeNumber(cells.repsDone).value_or(0);
     set.repsPlanned = table.wholeNumber(cells.repsPlanned);
     set.rpe = table.number(cells.rpe);

@@ -1,17 +1,10 @@
 #include "core/loads/estimate_words.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
 
 namespace core {
 
 using strength::Standing;
-
-namespace {
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Standing)
-};
-} // namespace
 
 bool carriesLoads(Standing standing)
 {

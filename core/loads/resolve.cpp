@@ -1,5 +1,6 @@
 #include "core/loads/resolve.h"
 
+#include "core/domain/text.h"
 #include "core/loads/estimate_words.h"
 #include "core/loads/manner_cost.h"
 #include "core/loads/odds.h"
@@ -7,7 +8,6 @@
 #include "core/strength/interval.h"
 #include "core/strength/prescription.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 
@@ -48,7 +48,6 @@ strength::Band scaled(const strength::Band &band, double factor)
 /// Resolves the lines of one card in order.
 class CardResolver
 {
-    Q_DECLARE_TR_FUNCTIONS(Resolve)
 public:
     CardResolver(VariationId variation, const LoadBasis &basis)
         : m_basis(basis)
@@ -129,7 +128,7 @@ private:
         const SetLine &line, const std::vector<Part> &parts, double beforeLast, QString &why) const
     {
         if (std::holds_alternative<std::monostate>(line.target)) {
-            why = tr("No target yet: add @8 for RPE, 75% of the max, or a load.");
+            why = Text::tr("No target yet: add @8 for RPE, 75% of the max, or a load.");
             return std::nullopt;
         }
         if (const auto *asked = std::get_if<LoadTarget>(&line.target))
@@ -140,8 +139,9 @@ private:
             return std::nullopt;
         const std::optional<double> reserve = reserveAsked(line.target);
         if (reserve && line.asManyAsPossible && line.reps == 1) {
-            why = tr("As many as possible needs a load, a share of the max or a drop: how hard the "
-                     "last rep shall be does not say how heavy the bar is.");
+            why = Text::tr(
+                "As many as possible needs a load, a share of the max or a drop: how hard the "
+                "last rep shall be does not say how heavy the bar is.");
             return std::nullopt;
         }
         std::optional<strength::Band> lightest;
@@ -162,7 +162,7 @@ private:
     std::optional<strength::Band> belowTop(const DropTarget &drop, QString &why) const
     {
         if (!m_topKg) {
-            why = tr("There is no line with a load above to drop from.");
+            why = Text::tr("There is no line with a load above to drop from.");
             return std::nullopt;
         }
         double kg = *m_topKg;
@@ -172,7 +172,7 @@ private:
             kg -=
                 toKg(drop.amount, drop.in == DropTarget::In::pound ? Unit::pound : Unit::kilogram);
         if (kg <= 0.0) {
-            why = tr("The drop is larger than the top set.");
+            why = Text::tr("The drop is larger than the top set.");
             return std::nullopt;
         }
         return strength::Band{kg, kg, kg};
@@ -181,11 +181,11 @@ private:
     [[nodiscard]] QString whyNoEstimate(const SetLine &line, const std::vector<Part> &parts) const
     {
         if (!m_basis.estimate)
-            return tr("The estimate is being worked out.");
+            return Text::tr("The estimate is being worked out.");
         if (parts.front().row < 0)
-            return tr("This variation has no competition lift to be measured against.");
+            return Text::tr("This variation has no competition lift to be measured against.");
         if (parts.back().row < 0)
-            return tr("The catalogue has no variation %1 of this lift.").arg(line.restCode);
+            return Text::tr("The catalogue has no variation %1 of this lift.").arg(line.restCode);
         const strength::Standing standing = m_basis.estimate->estimate.standing;
         return carriesLoads(standing) ? QString() : advice(standing);
     }
@@ -260,16 +260,17 @@ private:
         const auto load = [this](double kg) { return formatLoad(kg, m_basis.unit); };
         const double halfJump = plates.smallestJumpKg().value_or(0.0) / 2.0;
         if (line.target->kg < plates.lightestKg() - halfJump)
-            said
-                << tr("The empty bar is heavier than the %1 asked for.").arg(load(line.target->kg));
+            said << Text::tr("The empty bar is heavier than the %1 asked for.")
+                        .arg(load(line.target->kg));
         else if (line.target->kg > plates.heaviestKg() + halfJump)
-            said << tr("The plates at hand end at %1; %2 was asked for.")
+            said << Text::tr("The plates at hand end at %1; %2 was asked for.")
                         .arg(load(plates.heaviestKg()), load(line.target->kg));
         else if (std::holds_alternative<LoadTarget>(line.line.target)
             && std::abs(line.load->loadKg - line.target->kg) > 1e-3)
-            said << tr("%1 cannot be loaded with the plates at hand.").arg(load(line.target->kg));
+            said << Text::tr("%1 cannot be loaded with the plates at hand.")
+                        .arg(load(line.target->kg));
         if (line.lastReserve && line.lastReserve->value < 0.0)
-            said << tr("The last set is likely to be missed.");
+            said << Text::tr("The last set is likely to be missed.");
         if (line.lastReserve && m_basis.estimate->estimate.standing != strength::Standing::enough)
             said << advice(m_basis.estimate->estimate.standing);
         return said.join(u' ');

@@ -1,9 +1,10 @@
 #include "core/loads/week_sheet.h"
 
+#include "core/domain/text.h"
 #include "core/domain/touch_score.h"
+#include "core/domain/week.h"
 #include "core/loads/resolved_cards.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <QRegularExpression>
 #include <algorithm>
@@ -14,7 +15,6 @@ namespace core {
 
 namespace {
 
-constexpr int kDays = 7;
 constexpr qsizetype kLongestFileName =
     100; ///< file systems end at 255 bytes, a letter takes up to 4
 /// Federations let juniors in from 14, and most laws speak of minors below 18 (common practice, no
@@ -36,8 +36,6 @@ QStringList sentences(const QString &text)
 /// Words of the sheet, and the loads in the order in which the week is trained.
 class SheetWriter
 {
-    Q_DECLARE_TR_FUNCTIONS(WeekSheet)
-
 public:
     SheetWriter(const Lifter &lifter, QDate monday, std::span<const Variation> variations,
         const EstimateOf &estimateOf)
@@ -55,10 +53,10 @@ public:
         WeekSheet sheet;
         sheet.lifter = m_lifter.name;
         sheet.monday = m_monday;
-        sheet.week =
-            tr("%1 to %2")
-                .arg(QLocale().toString(m_monday, QStringLiteral("d MMMM")),
-                    QLocale().toString(m_monday.addDays(kDays - 1), QStringLiteral("d MMMM yyyy")));
+        sheet.week = Text::tr("%1 to %2")
+                         .arg(QLocale().toString(m_monday, QStringLiteral("d MMMM")),
+                             QLocale().toString(
+                                 m_monday.addDays(kWeekDays - 1), QStringLiteral("d MMMM yyyy")));
         sheet.unit = symbol(m_lifter.unit);
         sheet.facts = facts();
         sheet.scales = scales();
@@ -72,7 +70,7 @@ public:
                 own.push_back(card);
         const std::vector<ResolvedCard> resolved =
             resolveCards(std::move(own), {m_lifter, m_catalogue, m_estimateOf});
-        for (int i = 0; i < kDays; ++i) {
+        for (int i = 0; i < kWeekDays; ++i) {
             SheetDay day = dayOf(m_monday.addDays(i), resolved);
             if (!day.cards.empty())
                 sheet.days.push_back(std::move(day));
@@ -85,12 +83,12 @@ private:
     {
         QStringList said{words(m_lifter.touchStyle)};
         if (m_lifter.meetDate && *m_lifter.meetDate >= m_monday)
-            said << tr("meet on %1")
+            said << Text::tr("meet on %1")
                         .arg(QLocale().toString(*m_lifter.meetDate, QStringLiteral("d MMMM yyyy")));
         said << (m_lifter.gear.collarsKg > 0.0
-                ? tr("bar and collars %1")
+                ? Text::tr("bar and collars %1")
                       .arg(formatLoad(m_lifter.gear.barKg + m_lifter.gear.collarsKg, m_lifter.unit))
-                : tr("bar %1").arg(formatLoad(m_lifter.gear.barKg, m_lifter.unit)));
+                : Text::tr("bar %1").arg(formatLoad(m_lifter.gear.barKg, m_lifter.unit)));
         return said;
     }
 
@@ -119,7 +117,7 @@ private:
 
         if (resolved.parsed.error) {
             written.setLine = card.setLine.simplified();
-            written.cautions << tr("The sets cannot be read: ask the coach.");
+            written.cautions << Text::tr("The sets cannot be read: ask the coach.");
             return written;
         }
         QStringList lines;
@@ -127,7 +125,7 @@ private:
             lines << print(line.line);
             appendSets(line, variation, written.sets);
             if (!line.load && !line.why.isEmpty())
-                written.cautions << tr("No load is given: ask the coach.");
+                written.cautions << Text::tr("No load is given: ask the coach.");
             if (!line.caution.isEmpty())
                 written.cautions << line.caution;
         }
@@ -159,14 +157,16 @@ private:
         if (const auto *rpe = std::get_if<RpeTarget>(&line.target))
             words << u'@' + range(rpe->rpe, rpe->to);
         else if (const auto *rir = std::get_if<ReserveTarget>(&line.target))
-            words << tr("%1 in reserve").arg(range(rir->rir, rir->to));
+            words << Text::tr("%1 in reserve").arg(range(rir->rir, rir->to));
         else if (const auto *share = std::get_if<ShareTarget>(&line.target))
             words << QLocale().toString(share->percent) + u'%';
         if (const auto *tempo = std::get_if<Tempo>(&line.manner))
-            words
-                << tr("tempo %1-%2-%3").arg(tempo->lowering).arg(tempo->pause).arg(tempo->lifting);
+            words << Text::tr("tempo %1-%2-%3")
+                         .arg(tempo->lowering)
+                         .arg(tempo->pause)
+                         .arg(tempo->lifting);
         else if (const auto *pause = std::get_if<Pause>(&line.manner))
-            words << tr("pause %1").arg(pause->counts);
+            words << Text::tr("pause %1").arg(pause->counts);
         return words.join(QStringLiteral(", "));
     }
 
@@ -179,27 +179,32 @@ private:
 
     [[nodiscard]] QStringList scales() const
     {
-        return {tr("RPE: 10 = no rep left, 9 = one left, 8 = two left. Write what it was, not what "
-                   "was planned."),
-            tr("Touch: %1. For heavy sets.").arg(touchScale()),
-            tr("Missed a rep? Write the reps that went up, and \"miss\" behind them.")};
+        return {
+            Text::tr(
+                "RPE: 10 = no rep left, 9 = one left, 8 = two left. Write what it was, not what "
+                "was planned."),
+            Text::tr("Touch: %1. For heavy sets.").arg(touchScale()),
+            Text::tr("Missed a rep? Write the reps that went up, and \"miss\" behind them.")};
     }
 
     [[nodiscard]] QStringList cautions() const
     {
-        QStringList said{tr("Use a spotter or safeties set just below the chest."),
-            tr("Alone: no collars, so that the plates can be tipped off and the bar cannot trap "
-               "you."),
-            tr("Stop at sharp pain, numbness or dizziness, and tell the coach; pain that stays is "
-               "for a doctor or physiotherapist."),
-            tr("Local rules, the federation's rule book and the advice of licensed professionals "
-               "come first. The loads are arithmetic from the log, not medical advice: take less "
-               "on a bad day."),
-            tr("Minors and novices: no maximal attempts without qualified supervision.")};
+        QStringList said{Text::tr("Use a spotter or safeties set just below the chest."),
+            Text::tr(
+                "Alone: no collars, so that the plates can be tipped off and the bar cannot trap "
+                "you."),
+            Text::tr(
+                "Stop at sharp pain, numbness or dizziness, and tell the coach; pain that stays is "
+                "for a doctor or physiotherapist."),
+            Text::tr(
+                "Local rules, the federation's rule book and the advice of licensed professionals "
+                "come first. The loads are arithmetic from the log, not medical advice: take less "
+                "on a bad day."),
+            Text::tr("Minors and novices: no maximal attempts without qualified supervision.")};
         if (m_lifter.birthYear && m_monday.year() - *m_lifter.birthYear <= kGrownUpAge)
             said.prepend(
-                tr("This lifter may be a minor: train under qualified supervision, without "
-                   "maximal attempts."));
+                Text::tr("This lifter may be a minor: train under qualified supervision, without "
+                         "maximal attempts."));
         return said;
     }
 
@@ -209,11 +214,6 @@ private:
     std::span<const Variation> m_catalogue;
     std::map<VariationId, const Variation *> m_variations;
     std::set<QString> m_said; ///< cautions; words that stand on every card are read on none
-};
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(WeekSheet)
 };
 
 } // namespace

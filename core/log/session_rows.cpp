@@ -1,9 +1,9 @@
 #include "core/log/session_rows.h"
 
+#include "core/domain/text.h"
 #include "core/domain/variation.h"
 #include "core/loads/set_in_values.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -15,11 +15,6 @@ namespace {
 constexpr double kAboutSameLoad = 0.10; ///< share by which an answering load may differ
 constexpr int kMostMaximalReps = 2;
 constexpr double kMaximalRpe = 9.0; ///< rated above
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(SessionRows)
-};
 
 const Variation *withCode(std::span<const Variation> catalogue, const QString &code)
 {

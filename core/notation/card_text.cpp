@@ -1,9 +1,10 @@
 #include "core/notation/card_text.h"
 
+#include "core/domain/text.h"
 #include "core/domain/variation.h"
+#include "core/domain/week.h"
 #include "core/notation/set_line.h"
 
-#include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
 #include <tuple>
@@ -12,17 +13,10 @@ namespace core {
 
 namespace {
 
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(CardText)
-};
-
-constexpr int kDaysOfWeek = 7;
-
 /// Day of the week 1..7 that the line names and nothing else.
 std::optional<int> dayNamed(const QString &line, const QLocale &locale)
 {
-    for (int day = 1; day <= kDaysOfWeek; ++day)
+    for (int day = 1; day <= kWeekDays; ++day)
         for (const QLocale::FormatType format : {QLocale::LongFormat, QLocale::ShortFormat})
             if (line.compare(locale.standaloneDayName(day, format), Qt::CaseInsensitive) == 0)
                 return day;
@@ -101,7 +95,7 @@ private:
             QString &note = m_result.rows.back().note;
             note += note.isEmpty() ? words : u'\n' + words;
         } else if (const auto day = dayNamed(words, m_locale)) {
-            m_offset = m_day ? m_offset + (*day - *m_day + kDaysOfWeek) % kDaysOfWeek : 0;
+            m_offset = m_day ? m_offset + (*day - *m_day + kWeekDays) % kWeekDays : 0;
             m_day = day;
         } else {
             takeCard(line);

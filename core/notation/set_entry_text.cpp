@@ -1,6 +1,7 @@
 #include "core/notation/set_entry_text.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <QRegularExpression>
 
 namespace core {
@@ -9,11 +10,6 @@ namespace {
 
 constexpr double kHighestRpe = 10.0; ///< a bare number above is a load
 constexpr double kManyReps = 30.0;   ///< of "12x60", 60 is not the reps
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(SetEntryText)
-};
 
 /// Reads the parts of one entry from left to right.
 class EntryReader

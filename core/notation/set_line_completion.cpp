@@ -1,8 +1,8 @@
 #include "core/notation/set_line_completion.h"
 
+#include "core/domain/text.h"
 #include "core/notation/set_line_reader.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace core {
@@ -11,7 +11,6 @@ namespace {
 
 class Completer
 {
-    Q_DECLARE_TR_FUNCTIONS(SetLine)
 public:
     /// @param line  what stands before the cursor in its line
     Completer(QStringView line, std::span<const Variation> catalogue)
@@ -64,23 +63,24 @@ private:
     {
         switch (place) {
         case LinePlace::sets:
-            offer(QStringLiteral("3x5 @8"), tr("three sets of five at RPE 8"));
-            offer(QStringLiteral("1x1 @8"), tr("a top single at RPE 8"));
-            offer(QStringLiteral("3x3 -10%"), tr("back-offs, 10% below the top set"));
-            offer(QStringLiteral("1xAMRAP max 10 70%"), tr("as many as possible, ten at most"));
+            offer(QStringLiteral("3x5 @8"), Text::tr("three sets of five at RPE 8"));
+            offer(QStringLiteral("1x1 @8"), Text::tr("a top single at RPE 8"));
+            offer(QStringLiteral("3x3 -10%"), Text::tr("back-offs, 10% below the top set"));
+            offer(
+                QStringLiteral("1xAMRAP max 10 70%"), Text::tr("as many as possible, ten at most"));
             break;
         case LinePlace::times:
-            offer(QStringLiteral("x"), tr("then the reps"));
+            offer(QStringLiteral("x"), Text::tr("then the reps"));
             break;
         case LinePlace::reps:
             for (const int reps : {1, 3, 5, 8})
-                offer(QString::number(reps), tr("reps a set"));
-            offer(QStringLiteral("4-6"), tr("a range of reps"));
-            offer(QStringLiteral("1+2"), tr("one lead rep, two competition reps"));
-            offer(QStringLiteral("AMRAP"), tr("as many as possible"));
+                offer(QString::number(reps), Text::tr("reps a set"));
+            offer(QStringLiteral("4-6"), Text::tr("a range of reps"));
+            offer(QStringLiteral("1+2"), Text::tr("one lead rep, two competition reps"));
+            offer(QStringLiteral("AMRAP"), Text::tr("as many as possible"));
             break;
         case LinePlace::cap:
-            offer(QString::number(usualCap(line)), tr("reps at which the set ends"));
+            offer(QString::number(usualCap(line)), Text::tr("reps at which the set ends"));
             break;
         case LinePlace::restCode:
             for (const Variation &v : m_catalogue)
@@ -89,36 +89,36 @@ private:
             break;
         case LinePlace::rpe:
             for (const int rpe : {8, 7, 9, 6, 10})
-                offer(QString::number(rpe), tr("reps left at the end: %1").arg(10 - rpe));
+                offer(QString::number(rpe), Text::tr("reps left at the end: %1").arg(10 - rpe));
             break;
         case LinePlace::unit:
-            offer(QStringLiteral("%"), tr("of the day's estimated max"));
-            offer(QStringLiteral("kg"), tr("on the bar"));
-            offer(QStringLiteral("lb"), tr("on the bar"));
-            offer(QStringLiteral("RIR"), tr("reps in reserve"));
+            offer(QStringLiteral("%"), Text::tr("of the day's estimated max"));
+            offer(QStringLiteral("kg"), Text::tr("on the bar"));
+            offer(QStringLiteral("lb"), Text::tr("on the bar"));
+            offer(QStringLiteral("RIR"), Text::tr("reps in reserve"));
             break;
         case LinePlace::drop:
-            offer(QStringLiteral("10%"), tr("below the top set"));
+            offer(QStringLiteral("10%"), Text::tr("below the top set"));
             break;
         case LinePlace::dropUnit:
-            offer(QStringLiteral("%"), tr("of the top set's load"));
-            offer(QStringLiteral("kg"), tr("below the top set"));
-            offer(QStringLiteral("lb"), tr("below the top set"));
+            offer(QStringLiteral("%"), Text::tr("of the top set's load"));
+            offer(QStringLiteral("kg"), Text::tr("below the top set"));
+            offer(QStringLiteral("lb"), Text::tr("below the top set"));
             break;
         case LinePlace::tempo:
             offerTempo();
             break;
         case LinePlace::pause:
-            offer(QStringLiteral("2"), tr("counts"));
-            offer(QStringLiteral("3"), tr("counts"));
+            offer(QStringLiteral("2"), Text::tr("counts"));
+            offer(QStringLiteral("3"), Text::tr("counts"));
             break;
         case LinePlace::rest:
-            offer(QStringLiteral("3min"), tr("between the sets"));
-            offer(QStringLiteral("90s"), tr("between the sets"));
+            offer(QStringLiteral("3min"), Text::tr("between the sets"));
+            offer(QStringLiteral("90s"), Text::tr("between the sets"));
             break;
         case LinePlace::restUnit:
-            offer(QStringLiteral("min"), tr("minutes"));
-            offer(QStringLiteral("s"), tr("seconds"));
+            offer(QStringLiteral("min"), Text::tr("minutes"));
+            offer(QStringLiteral("s"), Text::tr("seconds"));
             break;
         case LinePlace::upperReps:
         case LinePlace::parts:
@@ -131,7 +131,8 @@ private:
     {
         // Only from the start: three numbers cannot be guessed from the first.
         if (m_line.trimmed().endsWith(u"tempo", Qt::CaseInsensitive))
-            offer(QStringLiteral("4-2-0"), tr("lowering, pause, lifting in counts; 0 = fast"));
+            offer(
+                QStringLiteral("4-2-0"), Text::tr("lowering, pause, lifting in counts; 0 = fast"));
     }
 
     /// The line can be read; what more may it say?
@@ -143,24 +144,26 @@ private:
         const SetLine &line = reading.line;
         const bool isBare = !reading.hasTarget && !line.restSeconds && hasNoManner(line);
         if (line.leadReps > 0 && line.restCode.isEmpty() && isBare && !isSpaced)
-            offer(QStringLiteral("("), tr("other reps than competition ones after the lead"));
+            offer(QStringLiteral("("), Text::tr("other reps than competition ones after the lead"));
         if (line.asManyAsPossible && !line.mostReps && isBare)
-            offer(gap + QStringLiteral("max %1").arg(usualCap(line)), tr("a cap on the reps"));
+            offer(
+                gap + QStringLiteral("max %1").arg(usualCap(line)), Text::tr("a cap on the reps"));
         if (!reading.hasTarget) {
-            offer(gap + QStringLiteral("@8"), tr("by RPE"));
-            offer(gap + QStringLiteral("2RIR"), tr("by reps in reserve"));
-            offer(gap + QStringLiteral("75%"), tr("by share of the day's estimated max"));
-            offer(gap + QStringLiteral("100kg"), tr("by load"));
-            offer(gap + QStringLiteral("-10%"), tr("by drop from the top set above"));
+            offer(gap + QStringLiteral("@8"), Text::tr("by RPE"));
+            offer(gap + QStringLiteral("2RIR"), Text::tr("by reps in reserve"));
+            offer(gap + QStringLiteral("75%"), Text::tr("by share of the day's estimated max"));
+            offer(gap + QStringLiteral("100kg"), Text::tr("by load"));
+            offer(gap + QStringLiteral("-10%"), Text::tr("by drop from the top set above"));
         }
         if (hasNoManner(line)) {
-            offer(gap + QStringLiteral("tempo 4-2-0"), tr("lowering, pause, lifting in counts"));
-            offer(gap + QStringLiteral("pause 3"), tr("counts on the chest"));
+            offer(gap + QStringLiteral("tempo 4-2-0"),
+                Text::tr("lowering, pause, lifting in counts"));
+            offer(gap + QStringLiteral("pause 3"), Text::tr("counts on the chest"));
         }
         if (!line.restSeconds)
-            offer(gap + QStringLiteral("rest 3min"), tr("between the sets"));
-        offer(gap + QStringLiteral("; "), tr("a note for the lifter"));
-        offer(gap + QStringLiteral("/ "), tr("further sets on this card"));
+            offer(gap + QStringLiteral("rest 3min"), Text::tr("between the sets"));
+        offer(gap + QStringLiteral("; "), Text::tr("a note for the lifter"));
+        offer(gap + QStringLiteral("/ "), Text::tr("further sets on this card"));
     }
 
     static int usualCap(const SetLine &line)

@@ -1,8 +1,8 @@
 #include "core/notation/set_line_reader.h"
 
+#include "core/domain/text.h"
 #include "core/domain/units.h"
 
-#include <QCoreApplication>
 #include <cmath>
 #include <utility>
 
@@ -23,7 +23,6 @@ bool isInHalves(double value)
 /// Reads from left to right and throws a LineStop where it cannot go on.
 class Reader
 {
-    Q_DECLARE_TR_FUNCTIONS(SetLine)
 public:
     Reader(QStringView text, LineReading &reading)
         : m_text(text)
@@ -35,10 +34,11 @@ public:
     void read()
     {
         m_line.sets = count(LinePlace::sets, kMostSets,
-            tr("Start with the number of sets, such as 4x3 @8."), tr("Write 1 to %1 sets."));
+            Text::tr("Start with the number of sets, such as 4x3 @8."),
+            Text::tr("Write 1 to %1 sets."));
         skipSpaces();
         if (!takeAnyOf(u"xX\u00d7"))
-            stop(LinePlace::times, tr("After the sets write x and the reps, such as 4x3."));
+            stop(LinePlace::times, Text::tr("After the sets write x and the reps, such as 4x3."));
         reps();
         for (skipSpaces(); !atEnd(); skipSpaces())
             if (!part())
@@ -96,7 +96,7 @@ private:
         if (!fits || value < least || value > most)
             stopAt(start, place, outOfRange.arg(most));
         if ((here() == u'.' || here() == u',') && isDigit(next()))
-            stop(place, tr("Only whole numbers here."));
+            stop(place, Text::tr("Only whole numbers here."));
         return value;
     }
 
@@ -109,15 +109,15 @@ private:
         if (m_at == start)
             stop(place, missing);
         if (here() == u',')
-            stop(place, tr("Write decimals with a point, such as 8.5."));
+            stop(place, Text::tr("Write decimals with a point, such as 8.5."));
         if (here() == u'.') {
             const qsizetype point = m_at++;
             while (isDigit(here()))
                 ++m_at;
             if (m_at == point + 1)
-                stop(place, tr("Write a digit after the point."));
+                stop(place, Text::tr("Write a digit after the point."));
             if (m_at > point + 3)
-                stopAt(point + 3, place, tr("Write at most two decimals."));
+                stopAt(point + 3, place, Text::tr("Write at most two decimals."));
         }
         return m_text.mid(start, m_at - start).toDouble();
     }
@@ -139,7 +139,7 @@ private:
     void reps()
     {
         const LinePlace place = LinePlace::reps;
-        const QString outOfRange = tr("Write 1 to %1 reps a set.");
+        const QString outOfRange = Text::tr("Write 1 to %1 reps a set.");
         skipSpaces();
         if (takeWord(u"amrap")) {
             m_line.asManyAsPossible = true;
@@ -147,14 +147,15 @@ private:
             return;
         }
         m_line.reps = count(place, kMostReps,
-            tr("After x write the reps of a set, such as 4x3, or AMRAP for as many as possible."),
+            Text::tr(
+                "After x write the reps of a set, such as 4x3, or AMRAP for as many as possible."),
             outOfRange);
         const qsizetype sign = m_at;
         if (here() == u'+' && isDigit(next())) {
             ++m_at;
             const int rest = count(place, kMostReps, {}, outOfRange);
             if (m_line.reps + rest > kMostReps)
-                stopAt(sign + 1, place, tr("Write at most %1 reps in all.").arg(kMostReps));
+                stopAt(sign + 1, place, Text::tr("Write at most %1 reps in all.").arg(kMostReps));
             m_line.leadReps = std::exchange(m_line.reps, m_line.reps + rest);
             if (takeAnyOf(u"("))
                 restVariation();
@@ -163,15 +164,16 @@ private:
             cap();
         } else if (takeAnyOf(u"-")) {
             const int most = count(LinePlace::upperReps, kMostReps,
-                tr("After - write the most reps, such as 4-6. A drop from the top set has a space "
-                   "before it: 3 -10%."),
+                Text::tr(
+                    "After - write the most reps, such as 4-6. A drop from the top set has a space "
+                    "before it: 3 -10%."),
                 outOfRange);
             if (here() == u'%')
                 stopAt(sign, LinePlace::parts,
-                    tr("Put a space before a drop from the top set: 3 -10%."));
+                    Text::tr("Put a space before a drop from the top set: 3 -10%."));
             if (most <= m_line.reps)
                 stopAt(sign + 1, LinePlace::upperReps,
-                    tr("The range of reps goes from fewer to more, such as 4-6."));
+                    Text::tr("The range of reps goes from fewer to more, such as 4-6."));
             m_line.mostReps = most;
         }
     }
@@ -184,10 +186,10 @@ private:
         skipSpaces();
         const qsizetype start = m_at;
         const int most = count(LinePlace::cap, kMostReps,
-            tr("After max write the reps at which the set ends, such as AMRAP max 10."),
-            tr("Write 1 to %1 reps a set."));
+            Text::tr("After max write the reps at which the set ends, such as AMRAP max 10."),
+            Text::tr("Write 1 to %1 reps a set."));
         if (most < m_line.reps)
-            stopAt(start, LinePlace::cap, tr("The cap is not below the reps asked for."));
+            stopAt(start, LinePlace::cap, Text::tr("The cap is not below the reps asked for."));
         m_line.mostReps = most;
     }
 
@@ -200,14 +202,14 @@ private:
         for (const QChar c : code)
             if (!isDigit(c) && !(c >= u'a' && c <= u'z') && c != u'_')
                 stopAt(start, LinePlace::restCode,
-                    tr("Between the brackets stands the code of a variation, such as "
-                       "1+2(feet_up)."));
+                    Text::tr("Between the brackets stands the code of a variation, such as "
+                             "1+2(feet_up)."));
         if (code.isEmpty())
             stopAt(start, LinePlace::restCode,
-                tr("Write the code of the variation for the reps that follow, such as "
-                   "1+2(feet_up)."));
+                Text::tr("Write the code of the variation for the reps that follow, such as "
+                         "1+2(feet_up)."));
         if (!takeAnyOf(u")"))
-            stop(LinePlace::restCode, tr("Close the bracket: 1+2(%1).").arg(code));
+            stop(LinePlace::restCode, Text::tr("Close the bracket: 1+2(%1).").arg(code));
         m_line.restCode = code;
     }
 
@@ -223,21 +225,22 @@ private:
         const qsizetype start = m_at;
         if (takeWord(u"tempo")) {
             once(start, std::holds_alternative<std::monostate>(m_line.manner),
-                tr("Tempo or pause is there already."));
+                Text::tr("Tempo or pause is there already."));
             m_line.manner = tempo();
         } else if (takeWord(u"pause")) {
             once(start, std::holds_alternative<std::monostate>(m_line.manner),
-                tr("Tempo or pause is there already."));
+                Text::tr("Tempo or pause is there already."));
             m_line.manner = Pause{count(LinePlace::pause, kMostCounts,
-                tr("After pause write the counts, such as pause 3."),
-                tr("A pause has 0 to %1 counts."), 0)};
+                Text::tr("After pause write the counts, such as pause 3."),
+                Text::tr("A pause has 0 to %1 counts."), 0)};
         } else if (takeWord(u"rest")) {
-            once(start, !m_line.restSeconds, tr("The rest is there already."));
+            once(start, !m_line.restSeconds, Text::tr("The rest is there already."));
             m_line.restSeconds = rest();
         } else {
             once(start, !m_reading.hasTarget,
-                tr("There is a target already. Further sets go on a row of their own, or after "
-                   "/."));
+                Text::tr(
+                    "There is a target already. Further sets go on a row of their own, or after "
+                    "/."));
             m_line.target = target();
             m_reading.hasTarget = true;
         }
@@ -254,10 +257,10 @@ private:
     {
         const auto counts = [this](bool isFirst) {
             if (!isFirst && !takeAnyOf(u"-"))
-                stop(LinePlace::tempo, tr("Write all three counts of a tempo: tempo 4-2-0."));
+                stop(LinePlace::tempo, Text::tr("Write all three counts of a tempo: tempo 4-2-0."));
             return count(LinePlace::tempo, kMostCounts,
-                tr("After tempo write lowering-pause-lifting in counts: tempo 4-2-0."),
-                tr("Each part of a tempo has 0 to %1 counts."), 0);
+                Text::tr("After tempo write lowering-pause-lifting in counts: tempo 4-2-0."),
+                Text::tr("Each part of a tempo has 0 to %1 counts."), 0);
         };
         Tempo tempo;
         tempo.lowering = counts(true);
@@ -271,11 +274,11 @@ private:
         skipSpaces();
         const qsizetype start = m_at;
         int seconds = count(LinePlace::rest, kMostRestSeconds,
-            tr("After rest write the time: rest 3min, rest 90s or rest 2:30."),
-            tr("Write a rest of 1 to %1 seconds."));
+            Text::tr("After rest write the time: rest 3min, rest 90s or rest 2:30."),
+            Text::tr("Write a rest of 1 to %1 seconds."));
         if (takeAnyOf(u":")) {
             if (!isDigit(here()) || !isDigit(next()) || here() > u'5')
-                stop(LinePlace::restUnit, tr("Write two digits of seconds: rest 2:30."));
+                stop(LinePlace::restUnit, Text::tr("Write two digits of seconds: rest 2:30."));
             seconds = seconds * 60 + m_text.mid(m_at, 2).toInt();
             m_at += 2;
         } else {
@@ -283,10 +286,10 @@ private:
             if (takeWord(u"min"))
                 seconds *= 60;
             else if (!takeAnyOf(u"sS"))
-                stop(LinePlace::restUnit, tr("Say min or s: rest 3min, rest 90s."));
+                stop(LinePlace::restUnit, Text::tr("Say min or s: rest 3min, rest 90s."));
         }
         if (seconds > kMostRestSeconds)
-            stopAt(start, LinePlace::rest, tr("Write a rest of at most 60 minutes."));
+            stopAt(start, LinePlace::rest, Text::tr("Write a rest of at most 60 minutes."));
         return seconds;
     }
 
@@ -298,15 +301,16 @@ private:
             return drop();
         const qsizetype start = m_at;
         const double value = number(LinePlace::parts,
-            tr("Write a target: @8 for RPE, 2RIR, 75% of the max, a load such as 100kg, or a drop "
-               "from the top set such as -10%."));
+            Text::tr(
+                "Write a target: @8 for RPE, 2RIR, 75% of the max, a load such as 100kg, or a drop "
+                "from the top set such as -10%."));
         if (takeAnyOf(u"-"))
             return reserveRange(start, value);
         skipSpaces();
         if (takeAnyOf(u"%")) {
             if (value <= 0.0 || value > kMostPercent)
                 stopAt(start, LinePlace::parts,
-                    tr("Write more than 0% and at most %1%.").arg(kMostPercent));
+                    Text::tr("Write more than 0% and at most %1%.").arg(kMostPercent));
             return ShareTarget{value};
         }
         if (takeWord(u"rir")) {
@@ -316,26 +320,27 @@ private:
         const bool inPounds = takeWord(u"lb");
         if (!inPounds && !takeWord(u"kg"))
             stop(LinePlace::unit,
-                tr("Say what the number is: 75% of the max, 100kg or 225lb, 2RIR; for RPE write "
-                   "@8."));
+                Text::tr(
+                    "Say what the number is: 75% of the max, 100kg or 225lb, 2RIR; for RPE write "
+                    "@8."));
         const double loadKg = toKg(value, inPounds ? Unit::pound : Unit::kilogram);
         if (loadKg <= 0.0 || loadKg > kMostLoadKg)
             stopAt(start, LinePlace::parts,
-                tr("Write a load above 0 and at most %1 kg.").arg(kMostLoadKg));
+                Text::tr("Write a load above 0 and at most %1 kg.").arg(kMostLoadKg));
         return LoadTarget{loadKg, inPounds};
     }
 
     Target rpe()
     {
-        const QString missing = tr("After @ write the RPE, 1 to 10 in halves, such as @8.");
-        const QString wrong = tr("RPE goes from 1 to 10 in halves, such as @8 or @8.5.");
+        const QString missing = Text::tr("After @ write the RPE, 1 to 10 in halves, such as @8.");
+        const QString wrong = Text::tr("RPE goes from 1 to 10 in halves, such as @8 or @8.5.");
         RpeTarget target{inHalves(LinePlace::rpe, 1.0, 10.0, missing, wrong), {}};
         if (takeAnyOf(u"-")) {
             const qsizetype start = m_at;
             target.to = inHalves(LinePlace::rpe, 1.0, 10.0, missing, wrong);
             if (*target.to <= target.rpe)
                 stopAt(start, LinePlace::rpe,
-                    tr("A range of RPE goes from easier to harder, such as @7-8."));
+                    Text::tr("A range of RPE goes from easier to harder, such as @7-8."));
         }
         return target;
     }
@@ -343,16 +348,16 @@ private:
     Target reserveRange(qsizetype start, double from)
     {
         const qsizetype second = m_at;
-        const double to =
-            number(LinePlace::unit, tr("After - write the more reps in reserve, such as 1-2RIR."));
+        const double to = number(
+            LinePlace::unit, Text::tr("After - write the more reps in reserve, such as 1-2RIR."));
         skipSpaces();
         if (!takeWord(u"rir"))
-            stop(LinePlace::unit, tr("Only RPE and RIR take a range: @7-8 or 1-2RIR."));
+            stop(LinePlace::unit, Text::tr("Only RPE and RIR take a range: @7-8 or 1-2RIR."));
         checkReserve(start, from);
         checkReserve(second, to);
         if (to <= from)
             stopAt(second, LinePlace::unit,
-                tr("A range of reps in reserve goes from fewer to more, such as 1-2RIR."));
+                Text::tr("A range of reps in reserve goes from fewer to more, such as 1-2RIR."));
         return ReserveTarget{from, to};
     }
 
@@ -360,15 +365,16 @@ private:
     {
         if (value > kMostReserve || !isInHalves(value))
             stopAt(start, LinePlace::parts,
-                tr("Reps in reserve go from 0 to %1 in halves, such as 2RIR.").arg(kMostReserve));
+                Text::tr("Reps in reserve go from 0 to %1 in halves, such as 2RIR.")
+                    .arg(kMostReserve));
     }
 
     Target drop()
     {
         skipSpaces();
         const qsizetype start = m_at;
-        const double amount = number(
-            LinePlace::drop, tr("After - write how far below the top set: -10%, -10kg or -20lb."));
+        const double amount = number(LinePlace::drop,
+            Text::tr("After - write how far below the top set: -10%, -10kg or -20lb."));
         skipSpaces();
         DropTarget target{amount, DropTarget::In::percent};
         if (takeWord(u"kg"))
@@ -376,10 +382,11 @@ private:
         else if (takeWord(u"lb"))
             target.in = DropTarget::In::pound;
         else if (!takeAnyOf(u"%"))
-            stop(LinePlace::dropUnit, tr("Say how the drop is meant: -10%, -10kg or -20lb."));
+            stop(LinePlace::dropUnit, Text::tr("Say how the drop is meant: -10%, -10kg or -20lb."));
         const double most = target.in == DropTarget::In::percent ? 100.0 : kMostLoadKg;
         if (amount <= 0.0 || amount >= most)
-            stopAt(start, LinePlace::drop, tr("Write a drop above 0 and below %1.").arg(most));
+            stopAt(
+                start, LinePlace::drop, Text::tr("Write a drop above 0 and below %1.").arg(most));
         return target;
     }
 

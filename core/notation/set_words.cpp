@@ -1,6 +1,7 @@
 #include "core/notation/set_words.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <QLocale>
 #include <cmath>
 
@@ -10,11 +11,6 @@ namespace {
 
 constexpr double kSameLoadKg = 0.005;
 constexpr double kNotableRpe = 1.0; ///< less lies within the coarseness of a rating
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(SetWords)
-};
 
 QString number(double value)
 {

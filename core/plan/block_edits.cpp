@@ -1,20 +1,16 @@
 #include "core/plan/block_edits.h"
 
+#include "core/domain/text.h"
+#include "core/domain/week.h"
 #include "core/plan/plan_edits.h"
 #include "core/plan/template.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(BlockEdits)
-};
 
 QString shortDay(QDate day)
 {
@@ -118,7 +114,7 @@ BlockEdit copyBlock(
     copied.start = start;
     BlockEdit result = putBlock(copied, plan);
     if (result.refused.isEmpty())
-        result.edit.cards = copyDays(plan.cards, block.start, 7 * block.weeks, plan.cards,
+        result.edit.cards = copyDays(plan.cards, block.start, kWeekDays * block.weeks, plan.cards,
             block.lifter, start, OnOccupiedDays::keep, newId)
                                 .cards;
     return result;

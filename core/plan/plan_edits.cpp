@@ -20,35 +20,6 @@ const Card &theCard(const std::vector<Card> &cards, CardId id)
     return *it;
 }
 
-std::vector<Card> without(std::vector<Card> cards, CardId id)
-{
-    std::erase_if(cards, [id](const Card &c) { return c.id == id; });
-    return cards;
-}
-
-/// `cards` with the day renumbered from the top.
-void renumber(std::vector<Card> &cards, QDate day)
-{
-    int position = 0;
-    for (const Card &next : cardsOn(cards, day)) {
-        const auto card = cards.begin() + (find(cards, next.id) - cards.cbegin());
-        card->position = position++;
-    }
-}
-
-/// `cards` with `card` pushed in at card.position of card.day.
-std::vector<Card> with(std::vector<Card> cards, Card card)
-{
-    renumber(cards, card.day);
-    const int end = int(cardsOn(cards, card.day).size());
-    card.position = std::clamp(card.position, 0, end);
-    for (Card &other : cards)
-        if (other.day == card.day && other.position >= card.position)
-            ++other.position;
-    cards.push_back(card);
-    return cards;
-}
-
 Edit replaceCard(const Card &before, const Card &after)
 {
     return difference({before}, {after});
@@ -68,19 +39,9 @@ Edit difference(const std::vector<Card> &before, const std::vector<Card> &after)
     return edit;
 }
 
-std::vector<Card> cardsOn(const std::vector<Card> &cards, QDate day)
-{
-    std::vector<Card> chosen;
-    std::copy_if(cards.begin(), cards.end(), std::back_inserter(chosen),
-        [day](const Card &c) { return c.day == day; });
-    std::stable_sort(chosen.begin(), chosen.end(),
-        [](const Card &a, const Card &b) { return a.position < b.position; });
-    return chosen;
-}
-
 Edit addCard(const std::vector<Card> &cards, const Card &card)
 {
-    return difference(cards, with(cards, card));
+    return difference(cards, withCard(cards, card));
 }
 
 Edit moveCard(const std::vector<Card> &cards, CardId id, QDate day, int position)
@@ -89,16 +50,8 @@ Edit moveCard(const std::vector<Card> &cards, CardId id, QDate day, int position
     const QDate from = card.day;
     card.day = day;
     card.position = position;
-    std::vector<Card> after = with(without(cards, id), card);
+    std::vector<Card> after = withCard(withoutCard(cards, id), card);
     renumber(after, from);
-    return difference(cards, after);
-}
-
-Edit removeCard(const std::vector<Card> &cards, CardId id)
-{
-    const QDate day = theCard(cards, id).day;
-    std::vector<Card> after = without(cards, id);
-    renumber(after, day);
     return difference(cards, after);
 }
 
@@ -106,7 +59,7 @@ Edit addCards(const std::vector<Card> &cards, const std::vector<Card> &added)
 {
     std::vector<Card> after = cards;
     for (const Card &card : added)
-        after = with(std::move(after), card);
+        after = withCard(std::move(after), card);
     return difference(cards, after);
 }
 
@@ -115,18 +68,10 @@ Edit removeCards(const std::vector<Card> &cards, const std::vector<CardId> &ids)
     std::vector<Card> after = cards;
     for (const CardId id : ids) {
         const QDate day = theCard(after, id).day;
-        after = without(std::move(after), id);
+        after = withoutCard(std::move(after), id);
         renumber(after, day);
     }
     return difference(cards, after);
-}
-
-Edit duplicateCard(const std::vector<Card> &cards, CardId id, CardId copy)
-{
-    Card card = theCard(cards, id);
-    card.id = copy;
-    ++card.position;
-    return addCard(cards, card);
 }
 
 Edit changeSetLine(const std::vector<Card> &cards, CardId id, const QString &setLine)

@@ -1,18 +1,15 @@
 #pragma once
 
 #include "core/domain/edit.h"
+#include "core/plan/card_order.h"
 
 #include <QString>
 #include <vector>
 
 /// What a coach does to cards, as edits. All take `cards`: every card of one lifter on the days
-/// concerned, in any order (more days do no harm). Positions stay 0, 1, 2 ... in each day without
-/// gaps. A position beyond the day's end means its end.
+/// concerned, in any order (more days do no harm); core/plan/card_order.h says how they stand.
 /// @throws std::invalid_argument for a card id that is not among `cards`
 namespace core {
-
-/// The cards of one day, by position.
-[[nodiscard]] std::vector<Card> cardsOn(const std::vector<Card> &cards, QDate day);
 
 /// The edit that makes `after` of `before`: only the rows that differ.
 [[nodiscard]] Edit difference(const std::vector<Card> &before, const std::vector<Card> &after);
@@ -23,15 +20,10 @@ namespace core {
 /// `position` is the place that the card has afterwards. Empty when nothing would change.
 [[nodiscard]] Edit moveCard(const std::vector<Card> &cards, CardId id, QDate day, int position);
 
-[[nodiscard]] Edit removeCard(const std::vector<Card> &cards, CardId id);
-
 /// Several at once, all or none: new cards, each put on its day at its position, one after the
 /// other; cards taken out.
 [[nodiscard]] Edit addCards(const std::vector<Card> &cards, const std::vector<Card> &added);
 [[nodiscard]] Edit removeCards(const std::vector<Card> &cards, const std::vector<CardId> &ids);
-
-/// A copy with the id `copy`, right below the card itself.
-[[nodiscard]] Edit duplicateCard(const std::vector<Card> &cards, CardId id, CardId copy);
 
 /// Empty when the text is what is there.
 [[nodiscard]] Edit changeSetLine(const std::vector<Card> &cards, CardId id, const QString &setLine);

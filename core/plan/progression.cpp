@@ -1,8 +1,9 @@
 #include "core/plan/progression.h"
 
+#include "core/domain/text.h"
 #include "core/domain/units.h"
+#include "core/domain/week.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <stdexcept>
@@ -10,11 +11,6 @@
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Progression)
-};
 
 double twoDecimals(double value)
 {
@@ -155,7 +151,7 @@ Progression progress(std::span<const Card> week, const ProgressionRule &rule, in
         for (const Card &card : week) {
             Card row = card;
             row.id = newId();
-            row.day = card.day.addDays(7 * on);
+            row.day = card.day.addDays(kWeekDays * on);
             ParsedSetLines parsed = parseSetLines(card.setLine);
             if (!parsed.error && !parsed.lines.empty()) {
                 for (SetLine &line : parsed.lines)

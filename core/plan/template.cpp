@@ -1,10 +1,10 @@
 #include "core/plan/template.h"
 
+#include "core/domain/text.h"
 #include "core/domain/variation.h"
 #include "core/plan/plan_edits.h"
 #include "core/plan/touch_swap.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <map>
 #include <set>
@@ -13,11 +13,6 @@
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Template)
-};
 
 const Variation *byCode(std::span<const Variation> catalogue, const QString &code)
 {
@@ -115,36 +110,6 @@ private:
     std::map<int, CardId> m_cardOf;
 };
 
-/// The plan while the template is merged into it.
-struct Merge
-{
-    std::vector<Card> cards;
-
-    Card &of(CardId id)
-    {
-        return *std::find_if(
-            cards.begin(), cards.end(), [id](const Card &c) { return c.id == id; });
-    }
-    void put(Card card)
-    {
-        const int end = int(cardsOn(cards, card.day).size());
-        card.position = std::min(card.position, end);
-        for (Card &other : cards)
-            if (other.day == card.day && other.position >= card.position)
-                ++other.position;
-        cards.push_back(card);
-    }
-    void renumber()
-    {
-        std::set<QDate> days;
-        for (const Card &card : cards)
-            days.insert(card.day);
-        for (const QDate day : days)
-            for (int position = 0; const Card &card : cardsOn(cards, day))
-                of(card.id).position = position++;
-    }
-};
-
 /// Takes over what the template changed, unless the coach changed it too.
 template <class Value> bool follow(Value &mine, const Value &before, const Value &now)
 {
@@ -232,7 +197,7 @@ TemplateResult applyTemplate(
     result.remarks.removeDuplicates();
 
     const std::map<int, CardId> mine = Matching(before, use.cards).cardOf();
-    Merge merge{use.cards};
+    std::vector<Card> merged = use.cards;
     int differences = 0;
     for (const auto &[key, was] : before) {
         const auto card = mine.find(key);
@@ -241,10 +206,11 @@ TemplateResult applyTemplate(
             differences += row == now.end() ? 0 : 1; // taken out by the coach, and stays out
             continue;
         }
-        Card &kept = merge.of(card->second);
+        Card &kept = *std::find_if(merged.begin(), merged.end(),
+            [id = card->second](const Card &c) { return c.id == id; });
         if (row == now.end()) {
             if (kept.day == was.day && isSameContent(kept, was))
-                std::erase_if(merge.cards, [&](const Card &c) { return c.id == card->second; });
+                merged = withoutCard(std::move(merged), card->second);
             else
                 ++differences;
             continue;
@@ -255,7 +221,11 @@ TemplateResult applyTemplate(
             & follow(kept.day, was.day, row->second.day);
         differences += follows ? 0 : 1;
     }
-    merge.renumber();
+    std::set<QDate> days;
+    for (const Card &card : merged)
+        days.insert(card.day);
+    for (const QDate day : days)
+        renumber(merged, day);
     std::vector<Card> added;
     for (const auto &[key, row] : now)
         if (!before.contains(key))
@@ -266,11 +236,11 @@ TemplateResult applyTemplate(
     for (Card &row : added) {
         row.id = newId();
         if (!use.before) // the first time: below what is there
-            row.position = int(cardsOn(merge.cards, row.day).size());
-        merge.put(row);
+            row.position = int(cardsOn(merged, row.day).size());
+        merged = withCard(std::move(merged), row);
     }
     addRemark(result.remarks, differences);
-    result.edit = difference(use.cards, merge.cards);
+    result.edit = difference(use.cards, merged);
     return result;
 }
 

@@ -1,16 +1,12 @@
 #include "core/plan/touch_swap.h"
 
-#include <QCoreApplication>
+#include "core/domain/text.h"
+
 #include <algorithm>
 
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(TouchSwap)
-};
 
 const Variation *byCode(std::span<const Variation> catalogue, const QString &code)
 {

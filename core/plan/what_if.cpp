@@ -1,11 +1,11 @@
 #include "core/plan/what_if.h"
 
+#include "core/domain/text.h"
 #include "core/domain/training_history.h"
 #include "core/domain/week.h"
 #include "core/loads/estimate_words.h"
 #include "core/strength/interval.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -21,11 +21,6 @@ constexpr int kFewestHabitWeeks = 4;
 constexpr int kFutures = 400;
 constexpr double kDoubt = 1.0 / 3.0; ///< SD of ln g and of ln time constants between futures
 constexpr unsigned kSeed = 20260302;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(WhatIf)
-};
 
 /// Tonnage of the lift on each day from `first` on.
 struct DailyTonnage
@@ -49,18 +44,18 @@ bool isOfLift(const WhatIfInput &input, VariationId id)
 
 DailyTonnage done(const WhatIfInput &input)
 {
-    DailyTonnage daily{
-        input.from.addDays(-7 * kHabitWeeks), std::vector<double>(size_t(7 * kHabitWeeks), 0.0)};
+    DailyTonnage daily{input.from.addDays(-kWeekDays * kHabitWeeks),
+        std::vector<double>(size_t(kWeekDays * kHabitWeeks), 0.0)};
     for (const LoggedSession &session : input.sessions)
         for (const SetEntry &set : session.sets)
             if (isOfLift(input, set.variation))
-                daily.add(session.day, set.loadKg * set.repsDone);
+                daily.add(session.day, tonnageKg(set));
     return daily;
 }
 
 DailyTonnage planned(const WhatIfInput &input, std::span<const ResolvedCard> cards)
 {
-    const QDate last = mondayOf(input.from).addDays(7 * input.weeks - 1);
+    const QDate last = mondayOf(input.from).addDays(kWeekDays * input.weeks - 1);
     DailyTonnage daily{input.from, std::vector<double>(size_t(input.from.daysTo(last) + 1), 0.0)};
     for (const ResolvedCard &card : cards)
         if (isOfLift(input, card.card.variation))
@@ -74,13 +69,13 @@ double habitOf(const DailyTonnage &daily)
 {
     double sum = 0.0;
     int trained = 0;
-    for (size_t week = 0; week + 7 <= daily.kg.size(); week += 7) {
+    for (size_t week = 0; week + kWeekDays <= daily.kg.size(); week += kWeekDays) {
         const double kg = std::accumulate(
-            daily.kg.begin() + qint64(week), daily.kg.begin() + qint64(week) + 7, 0.0);
+            daily.kg.begin() + qint64(week), daily.kg.begin() + qint64(week) + kWeekDays, 0.0);
         sum += kg;
         trained += kg > 0.0 ? 1 : 0;
     }
-    return trained < kFewestHabitWeeks ? 0.0 : sum / (7.0 * trained);
+    return trained < kFewestHabitWeeks ? 0.0 : sum / (double(kWeekDays) * trained);
 }
 
 std::vector<double> multiples(const DailyTonnage &daily, double habit)
@@ -138,7 +133,7 @@ Futures simulate(const std::vector<Nature> &all, std::span<const double> past,
             respond(future, nature.fitnessDays, nature.fatigueDays, now);
         std::vector<double> effect;
         std::vector<double> fatigue;
-        for (size_t day = size_t(firstWeekDays) - 1; day < path.size(); day += 7) {
+        for (size_t day = size_t(firstWeekDays) - 1; day < path.size(); day += kWeekDays) {
             effect.push_back(nature.fitnessShare * (path[day].fitness - now.fitness)
                 - nature.fatigueShare() * (path[day].fatigue - now.fatigue));
             fatigue.push_back(path[day].fatigue);
@@ -184,7 +179,7 @@ WhatIf summed(const WhatIfInput &input, const std::vector<Nature> &all, const Fu
 {
     WhatIf result;
     for (size_t week = 0; week < futures.effect.front().size(); ++week) {
-        const int lastDay = firstWeekDays - 1 + 7 * int(week);
+        const int lastDay = firstWeekDays - 1 + kWeekDays * int(week);
         WhatIfWeek row;
         row.sunday = input.from.addDays(lastDay);
         const auto engine = input.estimate.estimate.maxOn(engineDay(row.sunday));
@@ -196,10 +191,10 @@ WhatIf summed(const WhatIfInput &input, const std::vector<Nature> &all, const Fu
         });
         row.max = {std::exp(ln.value), std::exp(ln.low90), std::exp(ln.high90)};
         row.fatigue = across(all.size(), [&](size_t i) { return futures.fatigue[i][week]; });
-        for (int day = std::max(lastDay - 6, 0); day <= lastDay; ++day)
+        for (int day = std::max(lastDay - kWeekDays + 1, 0); day <= lastDay; ++day)
             row.tonnageKg += plan.kg[size_t(day)];
-        for (const WeekLoad &load : weeksBefore(
-                 mondayOf(row.sunday).addDays(7), 1, input.sessions, input.catalogue, input.lift))
+        for (const WeekLoad &load : weeksBefore(mondayOf(row.sunday).addDays(kWeekDays), 1,
+                 input.sessions, input.catalogue, input.lift))
             row.tonnageKg += load.tonnageKg;
         result.weeks.push_back(row);
     }
@@ -243,7 +238,7 @@ WhatIfComparison compare(const WhatIfInput &input, std::span<const ResolvedCard>
         return result;
     }
     const std::vector<Nature> all = natures();
-    const int firstWeekDays = 8 - input.from.dayOfWeek();
+    const int firstWeekDays = kWeekDays + 1 - input.from.dayOfWeek();
     const auto futuresOf = [&](const DailyTonnage &plan) {
         return simulate(all, multiples(past, habit), multiples(plan, habit), firstWeekDays);
     };

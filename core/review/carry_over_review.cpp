@@ -1,8 +1,8 @@
 #include "core/review/carry_over_review.h"
 
+#include "core/domain/text.h"
 #include "core/loads/implied_max.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -12,11 +12,6 @@ namespace core {
 namespace {
 
 constexpr double kLeastRpe = 6.0; ///< ratings far from failure say little about the max
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(CarryOver)
-};
 
 QString signedPercent(double factor)
 {

@@ -1,9 +1,9 @@
 #include "core/review/squad.h"
 
+#include "core/domain/text.h"
 #include "core/domain/week.h"
 #include "core/notation/set_words.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -22,11 +22,6 @@ constexpr double kLowReadiness = 2.5;
 constexpr double kClearChange = 0.01, kFall = -0.015; ///< share in four weeks
 constexpr int kAwayDays = 10, kMeetDays = 28;
 constexpr double kLeastSurprise = 2.5; ///< SD
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Squad)
-};
 
 QString shortDate(QDate day)
 {
@@ -113,7 +108,7 @@ private:
                 ++m_row.missed;
         }
         for (QDate monday = mondayOf(m_input.today); weeks.contains(monday);
-             monday = monday.addDays(7))
+             monday = monday.addDays(kWeekDays))
             ++m_row.plannedWeeks;
     }
 

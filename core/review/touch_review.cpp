@@ -1,9 +1,9 @@
 #include "core/review/touch_review.h"
 
+#include "core/domain/text.h"
 #include "core/domain/touch_score.h"
 #include "core/loads/implied_max.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <cmath>
 
@@ -16,11 +16,6 @@ namespace {
 
 constexpr double kSoftFrom = 0.85, kSinkingUpTo = 0.80; ///< shares of the max
 constexpr int kLight = 2, kRests = 3;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(TouchReview)
-};
 
 QString percent(double share)
 {

@@ -15,7 +15,7 @@ namespace {
 struct Gathered
 {
     WeekMeasures measures;
-    std::array<double, 7> dailyKg{};
+    std::array<double, kWeekDays> dailyKg{};
     double maxSum = 0.0; ///< reps x max
     double maxKg = 0.0;  ///< tonnage of the sets with a known max
 };
@@ -30,9 +30,8 @@ void add(Gathered &week, const LoggedSession &session, const LiftEstimate &lift,
         if (!variation || row < 0)
             continue;
         WeekMeasures &measures = week.measures;
-        const double tonnage = set.loadKg * set.repsDone;
-        measures.lifts += set.repsDone;
-        measures.tonnageKg += tonnage;
+        const double tonnage = tonnageKg(set);
+        measures.done.add(set);
         measures.tensionSeconds += set.repsDone * secondsUnderTension(*variation);
         week.dailyKg[size_t(session.day.dayOfWeek() - 1)] += tonnage;
         if (max && size_t(row) < lift.estimate.variations.size()) {
@@ -75,10 +74,10 @@ std::vector<WeekMeasures> weekMeasures(
     if (weeks.empty())
         return result;
     for (QDate monday = weeks.begin()->first; monday <= weeks.rbegin()->first;
-         monday = monday.addDays(7)) {
+         monday = monday.addDays(kWeekDays)) {
         const auto found = weeks.find(monday);
         Gathered week = found == weeks.end() ? Gathered{} : found->second;
-        week.measures.monday = monday;
+        week.measures.done.monday = monday;
         if (week.maxSum > 0.0)
             week.measures.averageIntensity = week.maxKg / week.maxSum;
         week.measures.monotony = strength::monotony(week.dailyKg);

@@ -1,9 +1,9 @@
 #pragma once
 
 #include "core/domain/card.h"
+#include "core/domain/training_history.h"
 #include "core/loads/lift_estimate.h"
 
-#include <QDate>
 #include <array>
 #include <optional>
 #include <span>
@@ -22,9 +22,7 @@ inline constexpr size_t kZones = kZoneBounds.size() + 1;
 
 struct WeekMeasures
 {
-    QDate monday;
-    int lifts = 0; ///< reps done
-    double tonnageKg = 0.0;
+    WeekLoad done;
     /// Tonnage / (reps x estimated competition max of the day), 0..1; empty without reps or max.
     std::optional<double> averageIntensity;
     std::array<int, kZones> zones{};

@@ -1,9 +1,9 @@
 #include "core/storage/backup.h"
 
 #include "core/domain/storage_error.h"
+#include "core/domain/text.h"
 #include "core/storage/database.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QRegularExpression>
@@ -27,9 +27,8 @@ QDate dayOf(const QString &fileName)
 
 [[noreturn]] void fail(const QString &path, const QString &detail)
 {
-    throw StorageError(QCoreApplication::translate("Backup",
-                           "No backup could be made in %1. Free some space and check the "
-                           "permissions of the folder.")
+    throw StorageError(Text::tr("No backup could be made in %1. Free some space and check the "
+                                "permissions of the folder.")
                            .arg(QDir::toNativeSeparators(QFileInfo(path).path())),
         detail);
 }
@@ -102,7 +101,7 @@ QString copyOutOfBackups(const QString &backup)
     if (!file.copy(part) || !QFile::rename(part, copy)) {
         QFile::remove(part);
         throw StorageError(
-            QCoreApplication::translate("Backup",
+            Text::tr(
                 "The backup could not be copied to %1. Free some space and check the permissions "
                 "of the folder.")
                 .arg(QDir::toNativeSeparators(copy)),

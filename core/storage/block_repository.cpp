@@ -1,19 +1,13 @@
+#include "core/domain/text.h"
 #include "core/storage/repositories.h"
 
 #include "core/domain/storage_error.h"
 #include "core/storage/database.h"
 #include "core/storage/number_words.h"
 
-#include <QCoreApplication>
-
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Storage)
-};
 
 const QString kSelect = QStringLiteral(
     "SELECT id, lifter_id, name, purpose, start, weeks, deload_weeks, template_id FROM block"

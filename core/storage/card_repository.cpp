@@ -1,8 +1,7 @@
+#include "core/domain/text.h"
 #include "core/storage/repositories.h"
 
 #include "core/storage/database.h"
-
-#include <QCoreApplication>
 
 namespace core {
 
@@ -68,7 +67,7 @@ void CardRepository::remove(CardId id)
 QString CardRepository::describe(const Card &card)
 {
     const std::optional<Lifter> lifter = LifterRepository(m_db).find(card.lifter);
-    return QCoreApplication::translate("Storage", "Card %1 of %2 on %3")
+    return Text::tr("Card %1 of %2 on %3")
         .arg(QString::number(card.position + 1), lifter ? lifter->name : QStringLiteral("?"),
             card.day.toString(Qt::ISODate));
 }

@@ -1,19 +1,14 @@
+#include "core/domain/text.h"
 #include "core/storage/repositories.h"
 
 #include "core/domain/storage_error.h"
 #include "core/storage/database.h"
 
-#include <QCoreApplication>
 #include <unordered_map>
 
 namespace core {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Storage)
-};
 
 /// @param where  the same for both tables, on the check-in's columns
 std::vector<CheckIn> read(Database &db, const QString &where, const QVariantList &values)

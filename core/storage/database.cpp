@@ -1,8 +1,8 @@
 #include "core/storage/database.h"
 
 #include "core/domain/storage_error.h"
+#include "core/domain/text.h"
 
-#include <QCoreApplication>
 #include <QSqlError>
 #include <QUrl>
 #include <QUuid>
@@ -11,34 +11,29 @@ namespace core {
 
 namespace {
 
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Database", text);
-}
-
 /// SQLite's primary result codes that a coach can do something about.
 QString wordsFor(const QSqlError &error)
 {
     switch (error.nativeErrorCode().toInt() & 0xff) {
     case 5: // SQLITE_BUSY
     case 6: // SQLITE_LOCKED
-        return tr("Another program is using the roster file. Close it there and try again.");
+        return Text::tr("Another program is using the roster file. Close it there and try again.");
     case 8: // SQLITE_READONLY
-        return tr("The roster file cannot be written. Check its permissions.");
+        return Text::tr("The roster file cannot be written. Check its permissions.");
     case 10: // SQLITE_IOERR
-        return tr("The disk reported an error. Nothing of this step was kept.");
+        return Text::tr("The disk reported an error. Nothing of this step was kept.");
     case 11: // SQLITE_CORRUPT
     case 26: // SQLITE_NOTADB
-        return tr("The roster file is damaged. Open the newest backup beside it.");
+        return Text::tr("The roster file is damaged. Open the newest backup beside it.");
     case 13: // SQLITE_FULL
-        return tr(
+        return Text::tr(
             "The disk is full. Free some space and try again; nothing of this step was kept.");
     case 14: // SQLITE_CANTOPEN
-        return tr("The roster file cannot be opened. Check the folder and its permissions.");
+        return Text::tr("The roster file cannot be opened. Check the folder and its permissions.");
     case 19: // SQLITE_CONSTRAINT
-        return tr("The roster refused the change, since other rows depend on what it was.");
+        return Text::tr("The roster refused the change, since other rows depend on what it was.");
     default:
-        return tr("The roster file could not be read or written.");
+        return Text::tr("The roster file could not be read or written.");
     }
 }
 

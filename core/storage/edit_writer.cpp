@@ -1,20 +1,15 @@
 #include "core/storage/edit_writer.h"
 
 #include "core/domain/storage_error.h"
+#include "core/domain/text.h"
 #include "core/storage/database.h"
 #include "core/storage/stored_rows.h"
 
-#include <QCoreApplication>
 #include <unordered_set>
 
 namespace core {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("EditWriter", text);
-}
 
 template <class Row> auto idsOf(const std::vector<Row> &rows)
 {
@@ -57,7 +52,7 @@ void EditWriter::carryOut(Repository repository, const RowChange<Row> &change)
 
     for (const Row &row : change.before)
         if (repository.find(row.id) != row)
-            throw StorageError(tr(
+            throw StorageError(Text::tr(
                 "%1 was changed or removed in the meantime. Nothing was changed; look at it once "
                 "more and try again.")
                                    .arg(repository.describe(row)));
@@ -73,10 +68,10 @@ void EditWriter::carryOut(Repository repository, const RowChange<Row> &change)
     for (const Row &row : change.after) {
         QStringList wrong = problems(row);
         if (!row.id.isValid())
-            wrong << tr("It has no id.");
+            wrong << Text::tr("It has no id.");
         if (!wrong.isEmpty())
             throw StorageError(
-                tr("%1 cannot be saved. %2").arg(repository.describe(row), wrong.join(u' ')));
+                Text::tr("%1 cannot be saved. %2").arg(repository.describe(row), wrong.join(u' ')));
         if constexpr (UpdatesInPlace<Repository, Row>) {
             if (before.contains(row.id)) {
                 repository.update(row);
@@ -89,7 +84,8 @@ void EditWriter::carryOut(Repository repository, const RowChange<Row> &change)
             if (e.detail().isEmpty()) // says by itself what is wrong
                 throw;
             throw StorageError(
-                tr("%1 cannot be saved. %2").arg(repository.describe(row), e.words()), e.detail());
+                Text::tr("%1 cannot be saved. %2").arg(repository.describe(row), e.words()),
+                e.detail());
         }
     }
 }
@@ -102,14 +98,17 @@ void EditWriter::refuseDangling()
     const QString child = rows.text();
     rows.skip(1);
     const QString parent = rows.text();
-    QString words = tr("The variation is still used by a card or in a log. Retire it instead; "
-                       "nothing was changed.");
+    QString words =
+        Text::tr("The variation is still used by a card or in a log. Retire it instead; "
+                 "nothing was changed.");
     if (parent == QStringLiteral("lifter"))
-        words = tr("The lifter still has a plan or a log. Archive the lifter instead; nothing was "
-                   "changed.");
+        words = Text::tr(
+            "The lifter still has a plan or a log. Archive the lifter instead; nothing was "
+            "changed.");
     else if (parent == QStringLiteral("block_template"))
-        words = tr("A block was laid out by this version of the template, so it is kept; nothing "
-                   "was changed.");
+        words =
+            Text::tr("A block was laid out by this version of the template, so it is kept; nothing "
+                     "was changed.");
     throw StorageError(words, QStringLiteral("%1 refers to %2").arg(child, parent));
 }
 

@@ -1,20 +1,15 @@
+#include "core/domain/text.h"
 #include "core/storage/repositories.h"
 
 #include "core/domain/storage_error.h"
 #include "core/storage/database.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <unordered_map>
 
 namespace core {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Storage", text);
-}
 
 /// Two names with the same key are one name.
 QString nameKey(const QString &name)
@@ -151,8 +146,8 @@ void LifterRepository::insertParts(const Lifter &lifter)
 
 QString LifterRepository::describe(const Lifter &lifter)
 {
-    return lifter.name.trimmed().isEmpty() ? tr("The new lifter")
-                                           : tr("Lifter %1").arg(lifter.name);
+    return lifter.name.trimmed().isEmpty() ? Text::tr("The new lifter")
+                                           : Text::tr("Lifter %1").arg(lifter.name);
 }
 
 void LifterRepository::refuseTakenName(const Lifter &lifter)
@@ -164,10 +159,12 @@ void LifterRepository::refuseTakenName(const Lifter &lifter)
         return;
     const QString name = taken.text();
     throw StorageError((taken.boolean()
-            ? tr("There is an archived lifter named %1 already. Bring that one back, or choose "
-                 "another name.")
-            : tr("There is a lifter named %1 already. Choose another name, so that the two can be "
-                 "told apart."))
+            ? Text::tr(
+                "There is an archived lifter named %1 already. Bring that one back, or choose "
+                "another name.")
+            : Text::tr(
+                "There is a lifter named %1 already. Choose another name, so that the two can be "
+                "told apart."))
                            .arg(name));
 }
 

@@ -1,9 +1,9 @@
 #include "core/storage/migrations.h"
 
 #include "core/domain/storage_error.h"
+#include "core/domain/text.h"
 #include "core/storage/database.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFile>
 #include <sqlite3.h>
@@ -34,9 +34,8 @@ const std::vector<Migration> &migrations()
             scripts.entryList({QStringLiteral("*.sql")}, QDir::Files, QDir::Name)) {
             QFile file(scripts.filePath(name));
             if (!file.open(QIODevice::ReadOnly))
-                throw StorageError(QCoreApplication::translate("Migrations",
-                                       "The program lacks a part of itself; install it again."),
-                    name);
+                throw StorageError(
+                    Text::tr("The program lacks a part of itself; install it again."), name);
             steps.push_back({statementsOf(file.readAll())});
         }
         return steps;
@@ -47,9 +46,9 @@ const std::vector<Migration> &migrations()
 void refuseNewer(int version, const std::vector<Migration> &steps)
 {
     if (version > int(steps.size()))
-        throw StorageError(QCoreApplication::translate("Migrations",
-                               "The roster was made by a newer version of Benchwright. It was left "
-                               "as it is; update Benchwright to open it."),
+        throw StorageError(
+            Text::tr("The roster was made by a newer version of Benchwright. It was left "
+                     "as it is; update Benchwright to open it."),
             QStringLiteral("schema %1, known are %2").arg(version).arg(steps.size()));
 }
 
@@ -68,7 +67,7 @@ void migrate(Database &db, const std::vector<Migration> &steps, const std::funct
                 db.run(statement);
     } catch (const StorageError &e) {
         throw StorageError(
-            QCoreApplication::translate("Migrations",
+            Text::tr(
                 "The roster could not be brought to this version of Benchwright. It was left as it "
                 "is; open it with the version that made it."),
             e.detail());

@@ -1,10 +1,10 @@
 #include "core/storage/probe.h"
 
 #include "core/domain/storage_error.h"
+#include "core/domain/text.h"
 #include "core/storage/database.h"
 #include "core/storage/migrations.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QTemporaryDir>
@@ -14,14 +14,9 @@ namespace core {
 
 namespace {
 
-QString tr(const char *text)
+[[noreturn]] void refuse(const QString &words, const QString &path, const QString &detail = {})
 {
-    return QCoreApplication::translate("Probe", text);
-}
-
-[[noreturn]] void refuse(const char *words, const QString &path, const QString &detail = {})
-{
-    throw StorageError(tr(words).arg(QDir::toNativeSeparators(path)), detail);
+    throw StorageError(words.arg(QDir::toNativeSeparators(path)), detail);
 }
 
 void checkContents(Database &db, const QString &path)
@@ -29,8 +24,7 @@ void checkContents(Database &db, const QString &path)
     refuseNewer(db.userVersion(), migrations());
     const QString verdict = db.value(QStringLiteral("PRAGMA quick_check(1)")).toString();
     if (verdict != QStringLiteral("ok"))
-        refuse(QT_TRANSLATE_NOOP("Probe",
-                   "%1 is damaged. It was left as it is; open the newest backup beside it."),
+        refuse(Text::tr("%1 is damaged. It was left as it is; open the newest backup beside it."),
             path, verdict);
 }
 
@@ -42,7 +36,7 @@ void checkCopy(const QString &path, const QString &logSuffix)
     const QString copy = folder.filePath(QStringLiteral("roster"));
     if (!QFile::copy(path, copy) || !QFile::copy(path + logSuffix, copy + logSuffix))
         refuse(
-            QT_TRANSLATE_NOOP("Probe",
+            Text::tr(
                 "There is no room to check %1 after a crash. Free some space for temporary files "
                 "and try again."),
             path, folder.path());
@@ -59,27 +53,22 @@ void probeHeader(const QString &path)
     constexpr int kApplicationIdAt = 68;
     const QFileInfo info(path);
     if (!info.exists())
-        refuse(
-            QT_TRANSLATE_NOOP("Probe", "There is no file %1. It may have been moved or renamed."),
-            path);
+        refuse(Text::tr("There is no file %1. It may have been moved or renamed."), path);
     if (!info.isFile())
-        refuse(QT_TRANSLATE_NOOP("Probe", "%1 is not a file."), path);
+        refuse(Text::tr("%1 is not a file."), path);
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        refuse(QT_TRANSLATE_NOOP("Probe", "%1 cannot be read. Check its permissions."), path,
-            file.errorString());
+        refuse(Text::tr("%1 cannot be read. Check its permissions."), path, file.errorString());
     const QByteArray header = file.read(kHeaderBytes);
     if (header.size() < kHeaderBytes || !header.startsWith(QByteArrayView("SQLite format 3\0", 16))
         || qFromBigEndian<qint32>(header.constData() + kApplicationIdAt) != kApplicationId)
         refuse(
-            QT_TRANSLATE_NOOP("Probe",
+            Text::tr(
                 "%1 is not a roster of Benchwright. It was left as it is. To read a training log, "
                 "use Import; if it was a roster once, open the newest backup beside it."),
             path);
     if (!info.isWritable())
-        refuse(QT_TRANSLATE_NOOP(
-                   "Probe", "%1 is read-only. Copy it to a folder of yours and open it there."),
-            path);
+        refuse(Text::tr("%1 is read-only. Copy it to a folder of yours and open it there."), path);
 }
 
 void probeContents(const QString &path)

@@ -2,6 +2,7 @@
 
 #include "core/csv/catalogue_csv.h"
 #include "core/domain/storage_error.h"
+#include "core/domain/text.h"
 #include "core/storage/backup.h"
 #include "core/storage/database.h"
 #include "core/storage/edit_writer.h"
@@ -9,7 +10,6 @@
 #include "core/storage/probe.h"
 #include "core/storage/stored_rows.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QLockFile>
@@ -17,11 +17,6 @@
 namespace core {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("RosterFile", text);
-}
 
 QString shown(const QString &path)
 {
@@ -39,12 +34,12 @@ std::unique_ptr<QLockFile> lock(const QString &path)
         return lock;
     if (lock->error() == QLockFile::LockFailedError)
         throw StorageError(
-            tr("%1 is open in another window of Benchwright. Go on there, or close it first.")
+            Text::tr("%1 is open in another window of Benchwright. Go on there, or close it first.")
                 .arg(shown(path)));
-    throw StorageError(
-        tr("The folder of %1 cannot be written. Copy the roster to a folder of yours and open it "
-           "there.")
-            .arg(shown(path)));
+    throw StorageError(Text::tr(
+        "The folder of %1 cannot be written. Copy the roster to a folder of yours and open it "
+        "there.")
+                           .arg(shown(path)));
 }
 
 void setUp(Database &db)
@@ -120,12 +115,14 @@ RosterFile::~RosterFile() = default;
 RosterFile RosterFile::create(const QString &path)
 {
     if (QFileInfo::exists(path))
-        throw StorageError(tr("There is a file %1 already. Choose another name.").arg(shown(path)));
+        throw StorageError(
+            Text::tr("There is a file %1 already. Choose another name.").arg(shown(path)));
     for (const QString &logSuffix : kLogSuffixes)
         if (QFileInfo::exists(path + logSuffix)) // SQLite would work the old log into the new file
-            throw StorageError(tr("There are remains of an earlier roster named %1. Choose another "
-                                  "name.")
-                                   .arg(shown(path)),
+            throw StorageError(
+                Text::tr("There are remains of an earlier roster named %1. Choose another "
+                         "name.")
+                    .arg(shown(path)),
                 path + logSuffix);
     {
         const auto held = lock(path);
@@ -137,8 +134,9 @@ RosterFile RosterFile::create(const QString &path)
             build(part);
             QFile file(part);
             if (!file.rename(path)) // never over an existing file
-                throw StorageError(tr("%1 could not be made. Check the permissions of its folder.")
-                                       .arg(shown(path)),
+                throw StorageError(
+                    Text::tr("%1 could not be made. Check the permissions of its folder.")
+                        .arg(shown(path)),
                     file.errorString());
         } catch (const StorageError &) {
             QFile::remove(part);
@@ -165,9 +163,10 @@ std::unique_ptr<RosterFile::Impl> RosterFile::openWithoutBackup(const QString &p
     const QString real =
         QFileInfo(path).canonicalFilePath(); // one lock, whatever leads to the file
     if (isBackup(real))
-        throw StorageError(tr("%1 is a backup. Copy it out of its folder, under another name, and "
-                              "open the copy.")
-                               .arg(shown(real)));
+        throw StorageError(
+            Text::tr("%1 is a backup. Copy it out of its folder, under another name, and "
+                     "open the copy.")
+                .arg(shown(real)));
     auto held = lock(real);
     probeContents(real);
     auto impl = std::make_unique<Impl>(real, std::move(held));

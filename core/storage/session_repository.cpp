@@ -1,9 +1,9 @@
+#include "core/domain/text.h"
 #include "core/storage/repositories.h"
 
 #include "core/domain/storage_error.h"
 #include "core/storage/database.h"
 
-#include <QCoreApplication>
 #include <unordered_map>
 
 namespace core {
@@ -107,10 +107,10 @@ void SessionRepository::insert(const LoggedSession &session)
                        "SELECT id FROM session WHERE lifter_id = ? AND day = ? AND number = ?"),
                 {session.lifter.value, toVariant(session.day), session.number})
             .isValid())
-        throw StorageError(QCoreApplication::translate(
-            "Storage", "The lifter has a session %1 on %2 already. Give this one another number.")
-                               .arg(session.number)
-                               .arg(session.day.toString(Qt::ISODate)));
+        throw StorageError(
+            Text::tr("The lifter has a session %1 on %2 already. Give this one another number.")
+                .arg(session.number)
+                .arg(session.day.toString(Qt::ISODate)));
     m_db.run(QStringLiteral("INSERT INTO session (id, lifter_id, day, number, readiness)"
                             " VALUES (?, ?, ?, ?, ?)"),
         {session.id.value, session.lifter.value, toVariant(session.day), session.number,
@@ -132,7 +132,7 @@ void SessionRepository::remove(SessionId id)
 QString SessionRepository::describe(const LoggedSession &session)
 {
     const std::optional<Lifter> lifter = LifterRepository(m_db).find(session.lifter);
-    return QCoreApplication::translate("Storage", "Session %1 of %2 on %3")
+    return Text::tr("Session %1 of %2 on %3")
         .arg(QString::number(session.number), lifter ? lifter->name : QStringLiteral("?"),
             session.day.toString(Qt::ISODate));
 }

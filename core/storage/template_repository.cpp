@@ -1,9 +1,9 @@
+#include "core/domain/text.h"
 #include "core/storage/repositories.h"
 
 #include "core/storage/database.h"
 #include "core/storage/number_words.h"
 
-#include <QCoreApplication>
 #include <unordered_map>
 
 namespace core {
@@ -82,7 +82,7 @@ void TemplateRepository::remove(TemplateId id)
 
 QString TemplateRepository::describe(const BlockTemplate &block)
 {
-    return QCoreApplication::translate("Storage", "Template %1").arg(block.name);
+    return Text::tr("Template %1").arg(block.name);
 }
 
 } // namespace core

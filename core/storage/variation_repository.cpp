@@ -1,18 +1,12 @@
+#include "core/domain/text.h"
 #include "core/storage/repositories.h"
 
 #include "core/domain/storage_error.h"
 #include "core/storage/database.h"
 
-#include <QCoreApplication>
-
 namespace core {
 
 namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("Storage", text);
-}
 
 const QString kSelect = QStringLiteral(
     "SELECT id, code, name, lift, competition, serves, stance, purpose, tempo_lowering,"
@@ -114,7 +108,7 @@ void VariationRepository::update(const Variation &variation)
 
 QString VariationRepository::describe(const Variation &variation)
 {
-    return tr("Variation %1")
+    return Text::tr("Variation %1")
         .arg(variation.name.trimmed().isEmpty() ? variation.code : variation.name);
 }
 
@@ -124,7 +118,7 @@ void VariationRepository::refuseTaken(const Variation &v)
         m_db.value(QStringLiteral("SELECT name FROM variation WHERE code = ? AND id <> ?"),
             {v.code, v.id.value});
     if (owner.isValid())
-        throw StorageError(tr("The code %1 belongs to %2 already. Choose another code.")
+        throw StorageError(Text::tr("The code %1 belongs to %2 already. Choose another code.")
                                .arg(v.code, owner.toString()));
     if (!v.competition)
         return;
@@ -132,10 +126,10 @@ void VariationRepository::refuseTaken(const Variation &v)
         QStringLiteral("SELECT name FROM variation WHERE lift = ? AND competition = 1 AND id <> ?"),
         {fileWord(v.lift), v.id.value});
     if (other.isValid())
-        throw StorageError(
-            tr("%1 is the competition variation of its lift already, and there is one a lift. Take "
-               "that mark from it first.")
-                .arg(other.toString()));
+        throw StorageError(Text::tr(
+            "%1 is the competition variation of its lift already, and there is one a lift. Take "
+            "that mark from it first.")
+                               .arg(other.toString()));
 }
 
 } // namespace core

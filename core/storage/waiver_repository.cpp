@@ -1,8 +1,7 @@
+#include "core/domain/text.h"
 #include "core/storage/repositories.h"
 
 #include "core/storage/database.h"
-
-#include <QCoreApplication>
 
 namespace core {
 
@@ -63,8 +62,7 @@ void WaiverRepository::remove(WaiverId id)
 QString WaiverRepository::describe(const Waiver &waiver)
 {
     const std::optional<Lifter> lifter = LifterRepository(m_db).find(waiver.key.lifter);
-    return QCoreApplication::translate("Storage", "Note on a finding of %1")
-        .arg(lifter ? lifter->name : QStringLiteral("?"));
+    return Text::tr("Note on a finding of %1").arg(lifter ? lifter->name : QStringLiteral("?"));
 }
 
 } // namespace core

@@ -5,12 +5,12 @@
 #include "ui/board/week_plan.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/metrics.h"
+#include "ui/look/text.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 
 #include <QComboBox>
-#include <QCoreApplication>
 #include <QDoubleSpinBox>
 #include <QFormLayout>
 #include <QLabel>
@@ -26,11 +26,6 @@ namespace {
 constexpr int kMostReps = 12;
 constexpr double kNoRpe = 5.5; ///< the step below the least that can be asked for
 constexpr int kSets = 3;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(AdvicePanel)
-};
 
 } // namespace
 

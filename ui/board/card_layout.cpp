@@ -2,8 +2,8 @@
 
 #include "ui/board/wrapped_text.h"
 #include "ui/look/metrics.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QFontMetrics>
 #include <algorithm>
 
@@ -120,8 +120,7 @@ CardLayout cardLayout(const CardView &card, int width, const QFont &body)
     for (const LineView &line : card.lines)
         rows.addLine(line);
     if (card.lines.empty())
-        rows.addWrapped(CardText::Role::prompt,
-            QCoreApplication::translate("CardLayout", "type the sets, such as 4x3 @8"));
+        rows.addWrapped(CardText::Role::prompt, Text::tr("type the sets, such as 4x3 @8"));
     rows.layout().setsField = rows.band(setsTop, rows.y() - kRowGap);
     const int noteTop = rows.y();
     if (!card.note.isEmpty())

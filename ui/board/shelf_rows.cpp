@@ -1,6 +1,7 @@
 #include "ui/board/shelf_rows.h"
 
-#include <QCoreApplication>
+#include "ui/look/text.h"
+
 #include <QStringList>
 #include <algorithm>
 #include <array>
@@ -8,11 +9,6 @@
 namespace ui {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(ShelfRows)
-};
 
 std::array<core::Serves, 3> orderFor(core::TouchStyle style)
 {

@@ -182,17 +182,14 @@ QString WeekPlan::landing(core::CardId card, BoardPlace place) const
 QString WeekPlan::landing(core::Card card, BoardPlace place) const
 {
     const QDate day = monday().addDays(place.day);
-    std::vector<core::Card> cards;
-    for (const core::Card &other : core::cardsOn(m_cards, day))
-        if (other.id != card.id)
-            cards.push_back(other);
     card.day = day;
-    place.position = std::min(place.position, int(cards.size()));
-    cards.insert(cards.begin() + place.position, card);
-    for (int position = 0; core::Card & each : cards)
-        each.position = position++;
+    card.position = place.position;
+    const std::vector<core::Card> cards =
+        core::cardsOn(core::withCard(core::withoutCard(m_cards, card.id), card), day);
     const WeekView week = weekView(cards, sources(), monday());
-    const CardView &landed = week.days[size_t(place.day)].cards[size_t(place.position)];
+    const int last = int(cards.size()) - 1;
+    const CardView &landed =
+        week.days[size_t(place.day)].cards[size_t(std::min(place.position, last))];
     QStringList lines;
     for (const LineView &line : landed.lines)
         lines << (line.load.isEmpty() ? line.sets : tr("%1: %2").arg(line.sets, line.load));

@@ -1,8 +1,8 @@
 #include "ui/board/week_view.h"
 
 #include "core/loads/estimate_words.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 
@@ -17,11 +17,6 @@ double toHalves(double rpe)
 {
     return std::round(rpe * 2.0) / 2.0;
 }
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(WeekView)
-};
 
 QString liftsText(int lifts)
 {

@@ -1,19 +1,14 @@
 #include "ui/catalogue/catalogue_edits.h"
 
 #include "core/domain/search_text.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QRegularExpression>
 #include <algorithm>
 
 namespace ui {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Catalogue)
-};
 
 /// A variation that breaks no rule, to try one field of another in.
 core::Variation soundVariation()

@@ -32,7 +32,6 @@ namespace {
 const QString kFolderKey = QStringLiteral("handout/folder");
 const QString kPdfKey = QStringLiteral("handout/pdf");
 const QString kCalendarKey = QStringLiteral("handout/calendar");
-constexpr int kWeek = 7;
 } // namespace
 
 HandOutDialog::HandOutDialog(
@@ -162,7 +161,7 @@ HandOutBatch HandOutDialog::batch()
     }
     batch.variations = m_roster.variations();
     batch.monday = monday();
-    batch.cards = m_roster.cards(batch.monday, batch.monday.addDays(kWeek - 1));
+    batch.cards = m_roster.cards(batch.monday, batch.monday.addDays(core::kWeekDays - 1));
     batch.kinds = kinds();
     batch.paper = usualPaper();
     batch.folder = QDir::fromNativeSeparators(m_folder->text().trimmed());
@@ -207,10 +206,10 @@ void HandOutDialog::finish()
 void HandOutDialog::refresh()
 {
     const QLocale locale;
-    m_weekWords->setText(
-        tr("%1 to %2")
-            .arg(locale.toString(monday(), QStringLiteral("d MMMM")),
-                locale.toString(monday().addDays(kWeek - 1), QStringLiteral("d MMMM yyyy"))));
+    m_weekWords->setText(tr("%1 to %2")
+                             .arg(locale.toString(monday(), QStringLiteral("d MMMM")),
+                                 locale.toString(monday().addDays(core::kWeekDays - 1),
+                                     QStringLiteral("d MMMM yyyy"))));
     const bool hasFolder = !m_folder->text().trimmed().isEmpty();
     const bool isFile = QFileInfo(m_folder->text()).isFile();
     m_note->say(isFile             ? tr("This is a file. Choose a folder.")

@@ -1,16 +1,10 @@
 #include "ui/handout/hand_out_who.h"
 
-#include <QCoreApplication>
+#include "ui/look/text.h"
+
 #include <map>
 
 namespace ui {
-
-namespace {
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(HandOutWho)
-};
-} // namespace
 
 std::vector<HandOutWho> whoGetsOne(
     const std::vector<core::Lifter> &lifters, core::LifterId selected)

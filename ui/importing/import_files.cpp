@@ -2,8 +2,8 @@
 
 #include "core/domain/storage_error.h"
 #include "core/exchange/file_kind.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
 
 namespace ui {
@@ -19,10 +19,8 @@ template <class Table, class Read> Table readTable(const QString &path, Read rea
     const auto unreadable = [&name](const QString &why) {
         Table table;
         table.file = name;
-        table.problems.add({name, 0, {},
-            QCoreApplication::translate("ImportFiles", "The file cannot be read: %1.").arg(why),
-            QCoreApplication::translate(
-                "ImportFiles", "See that it is where it was and that you may read it.")});
+        table.problems.add({name, 0, {}, Text::tr("The file cannot be read: %1.").arg(why),
+            Text::tr("See that it is where it was and that you may read it.")});
         return table;
     };
     QFile file(path);

@@ -1,17 +1,13 @@
 #include "ui/lifters/lifter_draft.h"
 
-#include <QCoreApplication>
+#include "ui/look/text.h"
+
 #include <QLocale>
 #include <algorithm>
 
 namespace ui {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(LifterDraft)
-};
 
 constexpr int kDecimals = 3; ///< enough for 1.25 lb plates and for kg plates shown in lb
 

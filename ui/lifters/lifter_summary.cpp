@@ -1,19 +1,12 @@
 #include "ui/lifters/lifter_summary.h"
 
 #include "core/loads/estimate_words.h"
+#include "ui/look/text.h"
 
 #include <QCollator>
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace ui {
-
-namespace {
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(LifterSummary)
-};
-} // namespace
 
 bool operator==(const BenchSummary &a, const BenchSummary &b)
 {

@@ -2,19 +2,14 @@
 
 #include "core/domain/touch_score.h"
 #include "core/domain/variation.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 
 namespace ui {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(LogLines)
-};
 
 QString nameOf(const std::vector<core::Variation> &catalogue, core::VariationId id)
 {

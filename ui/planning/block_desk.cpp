@@ -1,5 +1,6 @@
 #include "ui/planning/block_desk.h"
 
+#include "core/domain/week.h"
 #include "core/plan/template.h"
 #include "ui/planning/block_dialog.h"
 #include "ui/planning/carry_forward_dialog.h"
@@ -18,7 +19,6 @@
 namespace ui {
 
 namespace {
-constexpr int kDaysOfWeek = 7;
 constexpr int kMostShift = 366;
 } // namespace
 
@@ -83,7 +83,7 @@ std::optional<core::Block> BlockDesk::current() const
 {
     const std::vector<core::Block> all = blocks();
     // A block may begin within the week shown.
-    for (int day = 0; day < kDaysOfWeek; ++day)
+    for (int day = 0; day < core::kWeekDays; ++day)
         if (const core::Block *block = core::blockOn(all, m_selection.monday().addDays(day)))
             return *block;
     return std::nullopt;
@@ -149,7 +149,7 @@ void BlockDesk::shiftBlock()
         return;
     bool accepted = false;
     const int days = QInputDialog::getInt(m_window, tr("Shift %1").arg(block->name),
-        tr("Days later (7 = a week; below 0 = earlier). Its cards move along."), kDaysOfWeek,
+        tr("Days later (7 = a week; below 0 = earlier). Its cards move along."), core::kWeekDays,
         -kMostShift, kMostShift, 1, &accepted);
     if (!accepted)
         return;
@@ -180,9 +180,9 @@ void BlockDesk::copyBlock()
         return;
     copy = dialog.block();
     const QDate from = std::min(block->start, copy.start);
-    const QDate to = std::max(block->end(), copy.start.addDays(kDaysOfWeek * block->weeks - 1));
+    const QDate to = std::max(block->end(), copy.start.addDays(core::kWeekDays * block->weeks - 1));
     core::BlockEdit done = core::putBlock(copy, {{}, all});
-    const int days = kDaysOfWeek * std::min(block->weeks, copy.weeks);
+    const int days = core::kWeekDays * std::min(block->weeks, copy.weeks);
     done.edit.cards = core::copyDays(cards(from, to), block->start, days, cards(from, to), lifter(),
         copy.start, core::OnOccupiedDays::keep, newCardId())
                           .cards;
@@ -269,11 +269,11 @@ void BlockDesk::copyWeek()
         1, -52, 52, 1, &accepted);
     if (!accepted || weeks == 0)
         return;
-    const QDate to = monday.addDays(kDaysOfWeek * weeks);
+    const QDate to = monday.addDays(core::kWeekDays * weeks);
     core::BlockEdit done;
-    done.edit = core::copyDays(cards(monday, monday.addDays(kDaysOfWeek - 1)), monday, kDaysOfWeek,
-        cards(to, to.addDays(kDaysOfWeek - 1)), lifter(), to, core::OnOccupiedDays::keep,
-        newCardId());
+    done.edit = core::copyDays(cards(monday, monday.addDays(core::kWeekDays - 1)), monday,
+        core::kWeekDays, cards(to, to.addDays(core::kWeekDays - 1)), lifter(), to,
+        core::OnOccupiedDays::keep, newCardId());
     if (done.edit.isEmpty())
         done.refused = tr("The week holds no card to copy.");
     perform(tr("Copy a week"), done);

@@ -1,5 +1,6 @@
 #include "ui/planning/block_ribbon.h"
 
+#include "core/domain/week.h"
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
 #include "ui/roster/open_roster.h"
@@ -17,7 +18,6 @@ namespace ui {
 namespace {
 
 constexpr int kWeeks = 14;
-constexpr int kDaysOfWeek = 7;
 
 int rowHeight(const QWidget &widget)
 {
@@ -54,7 +54,7 @@ void BlockRibbon::reload()
     m_first = ribbonStart(m_first, kWeeks, m_selection.monday());
     if (const core::Lifter *lifter = m_roster.lifter(m_selection.lifter()))
         m_ribbon = ribbonOf(m_first, kWeeks,
-            m_roster.cards(lifter->id, m_first, m_first.addDays(kDaysOfWeek * kWeeks - 1)),
+            m_roster.cards(lifter->id, m_first, m_first.addDays(core::kWeekDays * kWeeks - 1)),
             m_roster.blocks(lifter->id), lifter->meetDate, QDate::currentDate());
     QString said = tr("Block ribbon");
     for (int week = 0; week < int(m_ribbon.weeks.size()); ++week)
@@ -126,10 +126,10 @@ void BlockRibbon::keyPressEvent(QKeyEvent *event)
 {
     switch (event->key()) {
     case Qt::Key_Left:
-        Q_EMIT weekWanted(m_selection.monday().addDays(-kDaysOfWeek));
+        Q_EMIT weekWanted(m_selection.monday().addDays(-core::kWeekDays));
         break;
     case Qt::Key_Right:
-        Q_EMIT weekWanted(m_selection.monday().addDays(kDaysOfWeek));
+        Q_EMIT weekWanted(m_selection.monday().addDays(core::kWeekDays));
         break;
     case Qt::Key_Return:
     case Qt::Key_Enter:

@@ -1,6 +1,7 @@
 #include "ui/planning/carry_forward_dialog.h"
 
 #include "core/domain/variation.h"
+#include "core/domain/week.h"
 #include "ui/look/field_note.h"
 #include "ui/look/metrics.h"
 #include "ui/planning/rule_editor.h"
@@ -21,7 +22,6 @@ namespace ui {
 
 namespace {
 
-constexpr int kDaysOfWeek = 7;
 constexpr int kMostWeeks = 12;
 enum Column { kDay, kVariation, kSets, kLoads, kColumns };
 
@@ -43,7 +43,7 @@ CarryForwardDialog::CarryForwardDialog(
     , m_source(std::move(source))
     , m_monday(monday)
     , m_newId(std::move(newId))
-    , m_week(m_source.cards(monday, monday.addDays(kDaysOfWeek - 1)))
+    , m_week(m_source.cards(monday, monday.addDays(core::kWeekDays - 1)))
     , m_rule(new RuleEditor(m_source.lifter().unit))
     , m_weeks(new QSpinBox)
     , m_occupied(new QComboBox)
@@ -88,8 +88,8 @@ CarryForwardDialog::CarryForwardDialog(
 
 core::Edit CarryForwardDialog::edit() const
 {
-    const QDate from = m_monday.addDays(kDaysOfWeek);
-    return core::layOut(m_source.cards(from, from.addDays(kDaysOfWeek * m_weeks->value() - 1)),
+    const QDate from = m_monday.addDays(core::kWeekDays);
+    return core::layOut(m_source.cards(from, from.addDays(core::kWeekDays * m_weeks->value() - 1)),
         m_rows, core::OnOccupiedDays(m_occupied->currentData().toInt()));
 }
 
@@ -140,7 +140,7 @@ void CarryForwardDialog::compare()
 {
     m_take->setEnabled(!m_rows.empty());
     m_whatIf->show(
-        m_source.compare(edit(), m_monday.addDays(kDaysOfWeek * (m_weeks->value() + 1) - 1)),
+        m_source.compare(edit(), m_monday.addDays(core::kWeekDays * (m_weeks->value() + 1) - 1)),
         m_source.lifter().unit);
 }
 

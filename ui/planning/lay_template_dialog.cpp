@@ -1,5 +1,6 @@
 #include "ui/planning/lay_template_dialog.h"
 
+#include "core/domain/week.h"
 #include "core/plan/block_edits.h"
 #include "core/plan/template.h"
 #include "core/plan/touch_swap.h"
@@ -181,7 +182,8 @@ void LayTemplateDialog::preview()
         const std::vector<core::Block> blocks = m_roster.blocks(id);
         const core::Block block = core::blockFor(*layout, blocks, m_roster.templates(), firstDay(),
             [this] { return m_roster.newId<core::Block>(); });
-        const QDate last = block.start.addDays(7 * std::max(block.weeks, layout->weeks) - 1);
+        const QDate last =
+            block.start.addDays(core::kWeekDays * std::max(block.weeks, layout->weeks) - 1);
         const std::vector<core::Card> cards = m_roster.cards(id, block.start, last);
         const core::BlockEdit laid =
             core::layTemplate(*layout, block, *lifter, {cards, blocks}, m_roster.templates(),
@@ -198,7 +200,8 @@ void LayTemplateDialog::preview()
                      .arg(laid.remarks.join(u' '));
     }
     m_words->setPlainText(words.isEmpty() ? tr("Mark the lifters it is for.") : words.join(u'\n'));
-    m_whatIf->show(m_source.compare(m_edit, firstDay().addDays(7 * layout->weeks - 1)),
+    m_whatIf->show(
+        m_source.compare(m_edit, firstDay().addDays(core::kWeekDays * layout->weeks - 1)),
         m_source.lifter().unit);
     m_take->setEnabled(!m_edit.isEmpty());
     m_take->setText(m_laid > 1 ? tr("&Lay out for %1 lifters").arg(m_laid) : tr("&Lay out"));

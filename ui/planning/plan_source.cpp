@@ -1,11 +1,11 @@
 #include "ui/planning/plan_source.h"
 
 #include "core/domain/week.h"
+#include "ui/look/text.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace ui {
@@ -46,17 +46,17 @@ core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) 
     core::WhatIfComparison comparison;
     const core::LiftEstimate *estimate = m_estimates.of(m_lifter.id, core::Lift::bench);
     if (!estimate) {
-        comparison.current.why =
-            QCoreApplication::translate("PlanSource", "The estimate is being worked out.");
+        comparison.current.why = Text::tr("The estimate is being worked out.");
         return comparison;
     }
     // The first day that is not done yet.
     QDate from = QDate::currentDate();
     if (!m_history.sessions().empty())
         from = std::max(from, m_history.sessions().back().day.addDays(1));
-    const int weeks =
-        std::clamp(int(core::mondayOf(from).daysTo(until)) / 7 + 1, kFewestWeeks, kMostWeeks);
-    std::vector<core::Card> current = cards(from, core::mondayOf(from).addDays(7 * weeks - 1));
+    const int weeks = std::clamp(
+        int(core::mondayOf(from).daysTo(until)) / core::kWeekDays + 1, kFewestWeeks, kMostWeeks);
+    std::vector<core::Card> current =
+        cards(from, core::mondayOf(from).addDays(core::kWeekDays * weeks - 1));
     std::vector<core::Card> changed = current;
     for (const core::Card &gone : edit.cards.before)
         std::erase(changed, gone);

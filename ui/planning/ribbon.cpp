@@ -1,9 +1,10 @@
 #include "ui/planning/ribbon.h"
 
+#include "core/domain/week.h"
 #include "core/loads/resolve.h"
 #include "core/plan/block_edits.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 
@@ -11,21 +12,15 @@ namespace ui {
 
 namespace {
 
-constexpr int kDaysOfWeek = 7;
 constexpr int kWeeksBefore = 3;
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(BlockRibbon)
-};
 
 /// Whether most days of the week lie in a deload week of the block.
 bool isDeload(const core::Block &block, QDate monday)
 {
-    const QDate middle = monday.addDays(kDaysOfWeek / 2);
+    const QDate middle = monday.addDays(core::kWeekDays / 2);
     if (!block.contains(middle))
         return false;
-    const int week = int(block.start.daysTo(middle)) / kDaysOfWeek + 1;
+    const int week = int(block.start.daysTo(middle)) / core::kWeekDays + 1;
     return std::find(block.deloadWeeks.begin(), block.deloadWeeks.end(), week)
         != block.deloadWeeks.end();
 }
@@ -37,11 +32,11 @@ Ribbon ribbonOf(QDate firstMonday, int weeks, std::span<const core::Card> cards,
 {
     Ribbon ribbon;
     const auto isIn = [](QDate day, QDate monday) {
-        return day >= monday && day < monday.addDays(kDaysOfWeek);
+        return day >= monday && day < monday.addDays(core::kWeekDays);
     };
     for (int i = 0; i < weeks; ++i) {
         RibbonWeek week;
-        week.monday = firstMonday.addDays(kDaysOfWeek * i);
+        week.monday = firstMonday.addDays(core::kWeekDays * i);
         week.meet = meet && isIn(*meet, week.monday);
         week.now = isIn(today, week.monday);
         for (const core::Block &block : blocks)
@@ -50,19 +45,19 @@ Ribbon ribbonOf(QDate firstMonday, int weeks, std::span<const core::Card> cards,
     }
     for (const core::Card &card : cards) {
         const qint64 days = firstMonday.daysTo(card.day);
-        if (days < 0 || days >= kDaysOfWeek * weeks)
+        if (days < 0 || days >= core::kWeekDays * weeks)
             continue;
-        RibbonWeek &week = ribbon.weeks[size_t(days / kDaysOfWeek)];
+        RibbonWeek &week = ribbon.weeks[size_t(days / core::kWeekDays)];
         ++week.cards;
         week.lifts += core::liftCount(core::parseSetLines(card.setLine).lines);
     }
     for (const core::Block &block : blocks) {
         const qint64 first = firstMonday.daysTo(block.start);
         const qint64 last = firstMonday.daysTo(block.end());
-        if (last < 0 || first >= kDaysOfWeek * weeks)
+        if (last < 0 || first >= core::kWeekDays * weeks)
             continue;
-        ribbon.blocks.push_back({block, int(std::max<qint64>(first, 0) / kDaysOfWeek),
-            int(std::min<qint64>(last / kDaysOfWeek, weeks - 1))});
+        ribbon.blocks.push_back({block, int(std::max<qint64>(first, 0) / core::kWeekDays),
+            int(std::min<qint64>(last / core::kWeekDays, weeks - 1))});
     }
     std::sort(ribbon.blocks.begin(), ribbon.blocks.end(),
         [](const RibbonBlock &a, const RibbonBlock &b) { return a.block.start < b.block.start; });
@@ -71,10 +66,10 @@ Ribbon ribbonOf(QDate firstMonday, int weeks, std::span<const core::Card> cards,
 
 QDate ribbonStart(QDate before, int weeks, QDate shownMonday)
 {
-    if (before.isValid() && shownMonday >= before.addDays(kDaysOfWeek)
-        && shownMonday <= before.addDays(kDaysOfWeek * (weeks - 2)))
+    if (before.isValid() && shownMonday >= before.addDays(core::kWeekDays)
+        && shownMonday <= before.addDays(core::kWeekDays * (weeks - 2)))
         return before;
-    return shownMonday.addDays(-kDaysOfWeek * kWeeksBefore);
+    return shownMonday.addDays(-core::kWeekDays * kWeeksBefore);
 }
 
 QString blockWords(const core::Block &block)

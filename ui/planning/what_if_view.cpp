@@ -1,8 +1,8 @@
 #include "ui/planning/what_if_view.h"
 
 #include "ui/look/metrics.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLocale>
@@ -13,11 +13,6 @@
 namespace ui {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(WhatIfView)
-};
 
 QString bandText(const strength::Band &band, core::Unit unit)
 {

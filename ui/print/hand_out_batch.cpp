@@ -3,20 +3,15 @@
 #include "core/domain/storage_error.h"
 #include "core/exchange/calendar.h"
 #include "core/exchange/hand_out.h"
+#include "ui/look/text.h"
 #include "ui/print/sheet_painter.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QSaveFile>
 
 namespace ui {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(HandOutBatch)
-};
 
 void write(const QString &path, const QByteArray &contents)
 {

@@ -1,6 +1,7 @@
 #include "ui/print/sheet_layout.h"
 
-#include <QCoreApplication>
+#include "ui/look/text.h"
+
 #include <algorithm>
 #include <array>
 #include <initializer_list>
@@ -92,8 +93,6 @@ SheetType widestThatFits(const QString &words, std::initializer_list<SheetType> 
 /// Fills pages from top to bottom.
 class SheetSetter
 {
-    Q_DECLARE_TR_FUNCTIONS(SheetSetter)
-
 public:
     SheetSetter(const core::WeekSheet &sheet, PaperSize paper, double rowHeight)
         : m_sheet(sheet)
@@ -110,7 +109,7 @@ public:
         m_y = m_area.top();
         setTitle();
         if (m_sheet.days.empty())
-            setLines({{tr("No work is planned this week."), SheetType::body}}, m_area.left());
+            setLines({{Text::tr("No work is planned this week."), SheetType::body}}, m_area.left());
         for (const core::SheetDay &day : m_sheet.days)
             setDay(day);
         setLists();
@@ -162,8 +161,8 @@ private:
             setLines(broken(m_sheet.lifter, SheetType::title, m_area.width()), m_area.left());
             setLines(broken(m_sheet.week, SheetType::subtitle, m_area.width()), m_area.left());
         }
-        setLines(
-            broken(m_sheet.facts.join(tr("; ")), SheetType::body, m_area.width()), m_area.left());
+        setLines(broken(m_sheet.facts.join(Text::tr("; ")), SheetType::body, m_area.width()),
+            m_area.left());
         m_y += kGap;
     }
 
@@ -209,9 +208,10 @@ private:
         const double width = m_tableLeft - bar.left() - 2 * kGap;
         text({bar.left() + kGap, bar.top(), width, bar.height()}, words,
             widestThatFits(words, {SheetType::heading, SheetType::name}, width));
-        const QString labels[columnCount] = {tr("Set"), tr("Reps"), tr("Load %1").arg(m_sheet.unit),
-            tr("Plates each side"), tr("Exp. RPE"), tr("Did %1").arg(m_sheet.unit), tr("reps"),
-            tr("RPE"), tr("touch")};
+        const QString labels[columnCount] = {Text::tr("Set"), Text::tr("Reps"),
+            Text::tr("Load %1").arg(m_sheet.unit), Text::tr("Plates each side"),
+            Text::tr("Exp. RPE"), Text::tr("Did %1").arg(m_sheet.unit), Text::tr("reps"),
+            Text::tr("RPE"), Text::tr("touch")};
         double x = m_tableLeft;
         for (int column = 0; column < columnCount; ++column) {
             text({x, bar.top(), kWidths[size_t(column)], bar.height()}, labels[column],
@@ -232,12 +232,12 @@ private:
         add(card.variation, SheetType::name);
         QStringList how{card.setLine, card.tempo};
         how.removeAll(QString());
-        add(how.join(tr("; ")), SheetType::body);
+        add(how.join(Text::tr("; ")), SheetType::body);
         add(card.purpose, SheetType::small);
         if (!card.note.isEmpty())
-            add(tr("Note: %1").arg(card.note), SheetType::body);
+            add(Text::tr("Note: %1").arg(card.note), SheetType::body);
         for (const QString &caution : card.cautions)
-            add(tr("Care: %1").arg(caution), SheetType::small);
+            add(Text::tr("Care: %1").arg(caution), SheetType::small);
         return lines;
     }
 
@@ -265,7 +265,7 @@ private:
     {
         const auto overleaf = [&] {
             turnPage();
-            setDayHeading(tr("%1, continued").arg(day.day));
+            setDayHeading(Text::tr("%1, continued").arg(day.day));
         };
         if (const double height = cardHeight(card);
             height > room() && height <= pageHeight() - dayHeadingHeight())
@@ -303,8 +303,8 @@ private:
     {
         const core::SheetSet set = row.set ? *row.set : core::SheetSet{};
         const QString words[columnCount] = {QString::number(row.number),
-            set.target.isEmpty() ? set.reps : tr("%1  %2").arg(set.reps, set.target), set.load, {},
-            set.rpe, {}, {}, {}, {}};
+            set.target.isEmpty() ? set.reps : Text::tr("%1  %2").arg(set.reps, set.target),
+            set.load, {}, set.rpe, {}, {}, {}, {}};
         double x = m_tableLeft;
         for (int column = 0; column < columnCount; ++column) {
             const QRectF cell(x, y, kWidths[size_t(column)], row.height);
@@ -332,9 +332,9 @@ private:
     {
         if (room() < kNotesRow) {
             turnPage();
-            setDayHeading(tr("%1, continued").arg(day.day));
+            setDayHeading(Text::tr("%1, continued").arg(day.day));
         }
-        text({m_area.left(), m_y, m_area.width(), kNotesRow}, tr("Notes"), SheetType::small);
+        text({m_area.left(), m_y, m_area.width(), kNotesRow}, Text::tr("Notes"), SheetType::small);
         m_y += kNotesRow;
         rule(m_y);
         m_y += kGap;
@@ -344,8 +344,8 @@ private:
     void setLists()
     {
         const double width = (m_area.width() - 4 * kGap) / 2.0;
-        const std::vector<Item> left = itemsOf(tr("What to write"), m_sheet.scales, width);
-        const std::vector<Item> right = itemsOf(tr("Take care"), m_sheet.cautions, width);
+        const std::vector<Item> left = itemsOf(Text::tr("What to write"), m_sheet.scales, width);
+        const std::vector<Item> right = itemsOf(Text::tr("Take care"), m_sheet.cautions, width);
         const double height = std::max(heightOf(left), heightOf(right));
         if (height > room() && height <= pageHeight())
             turnPage();
@@ -391,12 +391,14 @@ private:
     void setFooters()
     {
         const double y = m_area.bottom() + (kFooter - lineHeight(SheetType::small));
-        const QString words = tr("Spotter or safeties. Alone: no collars. Stop at sharp pain.");
+        const QString words =
+            Text::tr("Spotter or safeties. Alone: no collars. Stop at sharp pain.");
         for (size_t i = 0; i < m_pages.size(); ++i) {
             const QRectF line(m_area.left(), y, m_area.width(), lineHeight(SheetType::small));
             m_pages[i].texts.push_back({line, words, SheetType::small});
-            m_pages[i].texts.push_back({line, tr("Page %1 of %2").arg(i + 1).arg(m_pages.size()),
-                SheetType::small, Qt::AlignRight | Qt::AlignVCenter});
+            m_pages[i].texts.push_back(
+                {line, Text::tr("Page %1 of %2").arg(i + 1).arg(m_pages.size()), SheetType::small,
+                    Qt::AlignRight | Qt::AlignVCenter});
         }
     }
 

@@ -1,8 +1,8 @@
 #include "ui/print/sheet_painter.h"
 
 #include "core/domain/storage_error.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QPainter>
 #include <QPdfWriter>
@@ -15,11 +15,6 @@ namespace {
 
 const QColor kShade(0xe6e6e6);
 const QColor kRule(0x9a9a9a);
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(PlanPdf)
-};
 
 [[noreturn]] void refuse(const QString &path, const QString &reason)
 {

@@ -2,8 +2,8 @@
 
 #include "core/domain/storage_error.h"
 #include "core/exchange/file_kind.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <algorithm>
 #include <numeric>
@@ -13,12 +13,9 @@ namespace ui {
 
 namespace {
 
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(ReturnFiles)
-};
+using core::ReturnSheet;
 
-core::ReturnSheet unreadable(const QString &name, const QString &why)
+ReturnSheet unreadable(const QString &name, const QString &why)
 {
     core::ReturnSheet sheet;
     sheet.file = name;

@@ -1,5 +1,6 @@
 #include "ui/returns/returns_dialog.h"
 
+#include "core/domain/week.h"
 #include "ui/look/field_note.h"
 #include "ui/look/metrics.h"
 #include "ui/returns/return_files.h"
@@ -122,7 +123,7 @@ void ReturnsDialog::review()
     m_basis = {
         m_roster.lifters(), m_roster.variations(), {}, m_roster.sessions(), m_roster.checkIns()};
     for (const QDate monday : core::weeksOf(m_sheets))
-        for (core::Card &card : m_roster.cards(monday, monday.addDays(6)))
+        for (core::Card &card : m_roster.cards(monday, monday.addDays(core::kWeekDays - 1)))
             m_basis.cards.push_back(std::move(card));
     m_reviews = core::reviewReturns(m_sheets, m_basis);
     m_tree->setReviews(m_reviews);

@@ -7,8 +7,8 @@
 #include "core/loads/implied_max.h"
 #include "core/review/touch_review.h"
 #include "core/strength/interval.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -22,11 +22,6 @@ constexpr double kMidWeek = 3.5;
 constexpr int kRatioDays = 56; ///< a point of a ratio's line gathers so many days
 constexpr int kFewestRatioSets = 4;
 
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Measure)
-};
-
 /// A line of one figure of every week that has it.
 template <class Figure>
 MeasureLine weekly(const QString &name, const std::vector<core::WeekMeasures> &weeks, Figure figure)
@@ -34,7 +29,7 @@ MeasureLine weekly(const QString &name, const std::vector<core::WeekMeasures> &w
     MeasureLine line{name, {}};
     for (const core::WeekMeasures &week : weeks)
         if (const std::optional<double> value = figure(week))
-            line.points.push_back({core::engineDay(week.monday) + kMidWeek, *value, {}, {}});
+            line.points.push_back({core::engineDay(week.done.monday) + kMidWeek, *value, {}, {}});
     return line;
 }
 
@@ -265,8 +260,9 @@ MeasureContent measureContent(Measure measure, const MeasureSources &sources)
     case Measure::planned: {
         content.unit = Text::tr("lifts");
         const auto all = weeks();
-        content.lines = {weekly(Text::tr("Done"), all,
-                             [](const auto &week) { return std::optional<double>(week.lifts); }),
+        content.lines = {
+            weekly(Text::tr("Done"), all,
+                [](const auto &week) { return std::optional<double>(week.done.lifts); }),
             weekly(Text::tr("Planned"), all, [](const auto &week) {
                 return week.plannedLifts > 0 ? std::optional<double>(week.plannedLifts)
                                              : std::nullopt;

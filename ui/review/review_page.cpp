@@ -1,5 +1,6 @@
 #include "ui/review/review_page.h"
 
+#include "core/domain/week.h"
 #include "core/loads/estimate_words.h"
 #include "ui/look/metrics.h"
 #include "ui/review/compare_button.h"
@@ -72,8 +73,8 @@ QLabel *paragraph(QWidget *parent)
 }
 
 /// From the first to the last day worth showing.
-TimeSpan boundsOf(
-    const StrengthSeries &series, const std::vector<WeekWork> &work, std::optional<double> meetDay)
+TimeSpan boundsOf(const StrengthSeries &series, const std::vector<core::WeekLoad> &work,
+    std::optional<double> meetDay)
 {
     double from = HUGE_VAL, to = -HUGE_VAL;
     const auto include = [&](double day) {
@@ -82,9 +83,9 @@ TimeSpan boundsOf(
     };
     for (const WeekPoint &week : series.weeks)
         include(week.day);
-    for (const WeekWork &week : work) {
-        include(week.monday);
-        include(week.monday + 7.0);
+    for (const core::WeekLoad &week : work) {
+        include(core::engineDay(week.monday));
+        include(core::engineDay(week.monday) + core::kWeekDays);
     }
     if (meetDay && *meetDay > to && *meetDay - to < kMeetAhead)
         to = *meetDay;
@@ -308,8 +309,8 @@ void ReviewPage::refresh()
     const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
     if (!lifter)
         return showMessage(tr("Choose a lifter in the list to see how the training worked."));
-    const std::vector<WeekWork> work =
-        weeklyWork(m_history.sessions(), m_roster.variations(), m_lift);
+    const std::vector<core::WeekLoad> work =
+        core::weekLoads(m_history.sessions(), m_roster.variations(), m_lift);
     if (work.empty())
         return showMessage(noSetsWords(m_lift));
     const core::LiftEstimate *lift = m_estimates.of(lifter->id, m_lift);

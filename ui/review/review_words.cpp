@@ -1,8 +1,8 @@
 #include "ui/review/review_words.h"
 
 #include "core/loads/lift_estimate.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
@@ -10,11 +10,6 @@
 namespace ui {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Review)
-};
 
 QString dayWords(double day)
 {
@@ -105,13 +100,14 @@ QString valueWords(const ReadingPoint &reading, const core::LoggedSession &sessi
         .join(u'\n');
 }
 
-QString valueWords(const WeekWork &week, core::Unit unit)
+QString valueWords(const core::WeekLoad &week, core::Unit unit)
 {
     const QLocale locale;
     QString said =
         Text::tr("Week from %1\nTonnage %2 %3\nNumber of lifts %4 in %5 sets")
-            .arg(dayWords(week.monday), locale.toString(axisTonnage(week.tonnageKg, unit), 'f', 2),
-                tonnageUnit(unit), locale.toString(week.lifts), locale.toString(week.sets));
+            .arg(dayWords(core::engineDay(week.monday)),
+                locale.toString(axisTonnage(week.tonnageKg, unit), 'f', 2), tonnageUnit(unit),
+                locale.toString(week.lifts), locale.toString(week.sets));
     if (week.missed > 0)
         said += u'\n' + Text::tr("Sets with a missed rep: %1").arg(week.missed);
     return said;

@@ -18,7 +18,7 @@ namespace ui {
 [[nodiscard]] QString valueWords(const WeekPoint &week, Knowledge knowledge, core::Unit unit);
 [[nodiscard]] QString valueWords(const ReadingPoint &reading, const core::LoggedSession &session,
     const core::Variation &variation, core::Unit unit);
-[[nodiscard]] QString valueWords(const WeekWork &week, core::Unit unit);
+[[nodiscard]] QString valueWords(const core::WeekLoad &week, core::Unit unit);
 
 /// "3 x 120 kg @8", "1 x 140 kg, second rep missed", as a set was done.
 [[nodiscard]] QString doneWords(const core::SetEntry &set, core::Unit unit);

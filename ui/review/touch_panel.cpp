@@ -3,8 +3,8 @@
 #include "core/domain/touch_score.h"
 #include "core/domain/variation.h"
 #include "ui/look/metrics.h"
+#include "ui/look/text.h"
 
-#include <QCoreApplication>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -13,11 +13,6 @@
 namespace ui {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(TouchPanel)
-};
 
 QString holdOf(std::span<const strength::TouchReading> readings,
     const strength::TouchRoster &roster, int wanted)

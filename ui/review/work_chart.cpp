@@ -1,5 +1,6 @@
 #include "ui/review/work_chart.h"
 
+#include "core/loads/lift_estimate.h"
 #include "ui/charts/thin.h"
 #include "ui/look/colours.h"
 #include "ui/review/review_words.h"
@@ -12,6 +13,11 @@ namespace ui {
 namespace {
 constexpr double kMidWeek = 3.5; ///< days from Monday's start to the middle of a week's bar
 constexpr double kDotRoom = 5.0; ///< a week that is narrower has no dot, px
+
+double middleOf(const core::WeekLoad &week)
+{
+    return core::engineDay(week.monday) + kMidWeek;
+}
 } // namespace
 
 QColor tonnageFill(const QPalette &palette)
@@ -36,7 +42,7 @@ WorkChart::WorkChart(TimeWindow &window, QWidget *parent)
     applyLook();
 }
 
-void WorkChart::setContent(std::vector<WeekWork> weeks, core::Unit unit)
+void WorkChart::setContent(std::vector<core::WeekLoad> weeks, core::Unit unit)
 {
     m_weeks = std::move(weeks);
     m_unit = unit;
@@ -59,8 +65,8 @@ void WorkChart::redraw()
     QList<QPointF> lifts;
     std::vector<Stop> stops;
     for (int i = 0; i < int(m_weeks.size()); ++i) {
-        const WeekWork &week = m_weeks[size_t(i)];
-        const double middle = week.monday + kMidWeek;
+        const core::WeekLoad &week = m_weeks[size_t(i)];
+        const double middle = middleOf(week);
         lifts.append({middle, double(week.lifts)});
         if (!span.contains(middle))
             continue;
@@ -83,8 +89,8 @@ void WorkChart::drawDots()
     std::vector<ChartMark> drawn;
     const PlotMap pixels = map(Side::right);
     if (pixels.xOf(7.0) - pixels.xOf(0.0) >= kDotRoom)
-        for (const WeekWork &week : m_weeks)
-            if (const double middle = week.monday + kMidWeek; pixels.time.contains(middle))
+        for (const core::WeekLoad &week : m_weeks)
+            if (const double middle = middleOf(week); pixels.time.contains(middle))
                 drawn.push_back(
                     {pixels.at(middle, week.lifts), MarkShape::dot, colours(palette()).chartLifts});
     marks().setMarks(std::move(drawn));

@@ -18,7 +18,7 @@ class WorkChart : public TimeChart
 public:
     explicit WorkChart(TimeWindow &window, QWidget *parent = nullptr);
 
-    void setContent(std::vector<WeekWork> weeks, core::Unit unit);
+    void setContent(std::vector<core::WeekLoad> weeks, core::Unit unit);
 
 protected:
     void redraw() override;
@@ -29,7 +29,7 @@ private:
     /// Dots on the line of lifts, where there is room for them.
     void drawDots();
 
-    std::vector<WeekWork> m_weeks;
+    std::vector<core::WeekLoad> m_weeks;
     core::Unit m_unit = core::Unit::kilogram;
     BarsItem *m_bars;
     QLineSeries *m_lifts;

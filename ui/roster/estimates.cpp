@@ -22,6 +22,8 @@ Estimates::Fits shared(core::LiftEstimates estimates)
     return fits;
 }
 
+using core::StorageError;
+
 QSet<core::LifterId> fittedLifters(const Estimates::Fits &fits)
 {
     QSet<core::LifterId> lifters;
@@ -31,9 +33,9 @@ QSet<core::LifterId> fittedLifters(const Estimates::Fits &fits)
 }
 
 /// A log that the engine refuses though it was stored: of a file changed by another program.
-core::StorageError unfit(const std::exception &e)
+StorageError unfit(const std::exception &e)
 {
-    return core::StorageError(
+    return StorageError(
         Estimates::tr("The roster holds a log that cannot be estimated. Open the newest backup, or "
                       "mend the set that the details name."),
         QString::fromUtf8(e.what()));

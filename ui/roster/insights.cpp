@@ -70,7 +70,8 @@ try {
 } catch (const std::exception &e) {
     return {{}, {}, {},
         core::StorageError(
-            tr("What the roster says of touch, readiness and carry-over could not be worked out."),
+            Insights::tr(
+                "What the roster says of touch, readiness and carry-over could not be worked out."),
             QString::fromUtf8(e.what()))};
 }
 

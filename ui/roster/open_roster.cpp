@@ -121,18 +121,20 @@ void OpenRoster::tellOfChanges()
 }
 
 void OpenRoster::readAgain(const core::RosterChange &change)
-try {
-    if (change.has<core::Lifter>())
-        m_lifters = m_store->lifters();
-    if (change.has<core::Variation>())
-        m_variations = m_store->variations();
-    if (change.has<core::BlockTemplate>())
-        m_templates = m_store->templates();
-} catch (const core::StorageError &e) {
-    Q_EMIT failed(tr("The change is stored, but it could not be read back: what is shown may be as "
-                     "it was before. Close the roster and open it again. %1")
-                      .arg(e.words()),
-        e.detail());
+{
+    try {
+        if (change.has<core::Lifter>())
+            m_lifters = m_store->lifters();
+        if (change.has<core::Variation>())
+            m_variations = m_store->variations();
+        if (change.has<core::BlockTemplate>())
+            m_templates = m_store->templates();
+    } catch (const core::StorageError &e) {
+        Q_EMIT failed(tr("The change is stored, but it could not be read back: what is shown may "
+                         "be as it was before. Close the roster and open it again. %1")
+                          .arg(e.words()),
+            e.detail());
+    }
 }
 
 const core::Lifter *OpenRoster::lifter(core::LifterId id) const

@@ -1,7 +1,8 @@
 #include "ui/window/help.h"
 
+#include "ui/look/text.h"
+
 #include <QAction>
-#include <QCoreApplication>
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QMainWindow>
@@ -15,11 +16,6 @@
 namespace ui {
 
 namespace {
-
-struct Text
-{
-    Q_DECLARE_TR_FUNCTIONS(Help)
-};
 
 QString row(const QString &keys, const QString &words)
 {

@@ -33,6 +33,24 @@ TEST(TrainingHistory, AddsUpOneLiftByWeeks)
             WeekLoad{kMonday.addDays(-14), 0, 0, 0.0}, WeekLoad{kMonday.addDays(-7), 2, 8, 700.0}));
 }
 
+TEST(TrainingHistory, WeeksOffBetweenTrainedOnesAreZero)
+{
+    SetEntry missed = setOf(idOf("comp"), 120, 1);
+    missed.failed = true;
+    SetEntry nothing = setOf(idOf("comp"), 150, 0);
+    nothing.failed = true;
+    const std::vector<LoggedSession> log = {
+        sessionOf(kMonday, {setOf(idOf("comp"), 100, 5), setOf(idOf("comp"), 110, 3)}),
+        sessionOf(kMonday.addDays(6), {missed}), sessionOf(kMonday.addDays(14), {nothing}),
+        sessionOf(kMonday.addDays(28), {setOf(idOf("squat"), 180, 5)})};
+    EXPECT_THAT(weekLoads(log, builtInCatalogue(), Lift::bench),
+        ElementsAre(WeekLoad{kMonday, 3, 9, 950.0, 1}, WeekLoad{kMonday.addDays(7)},
+            WeekLoad{kMonday.addDays(14), 1, 0, 0.0, 1}));
+    EXPECT_THAT(weekLoads(log, builtInCatalogue(), Lift::squat),
+        ElementsAre(WeekLoad{kMonday.addDays(28), 1, 5, 900.0}));
+    EXPECT_TRUE(weekLoads(log, builtInCatalogue(), Lift::deadlift).empty());
+}
+
 TEST(TrainingHistory, AHabitNeedsTrainedWeeks)
 {
     const std::vector<WeekLoad> weeks = {

@@ -59,7 +59,7 @@ TEST_F(WeekMeasured, MonotonyAndStrainAreThePublishedOnesOfTheDailyTonnage)
         did(day, comp.id, kg, 10);
     const auto weeks = measures();
     ASSERT_EQ(weeks.size(), 1u);
-    EXPECT_DOUBLE_EQ(weeks[0].tonnageKg, 2200.0);
+    EXPECT_DOUBLE_EQ(weeks[0].done.tonnageKg, 2200.0);
     EXPECT_NEAR(*weeks[0].monotony, 1.0238, 1e-4);
     EXPECT_NEAR(*weeks[0].strain, 2252.45, 0.01);
     // Average intensity = tonnage / (reps x max).
@@ -97,7 +97,7 @@ TEST_F(WeekMeasured, WeeksOffAreZeroAndPlannedOnesStandBesideThem)
     cards.push_back(card);
     const auto weeks = measures();
     ASSERT_EQ(weeks.size(), 3u);
-    EXPECT_EQ(weeks[1].lifts, 0);
+    EXPECT_EQ(weeks[1].done.lifts, 0);
     EXPECT_EQ(weeks[1].averageIntensity, std::nullopt);
     EXPECT_EQ(weeks[1].monotony, std::nullopt);
     EXPECT_EQ(weeks[2].plannedLifts, 15);
@@ -109,7 +109,7 @@ TEST_F(WeekMeasured, WithoutAnEstimateThereIsWorkButNoShare)
     lift.estimate = {};
     did(0, comp.id, 80.0, 5);
     const auto weeks = measures();
-    EXPECT_EQ(weeks[0].lifts, 5);
+    EXPECT_EQ(weeks[0].done.lifts, 5);
     EXPECT_EQ(weeks[0].averageIntensity, std::nullopt);
     EXPECT_THAT(weeks[0].zones, testing::Each(0));
     lift.readings.clear();

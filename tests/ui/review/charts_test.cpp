@@ -31,7 +31,7 @@ protected:
         window.setBounds({end - 364.0, end + 4.0});
         window.showAll();
         strength.setContent(std::move(content));
-        work.setContent(weeklyWork(season.sessions, sample::catalogue(), core::Lift::bench),
+        work.setContent(core::weekLoads(season.sessions, sample::catalogue(), core::Lift::bench),
             core::Unit::kilogram);
         strength.setGeometry(0, 0, 900, 300);
         work.setGeometry(0, 300, 900, 300);
