@@ -12,8 +12,7 @@ namespace core {
 
 namespace {
 
-constexpr int kFewestSessions = 10; ///< of the lifter, before loads are moved by it
-constexpr double kLowReadiness = 2.5;
+constexpr int kFewestSessions = 10;   ///< of the lifter, before loads are moved by it
 constexpr double kLeastShift = 0.005; ///< share; less no plate can show
 
 QString percentOff(double factor)

@@ -60,7 +60,7 @@ QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
                      .arg(core::formatLoad(line.target->kg, unit, 1),
                          core::formatLoadNumber(line.target->low90, unit, 1),
                          core::formatLoad(line.target->high90, unit, 1));
-    parts << Text::tr("a side: %1").arg(platesText(*line.load, unit));
+    parts << Text::tr("a side: %1").arg(core::platesWords(line.load->plates, unit));
     if (const QString effort = effortText(line, Effort::words); !effort.isEmpty())
         parts << effort;
     if (line.allMade)
@@ -153,17 +153,6 @@ WeekView weekView(
     week.lifts = liftsText(allLifts);
     week.tonnage = tonnageText(allTonnage, sources.lifter.unit);
     return week;
-}
-
-QString platesText(const core::BarLoad &load, core::Unit unit)
-{
-    if (load.plates.empty())
-        return Text::tr("empty bar");
-    QStringList plates;
-    for (const core::PlatePairs &p : load.plates)
-        for (int i = 0; i < p.pairs; ++i)
-            plates << core::formatLoadNumber(p.plateKg, unit);
-    return plates.join(QStringLiteral(" + "));
 }
 
 QString effortText(const core::ResolvedLine &line, Effort form)
