@@ -106,17 +106,25 @@ BlockEdit shiftBlock(const Block &block, const PlanOfLifter &plan, int days)
     return result;
 }
 
-BlockEdit copyBlock(
-    const Block &block, const PlanOfLifter &plan, QDate start, BlockId copy, const NewCardId &newId)
+Block copyOf(const Block &block, std::span<const Block> blocks, BlockId id)
 {
-    Block copied = block;
-    copied.id = copy;
-    copied.start = start;
-    BlockEdit result = putBlock(copied, plan);
+    Block copy = block;
+    copy.id = id;
+    copy.layout = {};
+    for (const Block &other : blocks)
+        copy.start = std::max(copy.start, other.end().addDays(1));
+    return copy;
+}
+
+BlockEdit copyBlock(
+    const Block &block, const Block &copy, const PlanOfLifter &plan, const NewCardId &newId)
+{
+    BlockEdit result = putBlock(copy, plan);
     if (result.refused.isEmpty())
-        result.edit.cards = copyDays(plan.cards, block.start, kWeekDays * block.weeks, plan.cards,
-            block.lifter, start, OnOccupiedDays::keep, newId)
-                                .cards;
+        result.edit.cards =
+            copyDays(plan.cards, block.start, kWeekDays * std::min(block.weeks, copy.weeks),
+                plan.cards, copy.lifter, copy.start, OnOccupiedDays::keep, newId)
+                .cards;
     return result;
 }
 
@@ -132,6 +140,16 @@ Edit copyDays(const std::vector<Card> &cards, QDate from, int days, const std::v
             rows.push_back(row);
         }
     return layOut(target, rows, onOccupied);
+}
+
+Edit keepTemplate(const BlockTemplate &made, const Block &block)
+{
+    Block laid = block;
+    laid.layout = made.id;
+    Edit edit;
+    edit.templates.after = {made};
+    edit.blocks = {{block}, {laid}};
+    return edit;
 }
 
 Block blockFor(const BlockTemplate &layout, std::span<const Block> blocks,
