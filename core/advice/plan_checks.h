@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/check_in.h"
+#include "core/domain/edit.h"
 #include "core/domain/lifter.h"
 #include "core/domain/session.h"
 #include "core/domain/waiver.h"
@@ -54,7 +55,13 @@ struct PlanToCheck
 [[nodiscard]] std::vector<Finding> wavedThrough(
     std::vector<Finding> findings, std::span<const Waiver> waivers);
 
-/// What to keep when the coach waves the finding through; its id is still to be given.
-[[nodiscard]] Waiver waive(const Finding &finding, const QString &note);
+/// The coach lets the finding stand; an earlier waiver of it, from before it got worse, is
+/// replaced.
+/// @param waivers  of the lifter
+[[nodiscard]] Edit waive(const Finding &finding, const QString &note,
+    std::span<const Waiver> waivers, const std::function<WaiverId()> &newId);
+
+/// The finding is to be pointed out again.
+[[nodiscard]] Edit takeUp(const Finding &finding, std::span<const Waiver> waivers);
 
 } // namespace core

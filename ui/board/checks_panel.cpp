@@ -182,24 +182,14 @@ void ChecksPanel::waveThrough(const core::Finding &finding)
         {}, &accepted);
     if (!accepted)
         return;
-    core::Edit edit;
-    for (const core::Waiver &earlier : m_history.waivers())
-        if (earlier.key == finding.key) // it had got worse since
-            edit.waivers.before = {earlier};
-    core::Waiver waiver = core::waive(finding, note.trimmed());
-    waiver.id = edit.waivers.before.empty() ? m_roster.newId<core::WaiverTag>()
-                                            : edit.waivers.before.front().id;
-    edit.waivers.after = {waiver};
-    m_roster.perform(tr("Wave through a finding"), edit);
+    m_roster.perform(tr("Wave through a finding"),
+        core::waive(finding, note.trimmed(), m_history.waivers(),
+            [this] { return m_roster.newId<core::WaiverTag>(); }));
 }
 
 void ChecksPanel::takeUp(const core::Finding &finding)
 {
-    core::Edit edit;
-    for (const core::Waiver &waiver : m_history.waivers())
-        if (waiver.key == finding.key)
-            edit.waivers.before = {waiver};
-    m_roster.perform(tr("Take a finding up again"), edit);
+    m_roster.perform(tr("Take a finding up again"), core::takeUp(finding, m_history.waivers()));
 }
 
 } // namespace ui
