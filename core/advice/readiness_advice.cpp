@@ -135,6 +135,19 @@ std::optional<double> readinessOf(const LoggedSession &session, std::span<const 
     return session.readiness ? std::optional<double>(*session.readiness) : std::nullopt;
 }
 
+std::map<QDate, double> readinessByDay(
+    std::span<const LoggedSession> sessions, std::span<const CheckIn> checkIns)
+{
+    std::map<QDate, double> byDay;
+    for (const LoggedSession &session : sessions)
+        if (const auto said = readinessOf(session, checkIns))
+            byDay[session.day] = *said;
+    for (const CheckIn &checkIn : checkIns)
+        if (const auto said = readiness(checkIn))
+            byDay[checkIn.day] = *said;
+    return byDay;
+}
+
 std::vector<strength::ReadinessReading> readinessReadings(
     const LiftEstimate &lift, std::span<const CheckIn> checkIns)
 {
