@@ -109,7 +109,7 @@ const Variation *restVariation(
     return it == catalogue.end() ? nullptr : &*it;
 }
 
-std::vector<Finding> check(const PlanToCheck &plan)
+std::vector<Finding> checkPlan(const PlanToCheck &plan)
 {
     const CheckedPlan checked = checkedPlan(plan);
     std::vector<Finding> found;

@@ -49,7 +49,7 @@ struct PlanToCheck
 
 /// Findings by week, those of cards before those of the whole week, each group in the order of the
 /// plan. Cards whose set line cannot be read are left out: the board points at them itself.
-[[nodiscard]] std::vector<Finding> check(const PlanToCheck &plan);
+[[nodiscard]] std::vector<Finding> checkPlan(const PlanToCheck &plan);
 
 /// The same with the coach's notes on what was waved through.
 [[nodiscard]] std::vector<Finding> wavedThrough(

@@ -119,7 +119,7 @@ private:
         }
         QStringList lines;
         for (const ResolvedLine &line : resolved.lines) {
-            lines << print(line.line);
+            lines << setLineText(line.line);
             appendSets(line, variation, written.sets);
             if (!line.load && !line.why.isEmpty())
                 written.cautions << Text::tr("No load is given: ask the coach.");

@@ -110,7 +110,7 @@ Block copyOf(const Block &block, std::span<const Block> blocks, BlockId id)
 {
     Block copy = block;
     copy.id = id;
-    copy.layout = {};
+    copy.templateId = {};
     for (const Block &other : blocks)
         copy.start = std::max(copy.start, other.end().addDays(1));
     return copy;
@@ -145,7 +145,7 @@ Edit copyDays(const std::vector<Card> &cards, QDate from, int days, const std::v
 Edit keepTemplate(const BlockTemplate &made, const Block &block)
 {
     Block laid = block;
-    laid.layout = made.id;
+    laid.templateId = made.id;
     Edit edit;
     edit.templates.after = {made};
     edit.blocks = {{block}, {laid}};
@@ -157,7 +157,7 @@ Block blockFor(const BlockTemplate &layout, std::span<const Block> blocks,
 {
     if (const Block *there = blockOn(blocks, start))
         for (const BlockTemplate &each : templates)
-            if (each.id == there->layout && each.name == layout.name)
+            if (each.id == there->templateId && each.name == layout.name)
                 return *there;
     Block block;
     block.id = newId();
@@ -171,12 +171,12 @@ BlockEdit layTemplate(const BlockTemplate &layout, Block block, const Lifter &li
     std::span<const Variation> catalogue, const NewCardId &newId)
 {
     const auto before = std::find_if(templates.begin(), templates.end(),
-        [&block](const BlockTemplate &each) { return each.id == block.layout; });
+        [&block](const BlockTemplate &each) { return each.id == block.templateId; });
     block.lifter = lifter.id;
     block.weeks = layout.weeks;
     block.purpose = layout.purpose;
     block.deloadWeeks = layout.deloadWeeks;
-    block.layout = layout.id;
+    block.templateId = layout.id;
     BlockEdit result = putBlock(block, plan);
     if (!result.refused.isEmpty())
         return result;

@@ -61,7 +61,7 @@ using NewCardId = std::function<CardId()>;
     const NewCardId &newId);
 
 /// Lays a template on a lifter from the first day of `block` on (core/plan/template.h) and puts the
-/// block in the plan, its weeks, purpose and deloads those of the template. A block with a layout
+/// block in the plan, its weeks, purpose and deloads those of the template. A block with a template
 /// is laid anew: the lifter's differences from that version are kept.
 /// @param templates  all versions, to find the one that the block was laid out by
 [[nodiscard]] BlockEdit layTemplate(const BlockTemplate &layout, Block block, const Lifter &lifter,

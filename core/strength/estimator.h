@@ -22,7 +22,7 @@ struct WeekEstimate
     int sets = 0;   ///< sets of the week that told something
 };
 
-/// How far an estimate can be trusted. Words for the screen: core/plan/estimate_words.h.
+/// How far an estimate can be trusted. Words for the screen: core/loads/estimate_words.h.
 enum class Standing {
     noData,      ///< no set of this lift: there is no estimate
     priorOnly,   ///< a guess from people like this one

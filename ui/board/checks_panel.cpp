@@ -96,8 +96,8 @@ void ChecksPanel::check()
         const std::vector<core::ResolvedCard> cards =
             core::resolveCards(m_plan.cards(), {*lifter, m_roster.variations(), estimateOf});
         findings = inOrder(
-            core::wavedThrough(core::check({*lifter, m_roster.variations(), m_history.sessions(),
-                                   cards, estimateOf, m_history.checkIns()}),
+            core::wavedThrough(core::checkPlan({*lifter, m_roster.variations(),
+                                   m_history.sessions(), cards, estimateOf, m_history.checkIns()}),
                 m_history.waivers()));
     }
     m_findings = std::move(findings);

@@ -352,7 +352,7 @@ void WeekGrid::edit(core::CardId card, Field field, const QString &typed)
         isSets ? tr("Sets of %1").arg(view.name) : tr("Note on %1").arg(view.name), this, window());
     connect(m_editor, &CardEditor::taken, this, [this, card, isSets](const QString &text) {
         if (isSets)
-            m_plan.setSetLine(card, core::print(core::parseSetLines(text).lines));
+            m_plan.setSetLine(card, core::setLineText(core::parseSetLines(text).lines));
         else
             m_plan.setNote(card, text.trimmed());
     });

@@ -43,7 +43,7 @@ public:
     /// `place` is the card's place afterwards.
     void move(core::CardId card, BoardPlace place);
     void remove(const std::vector<core::CardId> &cards);
-    /// The cards as text, see core/plan/card_text.h.
+    /// The cards as text, see core/notation/card_text.h.
     [[nodiscard]] QString text(const std::vector<core::CardId> &cards) const;
     /// Takes the cards off the week as "Cut".
     void cut(const std::vector<core::CardId> &cards);

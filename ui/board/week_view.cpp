@@ -52,9 +52,9 @@ QString shortCaution(const core::ResolvedCard &card, const core::LiftEstimate *e
 QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
 {
     if (!line.load)
-        return Text::tr("%1: %2").arg(core::print(line.line), line.why);
-    QStringList parts{
-        Text::tr("%1: %2").arg(core::print(line.line), core::formatLoad(line.load->loadKg, unit))};
+        return Text::tr("%1: %2").arg(core::setLineText(line.line), line.why);
+    QStringList parts{Text::tr("%1: %2").arg(
+        core::setLineText(line.line), core::formatLoad(line.load->loadKg, unit))};
     if (line.target && line.target->high90 > line.target->low90)
         parts << Text::tr("before rounding %1 (90 %: %2 to %3)")
                      .arg(core::formatLoad(line.target->kg, unit, 1),
@@ -89,7 +89,7 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     QStringList toolTip{view.name};
     QStringList spoken{view.name};
     for (const core::ResolvedLine &line : card.lines) {
-        LineView shown{core::print(line.line), {}, effortText(line, Effort::sign)};
+        LineView shown{core::setLineText(line.line), {}, effortText(line, Effort::sign)};
         if (line.load)
             shown.load = core::formatLoad(line.load->loadKg, unit);
         toolTip << lineToolTip(line, unit);

@@ -60,7 +60,8 @@ struct Desk
         const auto estimateOf = [this](
                                     Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
         const auto resolved = resolveCards(cards, {lifter, builtInCatalogue(), estimateOf});
-        return core::check({lifter, builtInCatalogue(), sessions, resolved, estimateOf, checkIns});
+        return core::checkPlan(
+            {lifter, builtInCatalogue(), sessions, resolved, estimateOf, checkIns});
     }
 
     std::vector<CheckRule> rules() const

@@ -125,10 +125,10 @@ TEST(BlockEdits, WhatStandsWhereABlockComesToStaysAboveIt)
 TEST(BlockEdits, ABlockIsCopiedAndRemoved)
 {
     Desk desk = twoWeeks();
-    desk.blocks.front().layout = {5};
+    desk.blocks.front().templateId = {5};
     Block copy = copyOf(desk.blocks.front(), desk.blocks, {2});
     EXPECT_EQ(copy.start, kMonday.addDays(14));
-    EXPECT_FALSE(copy.layout.isValid());
+    EXPECT_FALSE(copy.templateId.isValid());
     desk.carryOut(copyBlock(desk.blocks.front(), copy, desk.plan(), desk.newId()));
     EXPECT_THAT(desk.on(14), ElementsAre("1x1 @8", "3x8 @7"));
     EXPECT_THAT(desk.on(23), ElementsAre("4x3 @8"));
@@ -158,7 +158,7 @@ TEST(BlockEdits, ABlockIsWhatTheTemplateMadeOfItSays)
     const Edit edit = keepTemplate(made, block(1, kMonday));
     EXPECT_EQ(edit.templates, (RowChange<BlockTemplate>{{}, {made}}));
     EXPECT_EQ(edit.blocks.before, std::vector{block(1, kMonday)});
-    EXPECT_EQ(edit.blocks.after.at(0).layout, made.id);
+    EXPECT_EQ(edit.blocks.after.at(0).templateId, made.id);
 }
 
 TEST(BlockEdits, DaysAreCopiedToAnotherLifter)
@@ -188,7 +188,7 @@ TEST(BlockEdits, ATemplateBecomesABlockAndIsLaidAnew)
     desk.carryOut(
         layTemplate(first, later, lifter, desk.plan(), {}, builtInCatalogue(), desk.newId()));
     EXPECT_THAT(desk.on(28), ElementsAre("1x1 @8", "3x8 @7"));
-    EXPECT_EQ(desk.blocks.back().layout, first.id);
+    EXPECT_EQ(desk.blocks.back().templateId, first.id);
 
     // The coach changes one card; the next version changes another.
     for (Card &card : desk.cards)
@@ -202,7 +202,7 @@ TEST(BlockEdits, ATemplateBecomesABlockAndIsLaidAnew)
     desk.carryOut(layTemplate(second, desk.blocks.back(), lifter, desk.plan(), templates,
         builtInCatalogue(), desk.newId()));
     EXPECT_THAT(desk.on(28), ElementsAre("1x1 @9", "2x8 @7"));
-    EXPECT_EQ(desk.blocks.back().layout, second.id);
+    EXPECT_EQ(desk.blocks.back().templateId, second.id);
     EXPECT_EQ(latestVersions(templates).size(), 1u);
     EXPECT_EQ(latestVersions(templates).front().version, 2);
 }
