@@ -40,7 +40,7 @@ int leadRepsOf(const Variation &variation, const Slot &slot, const Variation *co
 
 } // namespace
 
-Ranking rank(const Slot &slot, const AdviceContext &context)
+Ranking rankVariations(const Slot &slot, const AdviceContext &context)
 {
     if (slot.reps < 1)
         throw std::invalid_argument("a slot asks for at least one rep");

@@ -70,6 +70,6 @@ struct Ranking
 };
 
 /// @throws std::invalid_argument for reps < 1
-[[nodiscard]] Ranking rank(const Slot &slot, const AdviceContext &context);
+[[nodiscard]] Ranking rankVariations(const Slot &slot, const AdviceContext &context);
 
 } // namespace core

@@ -109,7 +109,7 @@ const Variation *restVariation(
     return it == catalogue.end() ? nullptr : &*it;
 }
 
-std::vector<Finding> check(const PlanToCheck &plan)
+std::vector<Finding> checkPlan(const PlanToCheck &plan)
 {
     const CheckedPlan checked = checkedPlan(plan);
     std::vector<Finding> found;
@@ -132,9 +132,22 @@ std::vector<Finding> wavedThrough(std::vector<Finding> findings, std::span<const
     return findings;
 }
 
-Waiver waive(const Finding &finding, const QString &note)
+Edit waive(const Finding &finding, const QString &note, std::span<const Waiver> waivers,
+    const std::function<WaiverId()> &newId)
 {
-    return {{}, finding.key, finding.measure, note};
+    Edit edit = takeUp(finding, waivers);
+    const WaiverId id = edit.waivers.before.empty() ? newId() : edit.waivers.before.front().id;
+    edit.waivers.after = {{id, finding.key, finding.measure, note}};
+    return edit;
+}
+
+Edit takeUp(const Finding &finding, std::span<const Waiver> waivers)
+{
+    Edit edit;
+    for (const Waiver &waiver : waivers)
+        if (waiver.key == finding.key)
+            edit.waivers.before = {waiver};
+    return edit;
 }
 
 } // namespace core

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/check_in.h"
+#include "core/domain/edit.h"
 #include "core/domain/lifter.h"
 #include "core/domain/session.h"
 #include "core/domain/waiver.h"
@@ -48,13 +49,19 @@ struct PlanToCheck
 
 /// Findings by week, those of cards before those of the whole week, each group in the order of the
 /// plan. Cards whose set line cannot be read are left out: the board points at them itself.
-[[nodiscard]] std::vector<Finding> check(const PlanToCheck &plan);
+[[nodiscard]] std::vector<Finding> checkPlan(const PlanToCheck &plan);
 
 /// The same with the coach's notes on what was waved through.
 [[nodiscard]] std::vector<Finding> wavedThrough(
     std::vector<Finding> findings, std::span<const Waiver> waivers);
 
-/// What to keep when the coach waves the finding through; its id is still to be given.
-[[nodiscard]] Waiver waive(const Finding &finding, const QString &note);
+/// The coach lets the finding stand; an earlier waiver of it, from before it got worse, is
+/// replaced.
+/// @param waivers  of the lifter
+[[nodiscard]] Edit waive(const Finding &finding, const QString &note,
+    std::span<const Waiver> waivers, const std::function<WaiverId()> &newId);
+
+/// The finding is to be pointed out again.
+[[nodiscard]] Edit takeUp(const Finding &finding, std::span<const Waiver> waivers);
 
 } // namespace core

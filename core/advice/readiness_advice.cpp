@@ -12,8 +12,7 @@ namespace core {
 
 namespace {
 
-constexpr int kFewestSessions = 10; ///< of the lifter, before loads are moved by it
-constexpr double kLowReadiness = 2.5;
+constexpr int kFewestSessions = 10;   ///< of the lifter, before loads are moved by it
 constexpr double kLeastShift = 0.005; ///< share; less no plate can show
 
 QString percentOff(double factor)
@@ -134,6 +133,19 @@ std::optional<double> readinessOf(const LoggedSession &session, std::span<const 
             if (const auto said = readiness(checkIn))
                 return said;
     return session.readiness ? std::optional<double>(*session.readiness) : std::nullopt;
+}
+
+std::map<QDate, double> readinessByDay(
+    std::span<const LoggedSession> sessions, std::span<const CheckIn> checkIns)
+{
+    std::map<QDate, double> byDay;
+    for (const LoggedSession &session : sessions)
+        if (const auto said = readinessOf(session, checkIns))
+            byDay[session.day] = *said;
+    for (const CheckIn &checkIn : checkIns)
+        if (const auto said = readiness(checkIn))
+            byDay[checkIn.day] = *said;
+    return byDay;
 }
 
 std::vector<strength::ReadinessReading> readinessReadings(

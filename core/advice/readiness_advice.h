@@ -20,6 +20,10 @@ namespace core {
 [[nodiscard]] std::optional<double> readinessOf(
     const LoggedSession &session, std::span<const CheckIn> checkIns);
 
+/// The days on which the lifter said anything of it; a check-in goes before a session.
+[[nodiscard]] std::map<QDate, double> readinessByDay(
+    std::span<const LoggedSession> sessions, std::span<const CheckIn> checkIns);
+
 /// Readings for strength::readinessEffects, of the sessions that have both a form and a readiness.
 /// @param checkIns  of this lifter; others do no harm
 [[nodiscard]] std::vector<strength::ReadinessReading> readinessReadings(

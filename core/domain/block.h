@@ -23,7 +23,7 @@ struct Block
     QDate start;                  ///< its first day; a week of the block starts on this weekday
     int weeks = 4;                ///< 1 to kMostBlockWeeks
     std::vector<int> deloadWeeks; ///< 1 = the first; ascending
-    TemplateId layout;            ///< version of the template that was laid on it last; often none
+    TemplateId templateId;        ///< version of the template that was laid on it last; often none
 
     /// Its last day.
     [[nodiscard]] QDate end() const { return start.addDays(kWeekDays * weeks - 1); }

@@ -15,7 +15,7 @@ struct Card
     QDate day;
     int position = 0; ///< place in the day from the top, 0, 1, 2 ... without gaps
     VariationId variation;
-    QString setLine; ///< text form of the sets, see core/plan/set_line.h
+    QString setLine; ///< text form of the sets, see core/notation/set_line.h
     QString note;
 
     friend bool operator==(const Card &, const Card &) = default;

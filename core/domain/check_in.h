@@ -48,6 +48,15 @@ struct CheckIn
 /// that are well.
 [[nodiscard]] std::optional<double> readiness(const CheckIn &checkIn);
 
+/// Below this readiness the day is no usual one (common practice, no source).
+inline constexpr double kLowReadiness = 2.5;
+
+/// The five steps of an item in words, from 1 to 5.
+[[nodiscard]] QStringList sleepSteps();
+[[nodiscard]] QStringList stressSteps();
+[[nodiscard]] QStringList motivationSteps();
+[[nodiscard]] QStringList sorenessSteps();
+
 /// What is wrong, in words a coach can act on; empty when sound.
 [[nodiscard]] QStringList problems(const CheckIn &checkIn);
 

@@ -38,8 +38,9 @@ struct Lifter
     friend bool operator==(const Lifter &, const Lifter &) = default;
 };
 
-/// Whether the lifter may be under 18 on `day`. Only the birth year is known, so the whole year of
-/// the 18th birthday counts; without a birth year false.
+/// Whether the lifter may be under 18 on `day`, below which most laws speak of minors (common
+/// practice, no source). Only the birth year is known, so the whole year of the 18th birthday
+/// counts; without a birth year false.
 [[nodiscard]] bool mayBeMinor(const Lifter &lifter, QDate day);
 
 /// What is wrong with the lifter alone, in words a coach can act on; empty when sound.

@@ -10,7 +10,7 @@
 
 namespace core {
 
-/// What the plan checks look for, see core/plan/plan_checks.h.
+/// What the plan checks look for, see core/advice/plan_checks.h.
 enum class CheckRule {
     pain,                ///< what works an area that hurts
     maximalAttempt,      ///< a maximal attempt by someone who may be under 18

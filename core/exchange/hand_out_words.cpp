@@ -100,28 +100,4 @@ QStringList touchSteps()
         Text::tr("rests on the chest"), Text::tr("sinks in"), Text::tr("sinks and stops")};
 }
 
-QStringList sleepSteps()
-{
-    return {Text::tr("very poor"), Text::tr("poor"), Text::tr("fair"), Text::tr("good"),
-        Text::tr("very good")};
-}
-
-QStringList stressSteps()
-{
-    return {Text::tr("very stressed"), Text::tr("stressed"), Text::tr("as usual"),
-        Text::tr("relaxed"), Text::tr("very relaxed")};
-}
-
-QStringList motivationSteps()
-{
-    return {Text::tr("none"), Text::tr("little"), Text::tr("as usual"), Text::tr("keen"),
-        Text::tr("very keen")};
-}
-
-QStringList sorenessSteps()
-{
-    return {Text::tr("very sore"), Text::tr("sore"), Text::tr("somewhat sore"),
-        Text::tr("hardly sore"), Text::tr("not sore")};
-}
-
 } // namespace core

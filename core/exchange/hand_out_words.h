@@ -8,11 +8,7 @@ namespace core {
 /// Words of the hand-out page by their key in resources/handout.
 [[nodiscard]] QJsonObject handOutWords();
 
-/// The five steps of a scale in words, from 1 to 5.
+/// The five steps of touch in words, from 1 to 5.
 [[nodiscard]] QStringList touchSteps();
-[[nodiscard]] QStringList sleepSteps();
-[[nodiscard]] QStringList stressSteps();
-[[nodiscard]] QStringList motivationSteps();
-[[nodiscard]] QStringList sorenessSteps();
 
 } // namespace core

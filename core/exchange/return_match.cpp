@@ -66,7 +66,7 @@ SetEntry entryOf(const ReturnedSet &returned, const std::map<QString, VariationI
     return entry;
 }
 
-SetsBooked book(const std::vector<SetEntry> &present, const std::vector<SetEntry> &told)
+SetsBooked bookSets(const std::vector<SetEntry> &present, const std::vector<SetEntry> &told)
 {
     SetsMerged merged = mergeSets(present, told);
     const auto rest = merged.sets.begin() + std::ptrdiff_t(present.size());

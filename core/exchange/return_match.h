@@ -31,7 +31,7 @@ struct SetsBooked
 };
 
 /// Sets of a session after those of a sheet, see acceptReturns().
-[[nodiscard]] SetsBooked book(
+[[nodiscard]] SetsBooked bookSets(
     const std::vector<SetEntry> &present, const std::vector<SetEntry> &told);
 
 } // namespace core

@@ -49,7 +49,7 @@ public:
                 told[set.day].push_back(entryOf(set, m_idOf));
         for (const auto &[day, sets] : told) {
             LoggedSession &session = sessionFor(lifter, day, sets, ids);
-            SetsBooked booked = core::book(session.sets, sets);
+            SetsBooked booked = bookSets(session.sets, sets);
             review.newSets += booked.added;
             review.correctedSets += booked.corrected;
             review.knownSets += booked.known;
@@ -78,7 +78,7 @@ private:
         for (LoggedSession &session : m_sessions) {
             if (session.lifter != lifter || session.day != day)
                 continue;
-            const SetsBooked tried = core::book(session.sets, sets);
+            const SetsBooked tried = bookSets(session.sets, sets);
             if (tried.known > most) {
                 most = tried.known;
                 best = &session;

@@ -81,10 +81,10 @@ QString askAgain()
 
 /// Reads the rows in order. What is wrong becomes a problem; the rest is still read, so that all
 /// is told at once.
-class Reader
+class SheetReader
 {
 public:
-    Reader(QIODevice &device, ReturnSheet &sheet, QDate today)
+    SheetReader(QIODevice &device, ReturnSheet &sheet, QDate today)
         : m_sheet(sheet)
         , m_table(device, sheet.file, kColumns, sheet.problems)
         , m_today(today)
@@ -325,7 +325,7 @@ ReturnSheet readReturnSheet(QIODevice &device, const QString &file, QDate today)
             Text::tr("See that it is the file that the lifter's page gave back.")});
         return sheet;
     }
-    Reader(device, sheet, today).read();
+    SheetReader(device, sheet, today).read();
     return sheet;
 }
 

@@ -1,5 +1,7 @@
 #include "core/loads/plates.h"
 
+#include "core/domain/text.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -119,6 +121,18 @@ std::optional<double> PlateTable::smallestJumpKg() const
         jump = jump ? std::min(*jump, step) : step;
     }
     return jump;
+}
+
+QString platesWords(const std::vector<PlatePairs> &plates, Unit unit)
+{
+    if (plates.empty())
+        return Text::tr("empty bar");
+    QStringList parts;
+    for (const PlatePairs &kind : plates) {
+        const QString plate = formatLoadNumber(kind.plateKg, unit);
+        parts << (kind.pairs > 1 ? Text::tr("%1 x %2").arg(kind.pairs).arg(plate) : plate);
+    }
+    return parts.join(QStringLiteral(" + "));
 }
 
 } // namespace core

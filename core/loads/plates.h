@@ -67,4 +67,7 @@ private:
     std::vector<Side> m_sides;     ///< by sum; the first is empty
 };
 
+/// Plates on each side, heaviest first: "2 x 20 + 5", or that the bar is empty.
+[[nodiscard]] QString platesWords(const std::vector<PlatePairs> &plates, Unit unit);
+
 } // namespace core

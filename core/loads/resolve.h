@@ -22,7 +22,7 @@ struct ResolvedLine
     std::optional<strength::Interval> firstReserve;
     std::optional<strength::Interval> lastReserve;
     /// Chance that all sets of the line are completed at the rounded load, 0..1; of a set for as
-    /// many as possible that the least asked for is done. See core/plan/odds.h.
+    /// many as possible that the least asked for is done. See core/loads/odds.h.
     std::optional<double> allMade;
     /// Hard sets of the lift in the session once the sets of the line are done, see
     /// strength::hardSetsAfter(). A set of unknown reserve counts as hard.

@@ -54,7 +54,7 @@ QString suggestedSetLine(const Variation &variation, const std::vector<Card> &ea
     if (last)
         return last->setLine;
     const int reps = std::clamp(kUsualReps, variation.repsLow, variation.repsHigh);
-    return print(SetLine{kUsualSets, reps, RpeTarget{kUsualRpe}});
+    return setLineText(SetLine{kUsualSets, reps, RpeTarget{kUsualRpe}});
 }
 
 } // namespace core

@@ -17,9 +17,6 @@ namespace {
 
 constexpr qsizetype kLongestFileName =
     100; ///< file systems end at 255 bytes, a letter takes up to 4
-/// Federations let juniors in from 14, and most laws speak of minors below 18 (common practice, no
-/// source); the year of birth alone is known, so the whole year counts.
-constexpr int kGrownUpAge = 18;
 
 QString dayWords(QDate day)
 {
@@ -122,7 +119,7 @@ private:
         }
         QStringList lines;
         for (const ResolvedLine &line : resolved.lines) {
-            lines << print(line.line);
+            lines << setLineText(line.line);
             appendSets(line, variation, written.sets);
             if (!line.load && !line.why.isEmpty())
                 written.cautions << Text::tr("No load is given: ask the coach.");
@@ -201,7 +198,7 @@ private:
                 "come first. The loads are arithmetic from the log, not medical advice: take less "
                 "on a bad day."),
             Text::tr("Minors and novices: no maximal attempts without qualified supervision.")};
-        if (m_lifter.birthYear && m_monday.year() - *m_lifter.birthYear <= kGrownUpAge)
+        if (mayBeMinor(m_lifter, m_monday))
             said.prepend(
                 Text::tr("This lifter may be a minor: train under qualified supervision, without "
                          "maximal attempts."));
@@ -235,18 +232,6 @@ QString tempoWords(const Tempo &tempo)
                                        .arg(tempo.lowering)
                                        .arg(tempo.pause);
     return tempo.pause > 0 ? Text::tr("%1-count pause").arg(tempo.pause) : QString();
-}
-
-QString platesWords(const std::vector<PlatePairs> &plates, Unit unit)
-{
-    if (plates.empty())
-        return Text::tr("empty bar");
-    QStringList parts;
-    for (const PlatePairs &kind : plates) {
-        const QString plate = formatLoadNumber(kind.plateKg, unit);
-        parts << (kind.pairs > 1 ? Text::tr("%1 x %2").arg(kind.pairs).arg(plate) : plate);
-    }
-    return parts.join(QStringLiteral(" + "));
 }
 
 QString weekFileName(const WeekSheet &sheet)

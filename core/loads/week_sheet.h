@@ -70,15 +70,11 @@ using EstimateOf = std::function<const LiftEstimate *(Lift)>;
 
 /// @param monday  first day of the week
 /// @param cards   of the lifter and the week, by day and position; others are left out
-/// @throws std::invalid_argument when problems(lifter.gear) is not empty
 [[nodiscard]] WeekSheet weekSheet(const Lifter &lifter, QDate monday, std::span<const Card> cards,
     std::span<const Variation> variations, const EstimateOf &estimateOf);
 
 /// Tempo or pause in words; empty where neither is prescribed.
 [[nodiscard]] QString tempoWords(const Tempo &tempo);
-
-/// Plates on each side, heaviest first: "2 x 20 + 5", or that the bar is empty.
-[[nodiscard]] QString platesWords(const std::vector<PlatePairs> &plates, Unit unit);
 
 /// Name for a file about the lifter's week, without its ending: letters, digits, spaces and -.
 [[nodiscard]] QString weekFileName(const WeekSheet &sheet);

@@ -42,7 +42,7 @@ QString onOneRow(const QString &setLine)
         return setLine.simplified();
     QStringList lines;
     for (const SetLine &line : parsed.lines)
-        lines << print(line);
+        lines << setLineText(line);
     // A note to a set runs to the end of its row, so what follows it goes on a row of its own.
     QString row;
     for (qsizetype i = 0; i < lines.size(); ++i) {
@@ -53,10 +53,10 @@ QString onOneRow(const QString &setLine)
     return row;
 }
 
-class Reader
+class CardTextReader
 {
 public:
-    Reader(std::span<const Variation> catalogue, const QLocale &locale)
+    CardTextReader(std::span<const Variation> catalogue, const QLocale &locale)
         : m_catalogue(catalogue)
         , m_locale(locale)
     {
@@ -125,7 +125,7 @@ private:
     {
         const ParsedSetLines parsed = parseSetLines(row.setLine);
         if (!parsed.error) {
-            row.setLine = print(parsed.lines);
+            row.setLine = setLineText(parsed.lines);
             return;
         }
         const bool first = parsed.error->line == 1;
@@ -173,7 +173,7 @@ QString cardText(
 ParsedCardText parseCardText(
     const QString &text, std::span<const Variation> catalogue, const QLocale &locale)
 {
-    return Reader(catalogue, locale).read(text);
+    return CardTextReader(catalogue, locale).read(text);
 }
 
 } // namespace core

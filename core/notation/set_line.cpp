@@ -104,7 +104,7 @@ QString printReps(const SetLine &line)
     return line.mostReps ? reps + u'-' + QString::number(*line.mostReps) : reps;
 }
 
-QString print(const SetLine &line)
+QString setLineText(const SetLine &line)
 {
     QString text = QString::number(line.sets) + u'x' + printReps(line)
         + std::visit(TargetPrinter{}, line.target) + std::visit(MannerPrinter{}, line.manner);
@@ -115,11 +115,11 @@ QString print(const SetLine &line)
     return text;
 }
 
-QString print(const std::vector<SetLine> &lines)
+QString setLineText(const std::vector<SetLine> &lines)
 {
     QStringList rows;
     for (const SetLine &line : lines)
-        rows << print(line);
+        rows << setLineText(line);
     return rows.join(u'\n');
 }
 

@@ -122,9 +122,9 @@ struct ParsedSetLines
 /// Blank text is a card without sets yet: no lines, no error.
 [[nodiscard]] ParsedSetLines parseSetLines(const QString &text);
 
-/// Canonical form: parse(print(x)) == x.
-[[nodiscard]] QString print(const SetLine &line);
-[[nodiscard]] QString print(const std::vector<SetLine> &lines);
+/// Canonical form: parse(setLineText(x)) == x.
+[[nodiscard]] QString setLineText(const SetLine &line);
+[[nodiscard]] QString setLineText(const std::vector<SetLine> &lines);
 
 /// The reps alone: "3", "4-6", "5+ max 10", "1+2".
 [[nodiscard]] QString printReps(const SetLine &line);

@@ -21,10 +21,10 @@ bool isInHalves(double value)
 }
 
 /// Reads from left to right and throws a LineStop where it cannot go on.
-class Reader
+class SetLinesReader
 {
 public:
-    Reader(QStringView text, LineReading &reading)
+    SetLinesReader(QStringView text, LineReading &reading)
         : m_text(text)
         , m_reading(reading)
         , m_line(reading.line)
@@ -402,7 +402,7 @@ LineReading readSetLine(QStringView line)
 {
     LineReading reading;
     try {
-        Reader(line, reading).read();
+        SetLinesReader(line, reading).read();
     } catch (const LineStop &stop) {
         reading.stop = stop;
     }

@@ -106,17 +106,25 @@ BlockEdit shiftBlock(const Block &block, const PlanOfLifter &plan, int days)
     return result;
 }
 
-BlockEdit copyBlock(
-    const Block &block, const PlanOfLifter &plan, QDate start, BlockId copy, const NewCardId &newId)
+Block copyOf(const Block &block, std::span<const Block> blocks, BlockId id)
 {
-    Block copied = block;
-    copied.id = copy;
-    copied.start = start;
-    BlockEdit result = putBlock(copied, plan);
+    Block copy = block;
+    copy.id = id;
+    copy.templateId = {};
+    for (const Block &other : blocks)
+        copy.start = std::max(copy.start, other.end().addDays(1));
+    return copy;
+}
+
+BlockEdit copyBlock(
+    const Block &block, const Block &copy, const PlanOfLifter &plan, const NewCardId &newId)
+{
+    BlockEdit result = putBlock(copy, plan);
     if (result.refused.isEmpty())
-        result.edit.cards = copyDays(plan.cards, block.start, kWeekDays * block.weeks, plan.cards,
-            block.lifter, start, OnOccupiedDays::keep, newId)
-                                .cards;
+        result.edit.cards =
+            copyDays(plan.cards, block.start, kWeekDays * std::min(block.weeks, copy.weeks),
+                plan.cards, copy.lifter, copy.start, OnOccupiedDays::keep, newId)
+                .cards;
     return result;
 }
 
@@ -134,12 +142,22 @@ Edit copyDays(const std::vector<Card> &cards, QDate from, int days, const std::v
     return layOut(target, rows, onOccupied);
 }
 
+Edit keepTemplate(const BlockTemplate &made, const Block &block)
+{
+    Block laid = block;
+    laid.templateId = made.id;
+    Edit edit;
+    edit.templates.after = {made};
+    edit.blocks = {{block}, {laid}};
+    return edit;
+}
+
 Block blockFor(const BlockTemplate &layout, std::span<const Block> blocks,
     std::span<const BlockTemplate> templates, QDate start, const std::function<BlockId()> &newId)
 {
     if (const Block *there = blockOn(blocks, start))
         for (const BlockTemplate &each : templates)
-            if (each.id == there->layout && each.name == layout.name)
+            if (each.id == there->templateId && each.name == layout.name)
                 return *there;
     Block block;
     block.id = newId();
@@ -153,12 +171,12 @@ BlockEdit layTemplate(const BlockTemplate &layout, Block block, const Lifter &li
     std::span<const Variation> catalogue, const NewCardId &newId)
 {
     const auto before = std::find_if(templates.begin(), templates.end(),
-        [&block](const BlockTemplate &each) { return each.id == block.layout; });
+        [&block](const BlockTemplate &each) { return each.id == block.templateId; });
     block.lifter = lifter.id;
     block.weeks = layout.weeks;
     block.purpose = layout.purpose;
     block.deloadWeeks = layout.deloadWeeks;
-    block.layout = layout.id;
+    block.templateId = layout.id;
     BlockEdit result = putBlock(block, plan);
     if (!result.refused.isEmpty())
         return result;

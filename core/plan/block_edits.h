@@ -45,9 +45,12 @@ using NewCardId = std::function<CardId()>;
 /// Moves the block and its cards by some days. What stands on the days it comes to stays, above it.
 [[nodiscard]] BlockEdit shiftBlock(const Block &block, const PlanOfLifter &plan, int days);
 
-/// A copy of the block and its cards from `start` on, under the id `copy`.
-[[nodiscard]] BlockEdit copyBlock(const Block &block, const PlanOfLifter &plan, QDate start,
-    BlockId copy, const NewCardId &newId);
+/// A copy under a new id behind the last block, where there is room; of no template.
+[[nodiscard]] Block copyOf(const Block &block, std::span<const Block> blocks, BlockId id);
+
+/// Puts `copy` in the plan with copies of the block's cards, of as many weeks as both have.
+[[nodiscard]] BlockEdit copyBlock(
+    const Block &block, const Block &copy, const PlanOfLifter &plan, const NewCardId &newId);
 
 /// Copies the cards of `days` days from `from` on to those from `to` on, of the same or of another
 /// lifter. Days without a card leave their target alone.
@@ -58,12 +61,16 @@ using NewCardId = std::function<CardId()>;
     const NewCardId &newId);
 
 /// Lays a template on a lifter from the first day of `block` on (core/plan/template.h) and puts the
-/// block in the plan, its weeks, purpose and deloads those of the template. A block with a layout
+/// block in the plan, its weeks, purpose and deloads those of the template. A block with a template
 /// is laid anew: the lifter's differences from that version are kept.
 /// @param templates  all versions, to find the one that the block was laid out by
 [[nodiscard]] BlockEdit layTemplate(const BlockTemplate &layout, Block block, const Lifter &lifter,
     const PlanOfLifter &plan, std::span<const BlockTemplate> templates,
     std::span<const Variation> catalogue, const NewCardId &newId);
+
+/// Stores the template; the block is what it says now, so that later versions are merged against
+/// this one.
+[[nodiscard]] Edit keepTemplate(const BlockTemplate &made, const Block &block);
 
 /// The block that a template of this name goes on when it is laid out from `start`: the one there
 /// that an earlier version made, else a new one.

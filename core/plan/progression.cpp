@@ -107,16 +107,16 @@ QString remarkOn(const SetLine &line, const ProgressionRule &rule)
         return Text::tr(
             "%1 goes by effort: its load follows the estimate, and is not raised by the "
             "rule.")
-            .arg(print(line));
+            .arg(setLineText(line));
     if (isByLoad && !isDrop(line) && progressed(line, rule, 1) == line
         && progressed(line, rule, 2) == line)
         return Text::tr("%1 has no load that this rule can raise: percent for shares, kg or lb for "
                         "loads.")
-            .arg(print(line));
+            .arg(setLineText(line));
     if (isByEffort && !isEffort)
-        return Text::tr("%1 names no RPE or RIR to raise.").arg(print(line));
+        return Text::tr("%1 names no RPE or RIR to raise.").arg(setLineText(line));
     if (!isByLoad && progressed(line, rule, 1) == line)
-        return Text::tr("%1 is at the bound of the rule already.").arg(print(line));
+        return Text::tr("%1 is at the bound of the rule already.").arg(setLineText(line));
     return {};
 }
 
@@ -156,7 +156,7 @@ Progression progress(std::span<const Card> week, const ProgressionRule &rule, in
             if (!parsed.error && !parsed.lines.empty()) {
                 for (SetLine &line : parsed.lines)
                     line = progressed(line, rule, on);
-                row.setLine = print(parsed.lines);
+                row.setLine = setLineText(parsed.lines);
             }
             progression.rows.push_back(row);
         }

@@ -220,12 +220,7 @@ std::vector<Response> respond(
     return path;
 }
 
-WhatIf whatIf(const WhatIfInput &input, std::span<const ResolvedCard> cards)
-{
-    return compare(input, cards, cards).current;
-}
-
-WhatIfComparison compare(const WhatIfInput &input, std::span<const ResolvedCard> current,
+WhatIfComparison whatIf(const WhatIfInput &input, std::span<const ResolvedCard> current,
     std::span<const ResolvedCard> changed)
 {
     if (input.weeks < 1 || !input.from.isValid())

@@ -71,9 +71,7 @@ struct WhatIfInput
 
 /// Pure and repeatable: the futures are drawn from a fixed seed.
 /// @param cards  of the lifter, each with its loads; those before `from` are left out
-[[nodiscard]] WhatIf whatIf(const WhatIfInput &input, std::span<const ResolvedCard> cards);
-
-[[nodiscard]] WhatIfComparison compare(const WhatIfInput &input,
+[[nodiscard]] WhatIfComparison whatIf(const WhatIfInput &input,
     std::span<const ResolvedCard> current, std::span<const ResolvedCard> changed);
 
 /// Fitness and fatigue after each day, as multiples of what the habit sustains.

@@ -18,7 +18,6 @@ using About = AttentionTerm::About;
 
 constexpr size_t kTrendWeeks = 12;
 constexpr int kPainDays = 14, kReadinessDays = 7;
-constexpr double kLowReadiness = 2.5;
 constexpr double kClearChange = 0.01, kFall = -0.015; ///< share in four weeks
 constexpr int kAwayDays = 10, kMeetDays = 28;
 constexpr double kLeastSurprise = 2.5; ///< SD

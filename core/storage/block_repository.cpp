@@ -25,7 +25,7 @@ std::vector<Block> read(Rows rows)
         block.start = rows.date();
         block.weeks = rows.integer();
         block.deloadWeeks = numbersOf(rows.text());
-        block.layout = {rows.id()}; // NULL reads as 0, which is no id
+        block.templateId = {rows.id()}; // NULL reads as 0, which is no id
     }
     return blocks;
 }
@@ -61,7 +61,7 @@ void BlockRepository::insert(const Block &block)
                             " deload_weeks, template_id) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"),
         {block.id.value, block.lifter.value, block.name, toVariant(block.purpose),
             toVariant(block.start), block.weeks, toVariant(wordsOf(block.deloadWeeks)),
-            block.layout.isValid() ? QVariant(block.layout.value) : QVariant()});
+            block.templateId.isValid() ? QVariant(block.templateId.value) : QVariant()});
 }
 
 void BlockRepository::remove(BlockId id)

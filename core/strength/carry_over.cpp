@@ -1,6 +1,7 @@
 #include "core/strength/carry_over.h"
 
 #include "core/strength/interval.h"
+#include "core/strength/whitening.h"
 
 #include <algorithm>
 #include <cmath>
@@ -18,47 +19,6 @@ constexpr double kStartSpread = 0.003; ///< ln units for a unit dose (common pra
 constexpr double kStartCounts = 10.0;  ///< variations
 constexpr double kWideSd = 1.0;        ///< of the effect of work in general: left free
 constexpr int kRounds = 100;
-
-/// Rows whose errors are independent with variance 1 (in units of the noise), and the logs of the
-/// scales that they were divided by.
-struct Whitened
-{
-    Eigen::VectorXd y;
-    Eigen::MatrixXd x;
-    double logScales = 0.0;
-};
-
-Whitened whiten(const Eigen::VectorXd &y, const Eigen::VectorXd &weight, const Eigen::MatrixXd &x,
-    double stepRatio)
-{
-    const auto p = x.cols();
-    Whitened out{Eigen::VectorXd(y.size()), Eigen::MatrixXd(y.size(), p), 0.0};
-    // The filter's level of y and of every covariate, all with the same gain.
-    Eigen::RowVectorXd level = Eigen::RowVectorXd::Zero(p + 1);
-    double variance = 0.0;
-    Eigen::Index rows = 0;
-    for (Eigen::Index t = 0; t < y.size(); ++t) {
-        if (t > 0)
-            variance += stepRatio;
-        if (std::isnan(y[t]))
-            continue;
-        const double ofInnovation = variance + 1.0 / weight[t];
-        Eigen::RowVectorXd innovation(p + 1);
-        innovation << y[t], x.row(t);
-        innovation -= level;
-        const double gain = variance / ofInnovation;
-        level += gain * innovation;
-        variance *= 1.0 - gain;
-        const double scale = std::sqrt(ofInnovation);
-        out.y[rows] = innovation[0] / scale;
-        out.x.row(rows) = innovation.tail(p) / scale;
-        out.logScales += std::log(scale);
-        ++rows;
-    }
-    out.y.conservativeResize(rows);
-    out.x.conservativeResize(rows, p);
-    return out;
-}
 
 /// One lifter as a series; the covariates are what work has left by each week.
 struct Series
@@ -279,16 +239,6 @@ std::vector<CarryOver> carryOver(std::span<const CarryLog> lifters, int variatio
             factorOf(dose * effects.mean[row], dose * std::sqrt(effects.covariance(row, row)));
     }
     return result;
-}
-
-NormalBelief wanderingLeastSquares(const Eigen::VectorXd &y, const Eigen::VectorXd &weight,
-    const Eigen::MatrixXd &covariates, double stepRatio)
-{
-    const Whitened white = whiten(y, weight, covariates, stepRatio);
-    const Eigen::MatrixXd precision = white.x.transpose() * white.x;
-    const auto p = precision.rows();
-    return {precision.ldlt().solve(white.x.transpose() * white.y),
-        precision.ldlt().solve(Eigen::MatrixXd::Identity(p, p))};
 }
 
 } // namespace strength

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/strength/estimator.h"
+#include "core/strength/interval.h"
 #include "core/strength/ordinal_regression.h"
 
 #include <Eigen/Dense>
@@ -15,11 +15,10 @@
 /// what the work of the weeks before has left: a hard lift in variation v raises the level by
 /// b_v evenly over the `kCarryWeeks` weeks that follow, beyond what a hard lift of any kind does.
 /// The lifter's own starting level and trend are taken out. The wandering level's errors are
-/// whitened by its filter (generalised least squares; Harvey 1989, Forecasting, Structural Time
-/// Series Models and the Kalman Filter, sec. 3.4; from memory), its share of the noise is found by
-/// restricted maximum likelihood, and errors that are alike within a lifter beyond that widen the
-/// intervals (clustered standard errors: Liang & Zeger 1986, Biometrika 73(1):13-22). The b_v are
-/// pulled toward zero by as much as they scatter (empirical Bayes).
+/// whitened by its filter (generalised least squares, whitening.h), its share of the noise is found
+/// by restricted maximum likelihood, and errors that are alike within a lifter beyond that widen
+/// the intervals (clustered standard errors: Liang & Zeger 1986, Biometrika 73(1):13-22). The b_v
+/// are pulled toward zero by as much as they scatter (empirical Bayes).
 ///
 /// It is an association in the log, no experiment: a coach who puts a variation where the lifter
 /// was improving anyway will see it here.
@@ -59,13 +58,5 @@ struct CarryOver
 /// @param variations  columns of CarryWeek::hardLifts
 /// @throws std::invalid_argument where a week has another number of columns
 [[nodiscard]] std::vector<CarryOver> carryOver(std::span<const CarryLog> lifters, int variations);
-
-/// Generalised least squares of one wandering series, for comparison with other programs:
-///   y = X b + level + noise, the level a random walk from 0, Var noise = 1 / weight.
-/// @param y          NaN marks a week without a reading
-/// @param stepRatio  variance of the walk's step / variance of the noise at weight 1
-/// @return estimate and, with noise variance 1, its covariance
-[[nodiscard]] NormalBelief wanderingLeastSquares(const Eigen::VectorXd &y,
-    const Eigen::VectorXd &weight, const Eigen::MatrixXd &covariates, double stepRatio);
 
 } // namespace strength

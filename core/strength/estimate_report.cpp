@@ -88,13 +88,15 @@ std::vector<SetPull> pullsOf(const LifterFit &fit)
     return pulls;
 }
 
-} // namespace
-
+/// The competition max as the filter has it now, with an allowance for what no curve of the model
+/// fits.
 Band maxBand(const LifterFilter &filter)
 {
     return bandOf(lnMax(filter.belief().mean()),
         honestSd(lnMaxVariance(filter.belief().covariance()), filter.footing()));
 }
+
+} // namespace
 
 LifterEstimate report(const LifterFit &fit, std::span<const VariationPrior> variations, int today)
 {

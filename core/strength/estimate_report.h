@@ -10,8 +10,4 @@ namespace strength {
 [[nodiscard]] LifterEstimate report(
     const LifterFit &fit, std::span<const VariationPrior> variations, int today);
 
-/// The competition max as the filter has it now, with an allowance for what no curve of the model
-/// fits.
-[[nodiscard]] Band maxBand(const LifterFilter &filter);
-
 } // namespace strength

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/strength/interval.h"
+#include "core/strength/rep_curve.h"
 #include "core/strength/roster_priors.h"
 #include "core/strength/training_log.h"
 
@@ -11,22 +13,6 @@
 /// core/strength/model.h.
 namespace strength {
 
-/// A load and its 90 % interval, kg.
-struct Band
-{
-    double kg = 0.0;
-    double low90 = 0.0;
-    double high90 = 0.0;
-};
-
-/// A pure number and its 90 % interval.
-struct Interval
-{
-    double value = 0.0;
-    double low90 = 0.0;
-    double high90 = 0.0;
-};
-
 /// Estimated competition max at the end of one week.
 struct WeekEstimate
 {
@@ -36,7 +22,7 @@ struct WeekEstimate
     int sets = 0;   ///< sets of the week that told something
 };
 
-/// How far an estimate can be trusted. Words for the screen: core/plan/estimate_words.h.
+/// How far an estimate can be trusted. Words for the screen: core/loads/estimate_words.h.
 enum class Standing {
     noData,      ///< no set of this lift: there is no estimate
     priorOnly,   ///< a guess from people like this one
@@ -44,19 +30,6 @@ enum class Standing {
     stale,       ///< good once, but the last set is four weeks older than the roster's last
     conflicting, ///< the sets contradict each other more than noise explains
     enough
-};
-
-/// How a lifter's sets at one load fall with the reps: ln(share of max) = -kappa repCost (N -
-/// 1)^power.
-struct RepCurve
-{
-    double kappa = 0.0;
-    double power = 1.0;
-
-    /// Share of the max at which exactly `reps` >= 1 can be done; 1 at one rep.
-    [[nodiscard]] double share(double reps, double repCost = 1.0) const;
-    /// Reps that can be done at `share` of the max; below 1 (down to 0) above the max.
-    [[nodiscard]] double reps(double share, double repCost = 1.0) const;
 };
 
 struct VariationEstimate

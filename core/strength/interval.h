@@ -1,11 +1,29 @@
 #pragma once
 
-#include "core/strength/estimator.h"
-
 #include <cmath>
 
 /// Beliefs in ln units and the bands that are shown for them.
 namespace strength {
+
+/// A load and its 90 % interval, kg.
+struct Band
+{
+    double kg = 0.0;
+    double low90 = 0.0;
+    double high90 = 0.0;
+
+    friend bool operator==(const Band &, const Band &) = default;
+};
+
+/// A pure number and its 90 % interval.
+struct Interval
+{
+    double value = 0.0;
+    double low90 = 0.0;
+    double high90 = 0.0;
+
+    friend bool operator==(const Interval &, const Interval &) = default;
+};
 
 /// Half the width of a 90 % interval of a normal belief, in SDs.
 inline constexpr double kZ90 = 1.6448536269514722;

@@ -152,7 +152,7 @@ void LifterFilter::start(std::span<const TrainingSet> sets)
     m_started = true;
 }
 
-void LifterFilter::meet(int variation)
+void LifterFilter::makeRoomFor(int variation)
 {
     const size_t v = size_t(variation);
     if (variation == 0 || m_slots.lnRatio[v] >= 0)
@@ -161,12 +161,12 @@ void LifterFilter::meet(int variation)
     m_slots.lnRepCost[v] = m_belief.append(m_priors.lnRepCost[v]);
 }
 
-void LifterFilter::meet(std::span<const TrainingSet> sets)
+void LifterFilter::makeRoomFor(std::span<const TrainingSet> sets)
 {
     for (const TrainingSet &set : sets) {
-        meet(set.variation);
+        makeRoomFor(set.variation);
         if (set.leadReps > 0)
-            meet(set.leadVariation);
+            makeRoomFor(set.leadVariation);
         if (set.velocity && m_slots.speedShift < 0) {
             m_slots.speedShift = m_belief.append(m_priors.speedShift);
             m_slots.speedStretch = m_belief.append(m_priors.speedStretch);
@@ -176,7 +176,7 @@ void LifterFilter::meet(std::span<const TrainingSet> sets)
 
 void LifterFilter::expectSession(std::span<const TrainingSet> sets)
 {
-    meet(sets);
+    makeRoomFor(sets);
     m_belief.startSession(formVariance());
 }
 
@@ -190,7 +190,7 @@ void LifterFilter::addSession(int day, std::span<const TrainingSet> sets, PullTr
         m_belief.restartLevel(crudeMax(sets), kVagueSd);
         m_conflict = kConflictAfterRestart;
     }
-    meet(sets);
+    makeRoomFor(sets);
     const StateBelief before = m_belief;
     const double usual = formVariance();
     const auto read = [&](double variance) {

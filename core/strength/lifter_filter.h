@@ -66,8 +66,9 @@ private:
     /// Median over the sets of what each speaks for by the priors alone, ln kg.
     [[nodiscard]] double crudeMax(std::span<const TrainingSet> sets) const;
     void start(std::span<const TrainingSet> sets);
-    void meet(int variation);
-    void meet(std::span<const TrainingSet> sets);
+    /// A slot in the state for what the sets are the first to tell of.
+    void makeRoomFor(int variation);
+    void makeRoomFor(std::span<const TrainingSet> sets);
     Tally readSets(std::span<const TrainingSet> sets, PullTrail *trail);
     double readSet(
         const TrainingSet &set, int index, double hardBefore, Tally &tally, PullTrail *trail);

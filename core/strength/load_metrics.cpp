@@ -61,15 +61,4 @@ std::optional<double> strain(std::span<const double> dailyLoads)
     return *alike * std::accumulate(dailyLoads.begin(), dailyLoads.end(), 0.0);
 }
 
-std::vector<double> movingAverage(std::span<const double> dailyLoads, double days)
-{
-    if (!(days >= 1.0))
-        throw std::invalid_argument("movingAverage: at least one day");
-    const double k = 2.0 / (days + 1.0);
-    std::vector<double> averages;
-    for (const double load : dailyLoads)
-        averages.push_back(averages.empty() ? load : k * load + (1.0 - k) * averages.back());
-    return averages;
-}
-
 } // namespace strength

@@ -4,7 +4,6 @@
 
 #include <optional>
 #include <span>
-#include <vector>
 
 /// Measures of how much was done. They describe; they predict no injury: Impellizzeri et al.
 /// (2020), Int J Sports Physiol Perform 15(6):907-913, warn against the acute:chronic ratio, which
@@ -33,11 +32,5 @@ namespace strength {
 
 /// Sum of the daily loads x monotony; empty where monotony is. Foster (1998).
 [[nodiscard]] std::optional<double> strain(std::span<const double> dailyLoads);
-
-/// Exponentially weighted moving average, seeded with the first day:
-///   E_t = k L_t + (1 - k) E_(t-1),  k = 2 / (days + 1).
-/// Williams et al. (2017), Br J Sports Med 51(3):209-210.
-/// @throws std::invalid_argument for days below 1
-[[nodiscard]] std::vector<double> movingAverage(std::span<const double> dailyLoads, double days);
 
 } // namespace strength

@@ -9,18 +9,13 @@ namespace strength {
 /// What the line gives at a share of 1.
 inline constexpr double kSpeedAtMax = 0.17111197;
 
-/// Share of the max (1 = the max) at a velocity of 0..1.5 m/s.
-[[nodiscard]] constexpr double publishedShare(double speed)
-{
-    return ((8.4326 * speed - 73.501) * speed + 112.33) / 100.0;
-}
-
 struct SpeedAt
 {
     double speed = 0.0;   ///< m/s
     double byShare = 0.0; ///< its derivative
 };
-/// The inverse. Above a share of 1.1 the line ends; there the speed stays, and so says nothing.
+/// Velocity at a share of the max. Above a share of 1.1 the line ends; there the speed stays, and
+/// so says nothing.
 [[nodiscard]] SpeedAt publishedSpeed(double share);
 
 } // namespace strength

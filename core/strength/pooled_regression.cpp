@@ -29,13 +29,6 @@ Evidence evidenceOf(const RegressionGroup &group, Eigen::Index count)
 
 } // namespace
 
-NormalBelief PooledRegression::stranger() const
-{
-    NormalBelief belief = mean;
-    belief.covariance.diagonal() += spread.cwiseAbs2();
-    return belief;
-}
-
 PooledRegression poolRegressions(std::span<const RegressionGroup> groups, const PooledStart &start)
 {
     const auto count = start.mean.size();

@@ -32,9 +32,6 @@ struct PooledRegression
     NormalBelief mean;                ///< of the groups' mean coefficients
     Eigen::VectorXd spread;           ///< SD between groups
     std::vector<NormalBelief> groups; ///< of each one's own; the doubt about the mean is in it
-
-    /// What is believed of a group without data.
-    [[nodiscard]] NormalBelief stranger() const;
 };
 
 /// @throws std::invalid_argument for sizes that do not match or a variance not above 0

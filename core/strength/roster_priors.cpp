@@ -9,8 +9,8 @@ RosterPriors publishedPriors(std::span<const VariationPrior> variations)
 {
     RosterPriors priors;
     // Least squares through the handbook chart, 2 to 10 reps (Haff & Triplett, Essentials of
-    // Strength Training and Conditioning, 4th ed., 2016; from memory). The spread spans the seven
-    // equations of rep_max_equations.h.
+    // Strength Training and Conditioning, 4th ed., 2016; from memory). The spread spans
+    // seven published equations for a max from reps.
     priors.lnKappa = {std::log(0.0390), 0.18};
     priors.power = {0.90, 0.06};
     // Halperin et al. (2022), Sports Med 52:377-390: people say about one rep too few in reserve on

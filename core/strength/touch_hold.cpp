@@ -356,15 +356,6 @@ std::vector<TouchHold> touchHolds(std::span<const TouchReading> readings, const 
     return holds;
 }
 
-double touchChance(std::span<const TouchReading> readings, const TouchRoster &roster, int wanted,
-    double share, const TouchWindow &window)
-{
-    checkWanted(wanted);
-    const OrdinalFit fit = fitOrdinal(dataOf(within(readings, roster, window)), roster.prior);
-    return chanceUpTo(fit.parameters.mean, kTouchSteps, wanted - 1,
-        Eigen::VectorXd::Constant(1, covariate(share)));
-}
-
 std::vector<TouchHoldPoint> touchHoldOverTime(std::span<const TouchReading> readings,
     const TouchRoster &roster, int wanted, int stepDays, int spanDays)
 {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/strength/estimator.h"
+#include "core/strength/interval.h"
 #include "core/strength/ordinal_regression.h"
 
 #include <optional>

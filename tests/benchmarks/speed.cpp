@@ -1,6 +1,5 @@
 #include "core/strength/estimator.h"
 #include "core/strength/forecast.h"
-#include "core/strength/running_estimate.h"
 #include "tests/benchmarks/baselines.h"
 #include "tests/benchmarks/local_level.h"
 #include "tests/benchmarks/peak_memory.h"
@@ -61,27 +60,6 @@ void oneLifterTwoYears(benchmark::State &state)
     state.counters["sets"] = double(countSets({log}));
 }
 BENCHMARK(oneLifterTwoYears)->Unit(benchmark::kMillisecond);
-
-/// Goal: 0.2 ms to add a set to two years of log and to read the filtered estimate again.
-void addingOneSet(benchmark::State &state)
-{
-    LifterLog log = lastSets(logs(1, 150).front(), 1400);
-    const strength::TrainingSession last = log.sessions.back();
-    log.sessions.pop_back();
-    const auto variations = simulators::benchVariations();
-    const strength::RunningEstimate before(log, strength::publishedPriors(variations));
-    for (auto _ : state) {
-        state.PauseTiming();
-        strength::RunningEstimate running = before;
-        for (size_t i = 0; i + 1 < last.sets.size(); ++i)
-            running.add(last.day, last.sets[i]);
-        state.ResumeTiming();
-        running.add(last.day, last.sets.back());
-        benchmark::DoNotOptimize(running.max());
-    }
-    state.counters["sets"] = double(countSets({log}));
-}
-BENCHMARK(addingOneSet)->Unit(benchmark::kMillisecond);
 
 /// Forecasting each session of two years of forty lifters from those before it.
 void forecastingFortyLifters(benchmark::State &state)

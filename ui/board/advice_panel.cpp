@@ -54,7 +54,7 @@ QString adviceSetLine(
     if (mostRpe)
         rpe = std::min(rpe, *mostRpe);
     line.target = core::RpeTarget{rpe};
-    return core::print(line);
+    return core::setLineText(line);
 }
 
 AdvicePanel::AdvicePanel(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
@@ -149,7 +149,7 @@ void AdvicePanel::rank()
         slot.rpe = m_rpe->value();
     const std::vector<core::Card> cards = m_roster.cards(
         lifter->id, day.addDays(-core::kWeekDays), m_plan.monday().addDays(core::kWeekDays - 1));
-    m_ranking = core::rank(slot,
+    m_ranking = core::rankVariations(slot,
         {*lifter, m_roster.variations(), day, cards, m_history.sessions(), m_history.checkInOn(day),
             m_estimates.of(lifter->id, slot.lift)});
     m_cautions->setText(m_ranking.cautions.join(u'\n'));

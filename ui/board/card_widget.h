@@ -22,7 +22,6 @@ public:
     [[nodiscard]] const CardView &card() const { return m_card; }
     /// One of several that an action is for.
     void setChosen(bool chosen);
-    [[nodiscard]] bool isChosen() const { return m_chosen; }
 
     [[nodiscard]] int heightForWidth(int width) const override;
     /// Where the set lines and the note are, for an editor above them.

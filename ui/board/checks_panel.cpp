@@ -96,8 +96,8 @@ void ChecksPanel::check()
         const std::vector<core::ResolvedCard> cards =
             core::resolveCards(m_plan.cards(), {*lifter, m_roster.variations(), estimateOf});
         findings = inOrder(
-            core::wavedThrough(core::check({*lifter, m_roster.variations(), m_history.sessions(),
-                                   cards, estimateOf, m_history.checkIns()}),
+            core::wavedThrough(core::checkPlan({*lifter, m_roster.variations(),
+                                   m_history.sessions(), cards, estimateOf, m_history.checkIns()}),
                 m_history.waivers()));
     }
     m_findings = std::move(findings);
@@ -182,24 +182,14 @@ void ChecksPanel::waveThrough(const core::Finding &finding)
         {}, &accepted);
     if (!accepted)
         return;
-    core::Edit edit;
-    for (const core::Waiver &earlier : m_history.waivers())
-        if (earlier.key == finding.key) // it had got worse since
-            edit.waivers.before = {earlier};
-    core::Waiver waiver = core::waive(finding, note.trimmed());
-    waiver.id = edit.waivers.before.empty() ? m_roster.newId<core::Waiver>()
-                                            : edit.waivers.before.front().id;
-    edit.waivers.after = {waiver};
-    m_roster.perform(tr("Wave through a finding"), edit);
+    m_roster.perform(tr("Wave through a finding"),
+        core::waive(finding, note.trimmed(), m_history.waivers(),
+            [this] { return m_roster.newId<core::Waiver>(); }));
 }
 
 void ChecksPanel::takeUp(const core::Finding &finding)
 {
-    core::Edit edit;
-    for (const core::Waiver &waiver : m_history.waivers())
-        if (waiver.key == finding.key)
-            edit.waivers.before = {waiver};
-    m_roster.perform(tr("Take a finding up again"), edit);
+    m_roster.perform(tr("Take a finding up again"), core::takeUp(finding, m_history.waivers()));
 }
 
 } // namespace ui

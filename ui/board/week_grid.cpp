@@ -357,7 +357,7 @@ void WeekGrid::edit(core::CardId card, Field field, const QString &typed)
     connect(m_editor, &CardEditor::taken, this, [this, card, isSets](const QString &text) {
         if (isSets) {
             const core::ParsedSetLines parsed = core::parseSetLines(text);
-            m_plan.setSetLine(card, parsed.error ? text : core::print(parsed.lines));
+            m_plan.setSetLine(card, parsed.error ? text : core::setLineText(parsed.lines));
         } else {
             m_plan.setNote(card, text.trimmed());
         }

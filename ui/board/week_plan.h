@@ -45,7 +45,7 @@ public:
     /// `place` is the card's place afterwards. Moves by key that follow each other are one step.
     void move(core::CardId card, BoardPlace place, MovedBy by = MovedBy::drag);
     void remove(const std::vector<core::CardId> &cards);
-    /// The cards as text, see core/plan/card_text.h.
+    /// The cards as text, see core/notation/card_text.h.
     [[nodiscard]] QString text(const std::vector<core::CardId> &cards) const;
     /// Takes the cards off the week as "Cut".
     void cut(const std::vector<core::CardId> &cards);

@@ -52,15 +52,15 @@ QString shortCaution(const core::ResolvedCard &card, const core::LiftEstimate *e
 QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
 {
     if (!line.load)
-        return Text::tr("%1: %2").arg(core::print(line.line), line.why);
-    QStringList parts{
-        Text::tr("%1: %2").arg(core::print(line.line), core::formatLoad(line.load->loadKg, unit))};
+        return Text::tr("%1: %2").arg(core::setLineText(line.line), line.why);
+    QStringList parts{Text::tr("%1: %2").arg(
+        core::setLineText(line.line), core::formatLoad(line.load->loadKg, unit))};
     if (line.target && line.target->high90 > line.target->low90)
         parts << Text::tr("before rounding %1 (90 %: %2 to %3)")
                      .arg(core::formatLoad(line.target->kg, unit, 1),
                          core::formatLoadNumber(line.target->low90, unit, 1),
                          core::formatLoad(line.target->high90, unit, 1));
-    parts << Text::tr("a side: %1").arg(platesText(*line.load, unit));
+    parts << Text::tr("a side: %1").arg(core::platesWords(line.load->plates, unit));
     if (const QString effort = effortText(line, Effort::words); !effort.isEmpty())
         parts << effort;
     if (line.allMade)
@@ -89,7 +89,7 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     QStringList toolTip{view.name};
     QStringList spoken{view.name};
     for (const core::ResolvedLine &line : card.lines) {
-        LineView shown{core::print(line.line), {}, effortText(line, Effort::sign)};
+        LineView shown{core::setLineText(line.line), {}, effortText(line, Effort::sign)};
         if (line.load)
             shown.load = core::formatLoad(line.load->loadKg, unit);
         toolTip << lineToolTip(line, unit);
@@ -153,17 +153,6 @@ WeekView weekView(
     week.lifts = liftsText(allLifts);
     week.tonnage = tonnageText(allTonnage, sources.lifter.unit);
     return week;
-}
-
-QString platesText(const core::BarLoad &load, core::Unit unit)
-{
-    if (load.plates.empty())
-        return Text::tr("empty bar");
-    QStringList plates;
-    for (const core::PlatePairs &p : load.plates)
-        for (int i = 0; i < p.pairs; ++i)
-            plates << core::formatLoadNumber(p.plateKg, unit);
-    return plates.join(QStringLiteral(" + "));
 }
 
 QString effortText(const core::ResolvedLine &line, Effort form)

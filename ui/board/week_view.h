@@ -62,9 +62,6 @@ struct WeekView
 [[nodiscard]] WeekView weekView(
     const std::vector<core::Card> &cards, const core::PlanSources &sources, QDate monday);
 
-/// "25 + 15" a side, in the lifter's unit; "empty bar" for none.
-[[nodiscard]] QString platesText(const core::BarLoad &load, core::Unit unit);
-
 enum class Effort { sign, words };
 
 /// Effort expected in the first and the last set, to halves: "@7-8" as coaches write it, or

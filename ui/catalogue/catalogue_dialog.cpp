@@ -1,6 +1,6 @@
 #include "ui/catalogue/catalogue_dialog.h"
 
-#include "ui/catalogue/catalogue_edits.h"
+#include "core/domain/catalogue_edits.h"
 #include "ui/catalogue/variation_form.h"
 #include "ui/look/colours.h"
 #include "ui/look/field_note.h"
@@ -157,7 +157,7 @@ void CatalogueDialog::take(core::Variation variation)
         for (const core::Variation &other : m_after)
             if (other.id != variation.id)
                 taken << other.code;
-        variation.code = codeFromName(variation.name, taken);
+        variation.code = core::codeFromName(variation.name, taken);
     }
     const bool moved = variation.lift != kept->lift;
     *kept = variation;
@@ -183,7 +183,7 @@ void CatalogueDialog::addVariation()
     QStringList taken;
     for (const core::Variation &other : m_after)
         taken << other.code;
-    fresh.code = codeFromName(fresh.name, taken);
+    fresh.code = core::codeFromName(fresh.name, taken);
     m_after.push_back(fresh);
     m_added.insert(fresh.id);
     fillTree();
@@ -218,7 +218,7 @@ void CatalogueDialog::check()
     QString elsewhere;
     bool sound = true;
     for (const core::Variation &v : m_after) {
-        const VariationProblems problems = variationProblems(v, m_after);
+        const core::VariationProblems problems = core::variationProblems(v, m_after);
         if (shown && v.id == shown->id)
             m_form->setProblems(problems);
         else if (!problems.isEmpty())
@@ -227,13 +227,13 @@ void CatalogueDialog::check()
     }
     m_elsewhere->say(elsewhere);
     m_buttons->button(QDialogButtonBox::Save)
-        ->setEnabled(sound && !changeCatalogue(m_before, m_after).isEmpty());
+        ->setEnabled(sound && !core::changeCatalogue(m_before, m_after).isEmpty());
 }
 
 void CatalogueDialog::accept()
 {
     // A failed write is told by the session; the coach's work stays here.
-    if (m_roster.perform(tr("Edit the catalogue"), changeCatalogue(m_before, m_after)))
+    if (m_roster.perform(tr("Edit the catalogue"), core::changeCatalogue(m_before, m_after)))
         QDialog::accept();
 }
 

@@ -241,12 +241,12 @@ void VariationForm::showOpenFields()
     m_spread->setEnabled(!m_variation.competition);
 }
 
-void VariationForm::setProblems(const VariationProblems &problems)
+void VariationForm::setProblems(const core::VariationProblems &problems)
 {
-    m_nameProblem->say(problems.value(VariationField::name));
-    m_codeProblem->say(problems.value(VariationField::code));
-    m_repsProblem->say(problems.value(VariationField::reps));
-    m_otherProblem->say(problems.value(VariationField::other));
+    m_nameProblem->say(problems.value(core::VariationField::name));
+    m_codeProblem->say(problems.value(core::VariationField::code));
+    m_repsProblem->say(problems.value(core::VariationField::reps));
+    m_otherProblem->say(problems.value(core::VariationField::other));
 }
 
 void VariationForm::focusName()

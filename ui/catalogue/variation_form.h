@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/catalogue/catalogue_edits.h"
+#include "core/domain/catalogue_edits.h"
 
 #include <QScrollArea>
 
@@ -26,7 +26,7 @@ public:
 
     /// @param isNew  whether the roster does not have it yet: then lift and code are open
     void setVariation(const core::Variation &variation, bool isNew);
-    void setProblems(const VariationProblems &problems);
+    void setProblems(const core::VariationProblems &problems);
     void focusName();
 
 Q_SIGNALS:

@@ -3,6 +3,7 @@
 #include "ui/importing/file_field.h"
 #include "ui/importing/problem_model.h"
 #include "ui/look/field_note.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/metrics.h"
 #include "ui/look/roomy_delegate.h"
 #include "ui/roster/open_roster.h"
@@ -36,24 +37,6 @@ QLabel *heading(QWidget *parent)
     return label;
 }
 
-QLabel *paragraph(const QString &text, QWidget *parent)
-{
-    auto *label = new QLabel(text, parent);
-    label->setWordWrap(true);
-    label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    return label;
-}
-
-QStringList localPaths(const QMimeData &mime)
-{
-    QStringList paths;
-    for (const QUrl &url : mime.urls())
-        if (url.isLocalFile())
-            paths << url.toLocalFile();
-    return paths;
-}
-
 } // namespace
 
 ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
@@ -83,7 +66,7 @@ ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
     files->addWidget(m_note, files->rowCount(), 1);
 
     m_pages->insertWidget(invitationPage, makeInvitation());
-    m_pages->insertWidget(busyPage, paragraph(tr("Reading the files …"), m_pages));
+    m_pages->insertWidget(busyPage, paragraph(tr("Reading the files …")));
     m_pages->insertWidget(problemPage, makeProblemPage());
     m_pages->insertWidget(summaryPage, makeSummaryPage());
 
@@ -129,8 +112,7 @@ QWidget *ImportDialog::makeInvitation()
            "imported before adds only what is new in it.</p>")
             .arg(core::logColumns().first(8).join(u','), core::logColumns().mid(8).join(u", "),
                 core::peopleColumns().first(3).join(u','),
-                core::peopleColumns().mid(3).join(u", ")),
-        m_pages);
+                core::peopleColumns().mid(3).join(u", ")));
 }
 
 QWidget *ImportDialog::makeProblemPage()
@@ -174,7 +156,7 @@ QWidget *ImportDialog::makeSummaryPage()
 {
     auto *page = new QWidget(m_pages);
     m_summaryHeading = heading(page);
-    m_summary = paragraph({}, page);
+    m_summary = paragraph({});
     auto *column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space::gap);

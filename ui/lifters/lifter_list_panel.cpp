@@ -1,8 +1,8 @@
 #include "ui/lifters/lifter_list_panel.h"
 
+#include "core/domain/lifter_edits.h"
 #include "ui/lifters/lifter_delegate.h"
 #include "ui/lifters/lifter_editor.h"
-#include "ui/lifters/lifter_edits.h"
 #include "ui/lifters/lifter_list_filter.h"
 #include "ui/lifters/lifter_list_model.h"
 #include "ui/look/metrics.h"
@@ -292,7 +292,7 @@ void LifterListPanel::addLifter()
         return;
     core::Lifter added = editor.lifter();
     added.id = m_roster.newId<core::Lifter>();
-    if (m_roster.perform(tr("Add %1").arg(added.name), ui::addLifter(added)))
+    if (m_roster.perform(tr("Add %1").arg(added.name), core::addLifter(added)))
         m_selection.setLifter(added.id);
 }
 
@@ -308,7 +308,8 @@ void LifterListPanel::editLifter()
             otherNames << lifter.name;
     LifterEditor editor(before, otherNames, groupsOf(m_roster.lifters()), this);
     if (editor.exec() == QDialog::Accepted)
-        m_roster.perform(tr("Edit %1").arg(before.name), changeLifter(before, editor.lifter()));
+        m_roster.perform(
+            tr("Edit %1").arg(before.name), core::changeLifter(before, editor.lifter()));
 }
 
 void LifterListPanel::toggleArchived()
@@ -320,7 +321,7 @@ void LifterListPanel::toggleArchived()
     const core::Lifter before = *chosen;
     const QString name =
         before.archived ? tr("Restore %1").arg(before.name) : tr("Archive %1").arg(before.name);
-    m_roster.perform(name, setArchived(before, !before.archived));
+    m_roster.perform(name, core::setArchived(before, !before.archived));
 }
 
 void LifterListPanel::contextMenu(const QPoint &at)

@@ -1,6 +1,6 @@
 #include "ui/log/check_in_form.h"
 
-#include "core/exchange/hand_out_words.h"
+#include "core/domain/check_in.h"
 #include "ui/log/scale_field.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"

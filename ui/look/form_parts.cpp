@@ -5,8 +5,10 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMimeData>
 #include <QShortcut>
 #include <QToolButton>
+#include <QUrl>
 
 namespace ui {
 
@@ -41,6 +43,24 @@ void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *fie
     // An underlined mnemonic breaks the kerning that the size hint counts on.
     label->setMinimumWidth(label->sizeHint().width() + space::tight);
     form->addRow(label, field);
+}
+
+QLabel *paragraph(const QString &text)
+{
+    auto *label = new QLabel(text);
+    label->setWordWrap(true);
+    label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+QStringList localPaths(const QMimeData &mime)
+{
+    QStringList paths;
+    for (const QUrl &url : mime.urls())
+        if (url.isLocalFile())
+            paths << url.toLocalFile();
+    return paths;
 }
 
 QToolButton *turnButton(const QString &text, const QString &name, const QKeySequence &keys,

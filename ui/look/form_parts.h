@@ -1,11 +1,13 @@
 #pragma once
 
-#include <QString>
+#include <QStringList>
 #include <functional>
 #include <initializer_list>
 
 class QFormLayout;
 class QKeySequence;
+class QLabel;
+class QMimeData;
 class QToolButton;
 class QWidget;
 
@@ -20,6 +22,12 @@ namespace ui {
 
 /// A row whose label's mnemonic goes to `buddy`, also where that is only part of `field`.
 void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *field);
+
+/// Text over several lines, from the top left.
+[[nodiscard]] QLabel *paragraph(const QString &text);
+
+/// The files that are dragged or pasted.
+[[nodiscard]] QStringList localPaths(const QMimeData &mime);
 
 /// A button of `header` that turns what is shown; the keys do so wherever the focus is within the
 /// page that the header stands in.

@@ -165,28 +165,19 @@ void BlockDesk::copyBlock()
     if (!block)
         return;
     const std::vector<core::Block> all = blocks();
-    core::Block copy = *block;
-    copy.id = m_roster.newId<core::Block>();
-    for (const core::Block &other : all) // behind the last one there is room
-        copy.start = std::max(copy.start, other.end().addDays(1));
-    copy.layout = {};
     BlockDialog dialog(
-        tr("Copy %1").arg(block->name), copy,
+        tr("Copy %1").arg(block->name), core::copyOf(*block, all, m_roster.newId<core::Block>()),
         [&all](const core::Block &made) {
             return core::putBlock(made, {{}, all}).refused;
         },
         m_window);
     if (dialog.exec() != QDialog::Accepted)
         return;
-    copy = dialog.block();
+    const core::Block copy = dialog.block();
     const QDate from = std::min(block->start, copy.start);
-    const QDate to = std::max(block->end(), copy.start.addDays(core::kWeekDays * block->weeks - 1));
-    core::BlockEdit done = core::putBlock(copy, {{}, all});
-    const int days = core::kWeekDays * std::min(block->weeks, copy.weeks);
-    done.edit.cards = core::copyDays(cards(from, to), block->start, days, cards(from, to), lifter(),
-        copy.start, core::OnOccupiedDays::keep, newCardId())
-                          .cards;
-    perform(tr("Copy block %1").arg(block->name), done);
+    const QDate to = std::max(block->end(), copy.end());
+    perform(tr("Copy block %1").arg(block->name),
+        core::copyBlock(*block, copy, {cards(from, to), all}, newCardId()));
 }
 
 void BlockDesk::removeBlock()
@@ -223,13 +214,7 @@ void BlockDesk::saveTemplate()
         : core::templateOf(dialog.name(), *block, held, m_roster.variations(), dialog.swaps());
     made.swaps = dialog.swaps();
     made.id = m_roster.newId<core::BlockTemplate>();
-    core::BlockEdit done;
-    done.edit.templates.after = {made};
-    // The block is what the template says now, so later versions are merged against this one.
-    core::Block laid = *block;
-    laid.layout = made.id;
-    done.edit.blocks = {{*block}, {laid}};
-    perform(tr("Save template %1").arg(made.name), done);
+    m_roster.perform(tr("Save template %1").arg(made.name), core::keepTemplate(made, *block));
 }
 
 void BlockDesk::layTemplate()

@@ -130,7 +130,7 @@ void CarryForwardDialog::takeSets(QTableWidgetItem *item)
     core::Card &card = m_rows[size_t(item->row())];
     const core::ParsedSetLines parsed = core::parseSetLines(item->text());
     // A line that cannot be read is kept as written, and the load column says what is wrong.
-    card.setLine = parsed.error ? item->text() : core::print(parsed.lines);
+    card.setLine = parsed.error ? item->text() : core::setLineText(parsed.lines);
     const QSignalBlocker quiet(m_table);
     fillRow(item->row());
     compare();

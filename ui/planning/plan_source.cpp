@@ -63,7 +63,7 @@ core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) 
     for (const core::Card &added : edit.cards.after)
         if (added.lifter == m_lifter.id)
             changed.push_back(added);
-    return core::compare(
+    return core::whatIf(
         {m_roster.variations(), m_history.sessions(), *estimate, core::Lift::bench, from, weeks},
         resolved(std::move(current)), resolved(std::move(changed)));
 }

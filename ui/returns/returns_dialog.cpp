@@ -2,6 +2,7 @@
 
 #include "core/domain/week.h"
 #include "ui/look/field_note.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/metrics.h"
 #include "ui/returns/return_files.h"
 #include "ui/returns/return_tree.h"
@@ -27,23 +28,6 @@ namespace {
 enum Page { invitationPage, busyPage, reviewPage };
 
 const QString kFolderKey = QStringLiteral("returns/folder");
-
-QLabel *paragraph(const QString &text)
-{
-    auto *label = new QLabel(text);
-    label->setWordWrap(true);
-    label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    return label;
-}
-
-QStringList localPaths(const QMimeData &mime)
-{
-    QStringList paths;
-    for (const QUrl &url : mime.urls())
-        if (url.isLocalFile())
-            paths << url.toLocalFile();
-    return paths;
-}
 
 } // namespace
 

@@ -4,23 +4,19 @@
 #include "core/csv/csv_writer.h"
 #include "core/domain/touch_score.h"
 #include "core/domain/variation.h"
-#include "core/loads/implied_max.h"
 #include "core/review/touch_review.h"
-#include "core/strength/interval.h"
+#include "core/review/variation_ratios.h"
 #include "ui/look/text.h"
 
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace ui {
 
 namespace {
 
 constexpr double kMidWeek = 3.5;
-constexpr int kRatioDays = 56; ///< a point of a ratio's line gathers so many days
-constexpr int kFewestRatioSets = 4;
 
 /// A line of one figure of every week that has it.
 template <class Figure>
@@ -53,51 +49,17 @@ std::vector<MeasureLine> zoneLines(const std::vector<core::WeekMeasures> &weeks)
     return lines;
 }
 
-/// What the rated sets of one variation say of its ratio, some weeks at a time.
-MeasureLine ratioLine(const core::LiftEstimate &lift, int row, const QString &name)
-{
-    std::map<int, std::vector<double>> spans; // ln ratio by span
-    for (const core::LoggedSession &session : lift.readings) {
-        const std::optional<double> max = core::knownMaxKg(lift, session.day);
-        for (int i = 0; const core::SetEntry &set : session.sets) {
-            if (max && lift.rowOf(set.variation) == row && set.rpe && !set.failed)
-                spans[core::engineDay(session.day) / kRatioDays].push_back(
-                    std::log(core::impliedMaxKg(lift, set, row, i)
-                        * lift.estimate.variations[size_t(row)].ratio.value / *max));
-            ++i;
-        }
-    }
-    MeasureLine line{name, {}};
-    for (const auto &[span, values] : spans) {
-        const double n = double(values.size());
-        if (n < kFewestRatioSets)
-            continue;
-        double mean = 0.0, squares = 0.0;
-        for (const double value : values)
-            mean += value / n;
-        for (const double value : values)
-            squares += (value - mean) * (value - mean);
-        const strength::Interval ratio =
-            strength::factorOf(mean, std::sqrt(squares / (n - 1.0) / n));
-        line.points.push_back({(span + 0.5) * kRatioDays, ratio.value, ratio.low90, ratio.high90});
-    }
-    return line;
-}
-
 std::vector<MeasureLine> ratioLines(const MeasureSources &sources)
 {
-    const auto &variations = sources.lift.estimate.variations;
-    std::vector<int> rows;
-    for (int row = 1; row < int(variations.size()); ++row)
-        if (variations[size_t(row)].sets > 0)
-            rows.push_back(row);
-    std::stable_sort(rows.begin(), rows.end(),
-        [&](int a, int b) { return variations[size_t(a)].sets > variations[size_t(b)].sets; });
     std::vector<MeasureLine> lines;
-    for (const int row : rows)
+    for (const int row : core::trainedRows(sources.lift))
         if (const core::Variation *variation =
-                core::find(sources.catalogue, sources.lift.rows[size_t(row)]))
-            lines.push_back(ratioLine(sources.lift, row, variation->name));
+                core::find(sources.catalogue, sources.lift.rows[size_t(row)])) {
+            MeasureLine line{variation->name, {}};
+            for (const auto &[day, ratio] : core::ratiosOverTime(sources.lift, row))
+                line.points.push_back({day, ratio.value, ratio.low90, ratio.high90});
+            lines.push_back(std::move(line));
+        }
     return lines;
 }
 
@@ -115,16 +77,9 @@ MeasureLine touchLine(const MeasureSources &sources)
 
 MeasureLine readinessLine(const MeasureSources &sources)
 {
-    std::map<int, double> byDay;
-    for (const core::LoggedSession &session : sources.lift.readings)
-        if (const auto said = core::readinessOf(session, sources.checkIns))
-            byDay[core::engineDay(session.day)] = *said;
-    for (const core::CheckIn &checkIn : sources.checkIns)
-        if (const auto said = core::readiness(checkIn))
-            byDay[core::engineDay(checkIn.day)] = *said;
     MeasureLine line{Text::tr("Readiness"), {}};
-    for (const auto &[day, said] : byDay)
-        line.points.push_back({double(day), said, {}, {}});
+    for (const auto &[day, said] : core::readinessByDay(sources.lift.readings, sources.checkIns))
+        line.points.push_back({double(core::engineDay(day)), said, {}, {}});
     return line;
 }
 

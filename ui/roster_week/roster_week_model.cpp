@@ -21,8 +21,8 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
     QStringList lines;
     for (const core::ResolvedLine &line : card.lines)
         lines << (line.load ? RosterWeekModel::tr("%1: %2").arg(
-                      core::print(line.line), core::formatLoad(line.load->loadKg, unit))
-                            : core::print(line.line));
+                      core::setLineText(line.line), core::formatLoad(line.load->loadKg, unit))
+                            : core::setLineText(line.line));
     if (card.parsed.error)
         lines << card.card.setLine.simplified();
     return (variation ? variation->name : QStringLiteral("?")) + u' '

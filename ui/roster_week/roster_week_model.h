@@ -14,7 +14,7 @@ class OpenRoster;
 class Selection;
 
 /// The week shown of every lifter who is not archived: a row a lifter, a column a day. A cell reads
-/// its cards with their loads and is edited as text, see core/plan/card_text.h.
+/// its cards with their loads and is edited as text, see core/notation/card_text.h.
 class RosterWeekModel : public QAbstractTableModel
 {
     Q_OBJECT

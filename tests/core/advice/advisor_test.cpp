@@ -40,7 +40,7 @@ struct Desk
 
     Ranking rank(int reps, std::optional<double> rpe = std::nullopt, Lift lift = Lift::bench) const
     {
-        return core::rank({lift, reps, rpe},
+        return core::rankVariations({lift, reps, rpe},
             {lifter, catalogue, kWednesday, cards, sessions, checkIn ? &*checkIn : nullptr,
                 estimate ? &*estimate : nullptr});
     }

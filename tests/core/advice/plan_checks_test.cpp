@@ -60,7 +60,8 @@ struct Desk
         const auto estimateOf = [this](
                                     Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
         const auto resolved = resolveCards(cards, {lifter, builtInCatalogue(), estimateOf});
-        return core::check({lifter, builtInCatalogue(), sessions, resolved, estimateOf, checkIns});
+        return core::checkPlan(
+            {lifter, builtInCatalogue(), sessions, resolved, estimateOf, checkIns});
     }
 
     std::vector<CheckRule> rules() const
@@ -277,12 +278,23 @@ TEST(PlanChecks, AFindingWavedThroughComesBackWhenItGetsWorse)
 {
     Desk desk;
     desk.plan(0, "off_chest_pause", u"1x5 @7"_qs);
-    const Waiver waiver = waive(desk.check().front(), u"technique day"_qs);
+    const auto newId = [] { return WaiverId{7}; };
+    const Edit waived = waive(desk.check().front(), u"technique day"_qs, {}, newId);
+    EXPECT_THAT(waived.waivers.before, IsEmpty());
+    const Waiver waiver = waived.waivers.after.at(0);
+    EXPECT_EQ(waiver.id, WaiverId{7});
     EXPECT_EQ(wavedThrough(desk.check(), {&waiver, 1}).front().wavedThrough, u"technique day"_qs);
     desk.cards[0].day = kMonday.addDays(1); // moved within the week: still the same
     EXPECT_TRUE(wavedThrough(desk.check(), {&waiver, 1}).front().wavedThrough);
     desk.cards[0].setLine = u"1x6 @7"_qs;
-    EXPECT_FALSE(wavedThrough(desk.check(), {&waiver, 1}).front().wavedThrough);
+    const Finding worse = wavedThrough(desk.check(), {&waiver, 1}).front();
+    EXPECT_FALSE(worse.wavedThrough);
+    const Edit again = waive(worse, u"still"_qs, {&waiver, 1}, [] { return WaiverId{8}; });
+    EXPECT_EQ(again.waivers.before, std::vector{waiver});
+    EXPECT_EQ(again.waivers.after.at(0).id, waiver.id);
+    EXPECT_GT(again.waivers.after.at(0).measure, waiver.measure);
+    EXPECT_EQ(takeUp(worse, {&waiver, 1}).waivers, (RowChange<Waiver>{{waiver}, {}}));
+    EXPECT_TRUE(takeUp(worse, {}).isEmpty());
 }
 
 TEST(PlanChecks, CardsThatCannotBeReadAreLeftToTheBoard)

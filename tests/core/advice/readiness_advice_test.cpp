@@ -148,6 +148,10 @@ TEST_F(ReadinessAdvised, ACheckInGoesBeforeTheSessionsOwnWord)
     EXPECT_EQ(readinessOf(session, {}), 4.0);
     sayAll(2);
     EXPECT_EQ(readinessOf(session, {&checkIn, 1}), 2.0);
+    EXPECT_EQ(readinessByDay({&session, 1}, {&checkIn, 1}),
+        (std::map<QDate, double>{{session.day, 2.0}}));
     checkIn.day = checkIn.day.addDays(1);
     EXPECT_EQ(readinessOf(session, {&checkIn, 1}), 4.0);
+    EXPECT_EQ(readinessByDay({&session, 1}, {&checkIn, 1}),
+        (std::map<QDate, double>{{session.day, 4.0}, {checkIn.day, 2.0}}));
 }

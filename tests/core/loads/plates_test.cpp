@@ -1,5 +1,6 @@
 #include "core/loads/plates.h"
 
+#include <QLocale>
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>
 
@@ -118,6 +119,14 @@ TEST(Plates, RefusesUnsoundGear)
 {
     EXPECT_THROW(PlateTable({0.0, 0.0, {}}), std::invalid_argument);
     EXPECT_THROW(PlateTable({20.0, 0.0, {{5, 0}}}), std::invalid_argument);
+}
+
+TEST(PlatesWords, CountPlatesOfOneKind)
+{
+    QLocale::setDefault(QLocale::c());
+    EXPECT_EQ(platesWords({{25, 2}, {2.5, 1}, {1.25, 1}}, Unit::kilogram), u"2 x 25 + 2.5 + 1.25");
+    EXPECT_EQ(platesWords({{45 * kKgPerPound, 1}}, Unit::pound), u"45");
+    EXPECT_EQ(platesWords({}, Unit::kilogram), u"empty bar");
 }
 
 RC_GTEST_PROP(PlatesProperty, NoSubsetOfThePairsComesNearer, ())

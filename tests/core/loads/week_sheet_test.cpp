@@ -204,11 +204,3 @@ TEST(TempoWords, SayCountsAndPauses)
     EXPECT_EQ(tempoWords({0, 2, 0}), u"2-count pause");
     EXPECT_EQ(tempoWords({}), QString());
 }
-
-TEST(PlatesWords, CountPlatesOfOneKind)
-{
-    QLocale::setDefault(QLocale::c());
-    EXPECT_EQ(platesWords({{25, 2}, {2.5, 1}, {1.25, 1}}, Unit::kilogram), u"2 x 25 + 2.5 + 1.25");
-    EXPECT_EQ(platesWords({{45 * kKgPerPound, 1}}, Unit::pound), u"45");
-    EXPECT_EQ(platesWords({}, Unit::kilogram), u"empty bar");
-}

@@ -12,7 +12,7 @@ using namespace tests;
 RC_GTEST_PROP(SetLineProperty, ParseIsTheInverseOfPrint, ())
 {
     const auto lines = *rc::gen::container<std::vector<SetLine>>(anySetLine());
-    const ParsedSetLines parsed = parseSetLines(print(lines));
+    const ParsedSetLines parsed = parseSetLines(setLineText(lines));
     RC_ASSERT(!parsed.error);
     RC_ASSERT(parsed.lines == lines);
 }
@@ -24,7 +24,7 @@ RC_GTEST_PROP(SetLineProperty, LinesInOneRowReadAsInRowsOfTheirOwn, ())
     for (size_t i = 0; i < lines.size(); ++i) {
         if (i + 1 < lines.size())
             lines[i].note.clear(); // a note runs to the end of its row
-        row << print(lines[i]);
+        row << setLineText(lines[i]);
     }
     const ParsedSetLines parsed = parseSetLines(row.join(u'/'));
     RC_ASSERT(!parsed.error);
@@ -48,7 +48,7 @@ RC_GTEST_PROP(SetLineProperty, AnyTextIsReadOrRefusedAtAPlaceInside, ())
         RC_ASSERT(parsed.error->column <= rows[parsed.error->line - 1].size() + 1);
         RC_ASSERT(!parsed.error->words.isEmpty());
     } else {
-        RC_ASSERT(parseSetLines(print(parsed.lines)).lines == parsed.lines);
+        RC_ASSERT(parseSetLines(setLineText(parsed.lines)).lines == parsed.lines);
     }
 }
 
@@ -56,7 +56,7 @@ RC_GTEST_PROP(SetLineProperty, CutAnywhereALineIsWholeOrSaysWhatIsMissingAtTheCu
 {
     SetLine line = *anySetLine();
     line.note.clear();
-    const QString text = print(line);
+    const QString text = setLineText(line);
     const QString cut = text.left(*rc::gen::inRange(0, int(text.size()) + 1));
     const LineReading reading = readSetLine(cut);
     if (reading.stop) // a cut word or number stands whole behind the place where it stopped

@@ -130,7 +130,7 @@ TEST(SetLine, ReadsAsManyAsPossible)
     EXPECT_EQ(one(u"1x amrap max 10 70%"_qs), most);
     most.reps = 5;
     EXPECT_EQ(one(u"1x5+ max10 70%"_qs), most);
-    EXPECT_EQ(print(most), u"1x5+ max 10 70%"_qs);
+    EXPECT_EQ(setLineText(most), u"1x5+ max 10 70%"_qs);
     EXPECT_EQ(expectedReps(most), 5);
 }
 
@@ -142,7 +142,7 @@ TEST(SetLine, ReadsLeadRepSets)
     lead.restCode = u"feet_up"_qs;
     EXPECT_EQ(one(u"4x1+2(feet_up) @8"_qs), lead);
     EXPECT_EQ(one(u"4x1+2( Feet_Up ) @8"_qs), lead);
-    EXPECT_EQ(print(lead), u"4x1+2(feet_up) @8"_qs);
+    EXPECT_EQ(setLineText(lead), u"4x1+2(feet_up) @8"_qs);
 }
 
 TEST(SetLine, ReadsMannerRestAndNoteInAnyOrder)
@@ -156,7 +156,7 @@ TEST(SetLine, ReadsMannerRestAndNoteInAnyOrder)
     EXPECT_EQ(one(u"3x2 rest 180s @7 tempo 4-2-0 ; soft; 2/3 speed"_qs), full);
     full.manner = Pause{3};
     full.restSeconds = 95;
-    EXPECT_EQ(print(full), u"3x2 @7 pause 3 rest 95s ; soft; 2/3 speed"_qs);
+    EXPECT_EQ(setLineText(full), u"3x2 @7 pause 3 rest 95s ; soft; 2/3 speed"_qs);
 }
 
 TEST(SetLine, ASlashSeparatesLinesOfOneRow)

@@ -125,8 +125,11 @@ TEST(BlockEdits, WhatStandsWhereABlockComesToStaysAboveIt)
 TEST(BlockEdits, ABlockIsCopiedAndRemoved)
 {
     Desk desk = twoWeeks();
-    desk.carryOut(
-        copyBlock(desk.blocks.front(), desk.plan(), kMonday.addDays(14), {2}, desk.newId()));
+    desk.blocks.front().templateId = {5};
+    Block copy = copyOf(desk.blocks.front(), desk.blocks, {2});
+    EXPECT_EQ(copy.start, kMonday.addDays(14));
+    EXPECT_FALSE(copy.templateId.isValid());
+    desk.carryOut(copyBlock(desk.blocks.front(), copy, desk.plan(), desk.newId()));
     EXPECT_THAT(desk.on(14), ElementsAre("1x1 @8", "3x8 @7"));
     EXPECT_THAT(desk.on(23), ElementsAre("4x3 @8"));
     desk.carryOut(removeBlock(desk.blocks.back(), desk.plan(), true));
@@ -134,6 +137,28 @@ TEST(BlockEdits, ABlockIsCopiedAndRemoved)
     desk.carryOut(removeBlock(desk.blocks.front(), desk.plan(), false));
     EXPECT_EQ(desk.cards.size(), 3u);
     EXPECT_TRUE(desk.blocks.empty());
+}
+
+TEST(BlockEdits, AShorterCopyHasTheCardsOfItsWeeks)
+{
+    Desk desk = twoWeeks();
+    Block copy = copyOf(desk.blocks.front(), desk.blocks, {2});
+    copy.weeks = 1;
+    desk.carryOut(copyBlock(desk.blocks.front(), copy, desk.plan(), desk.newId()));
+    EXPECT_THAT(desk.on(14), ElementsAre("1x1 @8", "3x8 @7"));
+    EXPECT_THAT(desk.on(23), IsEmpty());
+    copy.start = kMonday; // on the block itself
+    EXPECT_FALSE(copyBlock(desk.blocks.front(), copy, desk.plan(), desk.newId()).refused.isEmpty());
+}
+
+TEST(BlockEdits, ABlockIsWhatTheTemplateMadeOfItSays)
+{
+    BlockTemplate made;
+    made.id = {5};
+    const Edit edit = keepTemplate(made, block(1, kMonday));
+    EXPECT_EQ(edit.templates, (RowChange<BlockTemplate>{{}, {made}}));
+    EXPECT_EQ(edit.blocks.before, std::vector{block(1, kMonday)});
+    EXPECT_EQ(edit.blocks.after.at(0).templateId, made.id);
 }
 
 TEST(BlockEdits, DaysAreCopiedToAnotherLifter)
@@ -163,7 +188,7 @@ TEST(BlockEdits, ATemplateBecomesABlockAndIsLaidAnew)
     desk.carryOut(
         layTemplate(first, later, lifter, desk.plan(), {}, builtInCatalogue(), desk.newId()));
     EXPECT_THAT(desk.on(28), ElementsAre("1x1 @8", "3x8 @7"));
-    EXPECT_EQ(desk.blocks.back().layout, first.id);
+    EXPECT_EQ(desk.blocks.back().templateId, first.id);
 
     // The coach changes one card; the next version changes another.
     for (Card &card : desk.cards)
@@ -177,7 +202,7 @@ TEST(BlockEdits, ATemplateBecomesABlockAndIsLaidAnew)
     desk.carryOut(layTemplate(second, desk.blocks.back(), lifter, desk.plan(), templates,
         builtInCatalogue(), desk.newId()));
     EXPECT_THAT(desk.on(28), ElementsAre("1x1 @9", "2x8 @7"));
-    EXPECT_EQ(desk.blocks.back().layout, second.id);
+    EXPECT_EQ(desk.blocks.back().templateId, second.id);
     EXPECT_EQ(latestVersions(templates).size(), 1u);
     EXPECT_EQ(latestVersions(templates).front().version, 2);
 }

@@ -27,7 +27,7 @@ std::vector<std::string> carried(const QString &line, const ProgressionRule &rul
     std::vector<std::string> lines;
     for (int week = 1; week <= weeks; ++week)
         lines.push_back(
-            print(progressed(parseSetLines(line).lines.front(), rule, week)).toStdString());
+            setLineText(progressed(parseSetLines(line).lines.front(), rule, week)).toStdString());
     return lines;
 }
 
@@ -140,10 +140,10 @@ RC_GTEST_PROP(ProgressionProperty, EveryLineCarriedCanBeReadAgain, ())
     SetLine line = *anySetLine();
     const ProgressionRule rule = *anyRule();
     const SetLine on = progressed(line, rule, *rc::gen::inRange(1, 20));
-    const ParsedSetLines parsed = parseSetLines(print(on));
+    const ParsedSetLines parsed = parseSetLines(setLineText(on));
     RC_ASSERT(!parsed.error);
     RC_ASSERT(parsed.lines.size() == 1u);
-    RC_ASSERT(print(parsed.lines) == print(on));
+    RC_ASSERT(setLineText(parsed.lines) == setLineText(on));
     RC_ASSERT(on.note == line.note && on.manner == line.manner);
 }
 

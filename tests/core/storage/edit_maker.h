@@ -210,7 +210,7 @@ private:
         block.start = m_monday.addDays(7 * ++m_blockWeeks);
         block.weeks = 1;
         if (!now.templates.empty())
-            block.layout = oneOf(now.templates).id;
+            block.templateId = oneOf(now.templates).id;
         Edit edit;
         edit.blocks.after = {block};
         return edit;

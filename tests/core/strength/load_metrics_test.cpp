@@ -33,18 +33,6 @@ TEST(LoadMetrics, MonotonyAndStrainOfAWeek)
     EXPECT_FALSE(strain(std::span(alike).first(1)));
 }
 
-TEST(LoadMetrics, MovingAverageIsSeededWithTheFirstDay)
-{
-    // Williams et al. (2017), N = 7.
-    constexpr double kAverages[] = {480, 360, 420, 315, 341.25, 430.938, 323.203};
-    const std::vector<double> averages = movingAverage(kWeek, 7);
-    ASSERT_EQ(averages.size(), 7u);
-    for (size_t i = 0; i < 7; ++i)
-        EXPECT_NEAR(averages[i], kAverages[i], 1e-3);
-    EXPECT_TRUE(movingAverage({}, 7).empty());
-    EXPECT_THROW((void)movingAverage(kWeek, 0), std::invalid_argument);
-}
-
 TEST(LoadMetrics, SessionLoadIsRatingTimesMinutes)
 {
     EXPECT_DOUBLE_EQ(sessionLoad(8, 60), 480.0);

@@ -40,7 +40,6 @@ TEST(TouchHold, IsWhereTheTouchSlips)
     EXPECT_NEAR(hold.share.value, 0.86, 0.01);
     EXPECT_LT(hold.share.low90, 0.86);
     EXPECT_GT(hold.share.high90, 0.86);
-    EXPECT_NEAR(touchChance(readings, roster, 2, hold.share.value, {80}), 0.5, 1e-9);
     // One step harder is kept one step of load longer.
     EXPECT_NEAR(touchHold(readings, roster, 3, {80}).share.value, 0.90, 0.012);
 }

@@ -443,14 +443,9 @@ TEST_F(WeekBoardPageTest, AFindingIsWavedThroughAndTakenUpAgain)
     setSets("3x8 60%"); // far more reps than it is done for
     ASSERT_GE(checks->openCount(), 1);
     const int open = checks->openCount();
-    const core::Waiver waiver = [&] {
-        core::Waiver made = core::waive(checks->findings().front(), QStringLiteral("technique"));
-        made.id = roster.session.newId<core::Waiver>();
-        return made;
-    }();
-    core::Edit edit;
-    edit.waivers.after = {waiver};
-    ASSERT_TRUE(roster.session.perform(QStringLiteral("Wave through"), edit));
+    const core::Edit waived = core::waive(checks->findings().front(), QStringLiteral("technique"),
+        {}, [this] { return roster.session.newId<core::Waiver>(); });
+    ASSERT_TRUE(roster.session.perform(QStringLiteral("Wave through"), waived));
     EXPECT_EQ(checks->openCount(), open - 1);
     auto *takeUp = checks->findChild<QPushButton *>(QStringLiteral("takeUp"));
     ASSERT_TRUE(takeUp);

@@ -2,7 +2,6 @@
 
 #include "core/domain/search_text.h"
 #include "tests/support/roster_fixture.h"
-#include "ui/lifters/lifter_edits.h"
 
 #include <gmock/gmock.h>
 
@@ -45,18 +44,6 @@ TEST(SearchText, ForgetsCaseAndAccents)
         core::matchesWords(core::folded(u"Zoë Núñez evening"_s), core::folded(u"nun  ev"_s)));
     EXPECT_FALSE(core::matchesWords(core::folded(u"Zoë Núñez"_s), core::folded(u"nunez bo"_s)));
     EXPECT_TRUE(core::matchesWords(QString(), u"  "_s));
-}
-
-TEST(LifterEdits, ArchiveAndRestoreTakeEachOtherBack)
-{
-    core::Lifter lifter = inventedLifter(u"Ada Quill"_s);
-    lifter.id = {3};
-    const core::Edit archive = ui::setArchived(lifter, true);
-    ASSERT_EQ(archive.lifters.after.size(), 1U);
-    EXPECT_TRUE(archive.lifters.after[0].archived);
-    EXPECT_EQ(ui::setArchived(archive.lifters.after[0], false), core::inverse(archive));
-    EXPECT_TRUE(ui::setArchived(lifter, false).isEmpty());
-    EXPECT_TRUE(ui::changeLifter(lifter, lifter).isEmpty());
 }
 
 TEST(Groups, AreSortedAndListedOnce)

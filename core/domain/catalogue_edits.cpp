@@ -1,19 +1,19 @@
-#include "ui/catalogue/catalogue_edits.h"
+#include "core/domain/catalogue_edits.h"
 
 #include "core/domain/search_text.h"
-#include "ui/look/text.h"
+#include "core/domain/text.h"
 
 #include <QRegularExpression>
 #include <algorithm>
 
-namespace ui {
+namespace core {
 
 namespace {
 
 /// A variation that breaks no rule, to try one field of another in.
-core::Variation soundVariation()
+Variation soundVariation()
 {
-    core::Variation v;
+    Variation v;
     v.code = QStringLiteral("a");
     v.name = QStringLiteral("a");
     return v;
@@ -21,27 +21,26 @@ core::Variation soundVariation()
 
 bool codeIsSound(const QString &code)
 {
-    core::Variation probe = soundVariation();
+    Variation probe = soundVariation();
     probe.code = code;
-    return core::problems(probe).isEmpty();
+    return problems(probe).isEmpty();
 }
 
 } // namespace
 
-VariationProblems variationProblems(
-    const core::Variation &variation, const std::vector<core::Variation> &all)
+VariationProblems variationProblems(const Variation &variation, const std::vector<Variation> &all)
 {
     VariationProblems problems;
     const auto takenByAnother = [&](auto &&same) {
         return std::any_of(all.begin(), all.end(),
-            [&](const core::Variation &other) { return other.id != variation.id && same(other); });
+            [&](const Variation &other) { return other.id != variation.id && same(other); });
     };
 
-    core::Variation probe = soundVariation();
+    Variation probe = soundVariation();
     probe.name = variation.name;
     if (const QStringList wrong = core::problems(probe); !wrong.isEmpty())
         problems[VariationField::name] = wrong.front();
-    else if (takenByAnother([&](const core::Variation &other) {
+    else if (takenByAnother([&](const Variation &other) {
                  return other.lift == variation.lift
                      && other.name.compare(variation.name.trimmed(), Qt::CaseInsensitive) == 0;
              }))
@@ -52,8 +51,7 @@ VariationProblems variationProblems(
     probe.code = variation.code;
     if (const QStringList wrong = core::problems(probe); !wrong.isEmpty())
         problems[VariationField::code] = wrong.front();
-    else if (takenByAnother(
-                 [&](const core::Variation &other) { return other.code == variation.code; }))
+    else if (takenByAnother([&](const Variation &other) { return other.code == variation.code; }))
         problems[VariationField::code] =
             Text::tr("Another variation has that code. Choose one of its own.");
 
@@ -76,7 +74,7 @@ VariationProblems variationProblems(
 QString codeFromName(const QString &name, const QStringList &taken)
 {
     static const QRegularExpression kOther(QStringLiteral("[^a-z0-9]+"));
-    QString stem = core::folded(name).replace(kOther, QStringLiteral("_"));
+    QString stem = folded(name).replace(kOther, QStringLiteral("_"));
     while (stem.startsWith(u'_'))
         stem.remove(0, 1);
     while (stem.endsWith(u'_'))
@@ -89,13 +87,12 @@ QString codeFromName(const QString &name, const QStringList &taken)
     return code;
 }
 
-core::Edit changeCatalogue(
-    const std::vector<core::Variation> &before, const std::vector<core::Variation> &after)
+Edit changeCatalogue(const std::vector<Variation> &before, const std::vector<Variation> &after)
 {
-    core::Edit edit;
-    for (const core::Variation &v : after) {
+    Edit edit;
+    for (const Variation &v : after) {
         const auto old = std::find_if(before.begin(), before.end(),
-            [&v](const core::Variation &other) { return other.id == v.id; });
+            [&v](const Variation &other) { return other.id == v.id; });
         if (old != before.end() && *old == v)
             continue;
         if (old != before.end())
@@ -105,4 +102,4 @@ core::Edit changeCatalogue(
     return edit;
 }
 
-} // namespace ui
+} // namespace core

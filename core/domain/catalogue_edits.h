@@ -6,7 +6,7 @@
 #include <vector>
 
 /// What a coach does to the variation catalogue, as values.
-namespace ui {
+namespace core {
 
 /// Fields of a variation that can be typed wrong.
 enum class VariationField { name, code, reps, other };
@@ -15,7 +15,7 @@ using VariationProblems = QMap<VariationField, QString>;
 /// What is wrong, by field. Names and codes must be unique in `all`, which holds `variation`
 /// itself.
 [[nodiscard]] VariationProblems variationProblems(
-    const core::Variation &variation, const std::vector<core::Variation> &all);
+    const Variation &variation, const std::vector<Variation> &all);
 
 /// A code for files made from the name: "Board press, 5 cm" -> "board_press_5_cm"; with a number
 /// behind it where that is taken.
@@ -23,7 +23,7 @@ using VariationProblems = QMap<VariationField, QString>;
 
 /// From the catalogue as it is to the catalogue as it shall be: changed and new rows only. None is
 /// ever removed, since logs speak of them; off the shelf is `retired`.
-[[nodiscard]] core::Edit changeCatalogue(
-    const std::vector<core::Variation> &before, const std::vector<core::Variation> &after);
+[[nodiscard]] Edit changeCatalogue(
+    const std::vector<Variation> &before, const std::vector<Variation> &after);
 
-} // namespace ui
+} // namespace core
