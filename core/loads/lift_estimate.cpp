@@ -132,16 +132,16 @@ LiftLogs liftLogs(const std::vector<Lifter> &lifters, const std::vector<Variatio
 }
 
 RosterFit fitRoster(const std::vector<Lifter> &lifters, const std::vector<Variation> &variations,
-    const std::vector<LoggedSession> &sessions)
+    const std::vector<LoggedSession> &sessions, const std::stop_token &stop)
 {
     RosterFit fit;
     for (const Lift lift : kLifts) {
         LiftLogs all = liftLogs(lifters, variations, sessions, lift);
         if (all.rows.empty())
             continue;
-        strength::LearntRoster learnt = strength::learnRoster(all.logs, all.priors);
-        put(fit.estimates, lifters, lift, strength::estimateRoster(all.logs, all.priors, learnt),
-            all);
+        strength::LearntRoster learnt = strength::learnRoster(all.logs, all.priors, stop);
+        put(fit.estimates, lifters, lift,
+            strength::estimateRoster(all.logs, all.priors, learnt, stop), all);
         fit.learnt.emplace(lift, std::move(learnt));
     }
     return fit;

@@ -53,8 +53,10 @@ struct RosterFit
 
 /// Estimates for every lifter and every lift that has a competition variation in the catalogue.
 /// A lifter without sets gets an estimate with Standing::noData. Pure; may run on any thread.
+/// @throws strength::Stopped once a stop is asked for
 [[nodiscard]] RosterFit fitRoster(const std::vector<Lifter> &lifters,
-    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions);
+    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions,
+    const std::stop_token &stop = {});
 
 /// The same of some lifters alone, by what was learnt of all; lifts that nothing was learnt of are
 /// left out.

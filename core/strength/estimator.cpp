@@ -43,14 +43,14 @@ LifterEstimate estimate(const LifterLog &log, std::span<const VariationPrior> va
 
 } // namespace
 
-LearntRoster learnRoster(
-    std::span<const LifterLog> logs, std::span<const VariationPrior> variations)
+LearntRoster learnRoster(std::span<const LifterLog> logs,
+    std::span<const VariationPrior> variations, const std::stop_token &stop)
 {
     checkVariations(variations);
     for (size_t i = 0; i < logs.size(); ++i)
         checkLog(logs[i], variations.size(), i);
     const RosterPriors published = publishedPriors(variations);
-    return {logs.size() > 1 ? pooledPriors(logs, published) : published, lastDayOf(logs)};
+    return {logs.size() > 1 ? pooledPriors(logs, published, stop) : published, lastDayOf(logs)};
 }
 
 std::vector<LifterEstimate> estimateRoster(
@@ -60,12 +60,16 @@ std::vector<LifterEstimate> estimateRoster(
 }
 
 std::vector<LifterEstimate> estimateRoster(std::span<const LifterLog> logs,
-    std::span<const VariationPrior> variations, const LearntRoster &roster)
+    std::span<const VariationPrior> variations, const LearntRoster &roster,
+    const std::stop_token &stop)
 {
     std::vector<LifterEstimate> estimates(logs.size());
-    forEachOnAllProcessors(logs.size(), [&](size_t i) {
-        estimates[i] = estimate(logs[i], variations, roster.priors, roster.lastDay);
-    });
+    forEachOnAllProcessors(
+        logs.size(),
+        [&](size_t i) {
+            estimates[i] = estimate(logs[i], variations, roster.priors, roster.lastDay);
+        },
+        stop);
     return estimates;
 }
 

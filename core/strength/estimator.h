@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <span>
+#include <stop_token>
 #include <vector>
 
 /// From training logs to estimated maxima with their intervals. The model is described in
@@ -105,8 +106,9 @@ struct LearntRoster
 /// @param variations  row 0 is the competition lift
 /// @throws std::invalid_argument for input that core/strength/validation.h rejects; it names log,
 ///         session and set; here and below
-[[nodiscard]] LearntRoster learnRoster(
-    std::span<const LifterLog> logs, std::span<const VariationPrior> variations);
+/// @throws Stopped, see core/strength/pooling.h, once a stop is asked for; below too
+[[nodiscard]] LearntRoster learnRoster(std::span<const LifterLog> logs,
+    std::span<const VariationPrior> variations, const std::stop_token &stop = {});
 
 /// Estimates of a whole roster, one a log, in order. Lifters lend each other strength where the
 /// model pools; a lone lifter leans on the published values.
@@ -114,7 +116,8 @@ struct LearntRoster
     std::span<const LifterLog> logs, std::span<const VariationPrior> variations);
 /// @param roster  learnt from these logs
 [[nodiscard]] std::vector<LifterEstimate> estimateRoster(std::span<const LifterLog> logs,
-    std::span<const VariationPrior> variations, const LearntRoster &roster);
+    std::span<const VariationPrior> variations, const LearntRoster &roster,
+    const std::stop_token &stop = {});
 
 /// One lifter of the roster, or of none: what was learnt then is from the literature alone.
 [[nodiscard]] LifterEstimate estimateLifter(

@@ -120,7 +120,8 @@ RosterPriors maximise(
 
 } // namespace
 
-void forEachOnAllProcessors(size_t count, const std::function<void(size_t)> &work)
+void forEachOnAllProcessors(
+    size_t count, const std::function<void(size_t)> &work, const std::stop_token &stop)
 {
     std::atomic<size_t> next = 0;
     std::exception_ptr failure;
@@ -128,6 +129,8 @@ void forEachOnAllProcessors(size_t count, const std::function<void(size_t)> &wor
     const auto run = [&] {
         for (size_t i = next++; i < count; i = next++) {
             try {
+                if (stop.stop_requested())
+                    throw Stopped();
                 work(i);
             } catch (...) {
                 const std::scoped_lock lock(guard);
@@ -147,7 +150,8 @@ void forEachOnAllProcessors(size_t count, const std::function<void(size_t)> &wor
         std::rethrow_exception(failure);
 }
 
-RosterPriors pooledPriors(std::span<const LifterLog> logs, const RosterPriors &published)
+RosterPriors pooledPriors(
+    std::span<const LifterLog> logs, const RosterPriors &published, const std::stop_token &stop)
 {
     std::vector<const LifterLog *> sample;
     const size_t stride = logs.size() / kSample + 1;
@@ -158,11 +162,14 @@ RosterPriors pooledPriors(std::span<const LifterLog> logs, const RosterPriors &p
     for (int round = 0; round < kRounds; ++round) {
         // Summed in the order of the roster, so that the result does not hang on the threads' luck.
         std::vector<std::optional<LifterFit>> fits(sample.size());
-        forEachOnAllProcessors(sample.size(), [&](size_t i) {
-            LifterFit fit = fitLifter(*sample[i], priors, kNoLater);
-            if (!fit.weeks.empty())
-                fits[i] = std::move(fit);
-        });
+        forEachOnAllProcessors(
+            sample.size(),
+            [&](size_t i) {
+                LifterFit fit = fitLifter(*sample[i], priors, kNoLater);
+                if (!fit.weeks.empty())
+                    fits[i] = std::move(fit);
+            },
+            stop);
         RosterSums sums(published.lnRatio.size());
         for (const std::optional<LifterFit> &fit : fits)
             if (fit)

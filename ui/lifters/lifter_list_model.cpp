@@ -1,7 +1,8 @@
 #include "ui/lifters/lifter_list_model.h"
 
 #include "core/domain/search_text.h"
-#include "core/loads/estimate_words.h"
+#include "ui/roster/estimates.h"
+#include "ui/roster/open_roster.h"
 
 #include <QSet>
 #include <algorithm>
@@ -19,10 +20,10 @@ QString searchText(const LifterRow &row)
 QString spoken(const LifterRow &row)
 {
     QStringList parts{row.name, core::words(row.touchStyle)};
-    if (const QString band = bandText(row.bench, row.unit); !band.isEmpty())
-        parts << LifterListModel::tr("bench %1").arg(band);
-    if (const QString standing = standingText(row.bench); !standing.isEmpty())
-        parts << standing;
+    if (!row.estimate.isEmpty())
+        parts << LifterListModel::tr("bench %1").arg(row.estimate);
+    if (!row.standing.isEmpty())
+        parts << row.standing;
     if (!row.meet.isEmpty())
         parts << row.meet;
     parts << row.groups;
@@ -32,6 +33,31 @@ QString spoken(const LifterRow &row)
 }
 
 } // namespace
+
+void LifterListModel::follow(OpenRoster &roster, Estimates &estimates)
+{
+    const auto rowFor = [&estimates](const core::Lifter &lifter) {
+        return lifterRow(lifter, estimates.of(lifter.id, core::Lift::bench), QDate::currentDate());
+    };
+    const auto showAll = [this, &roster, rowFor] {
+        std::vector<LifterRow> rows;
+        std::transform(
+            roster.lifters().begin(), roster.lifters().end(), std::back_inserter(rows), rowFor);
+        setRows(rows);
+    };
+    connect(&roster, &OpenRoster::changed, this, [showAll](const core::RosterChange &change) {
+        if (change.has<core::Lifter>())
+            showAll();
+    });
+    connect(&estimates, &Estimates::changed, this,
+        [this, &roster, rowFor](const QSet<core::LifterId> &lifters) {
+            for (const core::LifterId id : lifters)
+                if (const core::Lifter *lifter = roster.lifter(id))
+                    if (const int row = rowOf(id); row >= 0)
+                        setRow(row, rowFor(*lifter));
+        });
+    showAll();
+}
 
 void LifterListModel::setRows(const std::vector<LifterRow> &rows)
 {
@@ -54,12 +80,17 @@ void LifterListModel::setRows(const std::vector<LifterRow> &rows)
                 m_search.begin() + target, m_search.begin() + found, m_search.begin() + found + 1);
             endMoveRows();
         }
-        if (m_rows[size_t(target)] != row) {
-            m_rows[size_t(target)] = row;
-            m_search[size_t(target)] = searchText(row);
-            Q_EMIT dataChanged(index(target), index(target));
-        }
+        setRow(target, row);
     }
+}
+
+void LifterListModel::setRow(int place, const LifterRow &row)
+{
+    if (m_rows[size_t(place)] == row)
+        return;
+    m_rows[size_t(place)] = row;
+    m_search[size_t(place)] = searchText(row);
+    Q_EMIT dataChanged(index(place), index(place));
 }
 
 void LifterListModel::removeRowsNotIn(const std::vector<LifterRow> &rows)
@@ -114,11 +145,11 @@ QVariant LifterListModel::data(const QModelIndex &index, int role) const
     case ArchivedRole:
         return row.archived;
     case EstimateRole:
-        return bandText(row.bench, row.unit);
+        return row.estimate;
     case StandingRole:
-        return standingText(row.bench);
+        return row.standing;
     case TrustedRole:
-        return core::carriesLoads(row.bench.standing);
+        return row.trusted;
     case MeetRole:
         return row.meet;
     case SearchRole:

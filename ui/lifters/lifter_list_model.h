@@ -6,9 +6,11 @@
 
 namespace ui {
 
-/// The lifters as rows. It holds copies and edits nothing; setRows() turns the old rows into the
-/// new ones by exact insert, move and remove signals, so that the chosen row and the scroll bar
-/// stay.
+class Estimates;
+class OpenRoster;
+
+/// The lifters as rows. It holds copies and edits nothing; rows change by exact insert, move and
+/// remove signals, so that the chosen row and the scroll bar stay.
 class LifterListModel final : public QAbstractListModel
 {
     Q_OBJECT
@@ -28,6 +30,9 @@ public:
 
     using QAbstractListModel::QAbstractListModel;
 
+    /// Shows the lifters of a roster from now on, with their estimates of today.
+    void follow(OpenRoster &roster, Estimates &estimates);
+    /// Turns the old rows into these.
     void setRows(const std::vector<LifterRow> &rows);
 
     [[nodiscard]] QModelIndex indexOf(core::LifterId id) const;
@@ -39,6 +44,7 @@ public:
 private:
     [[nodiscard]] int rowOf(core::LifterId id, int from = 0) const;
     void removeRowsNotIn(const std::vector<LifterRow> &rows);
+    void setRow(int place, const LifterRow &row);
 
     std::vector<LifterRow> m_rows;
     std::vector<QString> m_search; ///< one a row, folded once

@@ -38,21 +38,20 @@ LifterListPanel::LifterListPanel(
     OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_roster(roster)
-    , m_estimates(estimates)
     , m_selection(selection)
     , m_model(new LifterListModel(this))
     , m_filter(new LifterListFilter(this))
 {
+    m_model->follow(roster, estimates);
     m_filter->setSourceModel(m_model);
     buildControls();
     connectControls();
     connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
         if (change.has<core::Lifter>())
-            refreshRows();
+            followLifters();
     });
-    connect(&estimates, &Estimates::changed, this, &LifterListPanel::refreshRows);
     connect(&selection, &Selection::lifterChanged, this, &LifterListPanel::showChosen);
-    refreshRows();
+    followLifters();
 }
 
 void LifterListPanel::buildControls()
@@ -165,13 +164,8 @@ void LifterListPanel::connectControls()
     connect(m_archive, &QPushButton::clicked, this, &LifterListPanel::toggleArchived);
 }
 
-void LifterListPanel::refreshRows()
+void LifterListPanel::followLifters()
 {
-    const QDate today = QDate::currentDate();
-    std::vector<LifterRow> rows;
-    for (const core::Lifter &lifter : m_roster.lifters())
-        rows.push_back(lifterRow(lifter, m_estimates.of(lifter.id, core::Lift::bench), today));
-    m_model->setRows(rows);
     refreshGroups();
     chooseFirstIfNone();
     refreshFooter();

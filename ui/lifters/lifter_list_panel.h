@@ -46,7 +46,7 @@ private:
     void buildControls();
     void connectControls();
     void showMarks();
-    void refreshRows();
+    void followLifters();
     void refreshGroups();
     void refreshFooter();
     /// Runs a change of the filter without taking another lifter for chosen.
@@ -58,7 +58,6 @@ private:
     void contextMenu(const QPoint &at);
 
     OpenRoster &m_roster;
-    Estimates &m_estimates;
     Selection &m_selection;
     LifterListModel *m_model;
     LifterListFilter *m_filter;

@@ -8,15 +8,6 @@
 
 namespace ui {
 
-bool operator==(const BenchSummary &a, const BenchSummary &b)
-{
-    const auto sameBand = [](const strength::Band &x, const strength::Band &y) {
-        return x.kg == y.kg && x.low90 == y.low90 && x.high90 == y.high90;
-    };
-    return a.standing == b.standing && a.band.has_value() == b.band.has_value()
-        && (!a.band || sameBand(*a.band, *b.band));
-}
-
 BenchSummary benchSummary(const core::LiftEstimate *fit, QDate day)
 {
     if (!fit)
@@ -51,8 +42,10 @@ QString meetText(const std::optional<QDate> &meet, QDate today)
 
 LifterRow lifterRow(const core::Lifter &lifter, const core::LiftEstimate *fit, QDate today)
 {
+    const BenchSummary bench = benchSummary(fit, today);
     return {lifter.id, lifter.name, lifter.touchStyle, lifter.groups, lifter.notes, lifter.archived,
-        lifter.unit, benchSummary(fit, today), meetText(lifter.meetDate, today)};
+        bandText(bench, lifter.unit), standingText(bench), core::carriesLoads(bench.standing),
+        meetText(lifter.meetDate, today)};
 }
 
 QStringList groupsOf(const std::vector<core::Lifter> &lifters)

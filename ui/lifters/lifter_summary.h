@@ -16,7 +16,7 @@ struct BenchSummary
     std::optional<strength::Band> band; ///< empty without data
     strength::Standing standing = strength::Standing::noData;
 
-    friend bool operator==(const BenchSummary &a, const BenchSummary &b);
+    friend bool operator==(const BenchSummary &, const BenchSummary &) = default;
 };
 
 /// @param fit  null before the first fit
@@ -41,8 +41,9 @@ struct LifterRow
     QStringList groups;
     QString notes;
     bool archived = false;
-    core::Unit unit = core::Unit::kilogram;
-    BenchSummary bench;
+    QString estimate;     ///< of the bench, as bandText()
+    QString standing;     ///< as standingText()
+    bool trusted = false; ///< the estimate carries loads
     QString meet;
 
     friend bool operator==(const LifterRow &, const LifterRow &) = default;

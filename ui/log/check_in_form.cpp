@@ -106,12 +106,8 @@ CheckInForm::CheckInForm(QWidget *parent)
 
 void CheckInForm::setCheckIn(const core::CheckIn &checkIn)
 {
-    if (checkIn.lifter == m_shown.lifter && checkIn.day == m_shown.day) {
-        m_shown.id = checkIn.id; // given out when it was stored
-        if (checkIn == m_shown)
-            return; // what is half told stays
-    }
     m_shown = checkIn;
+    m_shown.id = {};
     m_sleep->setAnswer(checkIn.sleep);
     m_stress->setAnswer(checkIn.stress);
     m_motivation->setAnswer(checkIn.motivation);
@@ -136,13 +132,13 @@ void CheckInForm::keepUnsaved(const core::CheckIn &stored)
     if (stored.lifter != m_shown.lifter || stored.day != m_shown.day)
         return;
     m_shown = stored;
+    m_shown.id = {};
     m_problem->say(tr("Not saved: give any answer again to try once more."));
 }
 
 core::CheckIn CheckInForm::typed() const
 {
     core::CheckIn checkIn;
-    checkIn.id = m_shown.id;
     checkIn.lifter = m_shown.lifter;
     checkIn.day = m_shown.day;
     checkIn.sleep = m_sleep->answer();

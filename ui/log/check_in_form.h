@@ -42,7 +42,7 @@ private:
     void give();
     void showPain();
 
-    core::CheckIn m_shown; ///< as set or given last
+    core::CheckIn m_shown; ///< as set or given last; without its id, which is the roster's
     ScaleField *m_sleep;
     ScaleField *m_stress;
     ScaleField *m_motivation;

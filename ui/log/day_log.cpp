@@ -74,33 +74,12 @@ void DayLog::keepUp()
 
 core::DaySet DayLog::swapped(size_t planned, core::VariationId variation) const
 {
-    core::DaySet set = m_planned[planned];
-    std::vector<core::Card> cards = m_cards;
-    for (core::Card &card : cards)
-        if (card.id == set.card)
-            card.variation = variation;
-    const std::vector<core::DaySet> sets = resolved(cards);
-    if (!set.lead && planned < sets.size())
-        return sets[planned];
-    set.lead.reset();
-    set.variation = variation;
-    set.loadKg.reset();
-    return set;
+    return core::swapped(inputs(), m_plan, planned, variation);
 }
 
 QString DayLog::withheld(const core::SetEntry &set) const
 {
-    if (!lifter())
-        return {};
-    core::DaySet asked;
-    asked.variation = set.variation;
-    asked.lead = set.lead;
-    asked.reps = std::max(set.repsDone, 1);
-    asked.rpe = set.rpe;
-    return core::adjusted(
-        {asked}, m_plannedFor, m_advice, false, catalogue(), core::platesOf(*lifter()))
-        .front()
-        .withheld;
+    return lifter() ? core::whyWithheld(inputs(), m_plan, set) : QString();
 }
 
 bool DayLog::add(const core::SetEntry &set, size_t place)
@@ -136,13 +115,18 @@ void DayLog::say(const core::CheckIn &checkIn)
     // It may be about the lifter that was shown before, and even one that an undo has taken away.
     if (!m_roster.lifter(checkIn.lifter))
         return;
+    m_told = checkIn;
+    m_told.id = {};
     const std::vector<core::CheckIn> all = m_roster.checkIns(checkIn.lifter);
     const auto before = std::find_if(all.begin(), all.end(),
         [&checkIn](const core::CheckIn &other) { return other.day == checkIn.day; });
-    if (!m_roster.perform(tr("Change the check-in"),
+    if (m_roster.perform(tr("Change the check-in"),
             core::sayCheckIn(before == all.end() ? nullptr : &*before, checkIn,
                 [this] { return m_roster.newId<core::CheckIn>(); })))
-        Q_EMIT checkInNotSaved(before == all.end() ? unsaid(checkIn.lifter, checkIn.day) : *before);
+        return;
+    m_told = before == all.end() ? unsaid(checkIn.lifter, checkIn.day) : *before;
+    m_told.id = {};
+    Q_EMIT checkInNotSaved(m_told);
 }
 
 void DayLog::setShiftsLoads(bool shifts)
@@ -168,8 +152,11 @@ void DayLog::follow(const core::RosterChange &change)
 
 void DayLog::reload()
 {
-    if (std::pair(m_plannedFor.lifter, m_plannedFor.day) != key())
+    if (m_read != key()) {
+        m_read = key();
         m_shiftsLoads = true; // the choice was about another
+        m_fits.clear();
+    }
     m_cards.clear();
     m_done.clear();
     if (lifter()) {
@@ -181,14 +168,12 @@ void DayLog::reload()
 
 void DayLog::takeHistory()
 {
-    if (checkIn() != m_plannedFor) {
+    if (m_read != key()) {
         reload();
         return;
     }
     m_done = core::setsOf(sessions());
-    keepFits();
-    pair();
-    Q_EMIT changed();
+    replan();
 }
 
 void DayLog::takeEstimates()
@@ -199,68 +184,53 @@ void DayLog::takeEstimates()
 
 void DayLog::replan()
 {
-    plan();
-    pair();
+    chooseFits();
+    m_plan = lifter() ? core::dayPlan(inputs()) : core::DayPlan{};
+    tellCheckIn();
     Q_EMIT changed();
+}
+
+void DayLog::chooseFits()
+{
+    const auto begun = m_begunWith.find(key());
+    if (begun != m_begunWith.end() && !m_done.empty()) {
+        m_fits = begun->second;
+        return;
+    }
+    if (m_done.empty() || m_fits.empty()) {
+        m_fits.clear();
+        for (const auto &[who, fit] : m_estimates.all())
+            if (who.first == m_selection.lifter())
+                m_fits.emplace(who, fit);
+    }
+    if (!m_done.empty() && !m_fits.empty())
+        m_begunWith.emplace(key(), m_fits);
+}
+
+void DayLog::tellCheckIn()
+{
+    core::CheckIn now = checkIn();
+    now.id = {};
+    if (now == m_told)
+        return;
+    m_told = now;
+    Q_EMIT checkInChanged(now);
+}
+
+core::DayInputs DayLog::inputs() const
+{
+    const core::Lifter &who = *lifter();
+    return {who, catalogue(), m_cards, m_done, checkIn(),
+        [this, &who](core::Lift lift) {
+            const auto fit = m_fits.find({who.id, lift});
+            return fit == m_fits.end() ? nullptr : fit->second.get();
+        },
+        m_insights.readiness(who.id), m_shiftsLoads};
 }
 
 std::pair<core::LifterId, QDate> DayLog::key() const
 {
     return {m_selection.lifter(), m_day};
-}
-
-void DayLog::keepFits()
-{
-    if (!m_done.empty() && !m_fits.empty())
-        m_begunWith.try_emplace(key(), m_fits);
-}
-
-void DayLog::plan()
-{
-    m_planned.clear();
-    m_unreadable.clear();
-    m_advice = {};
-    m_plannedFor = checkIn();
-    m_fits.clear();
-    if (!lifter())
-        return;
-    const auto begun = m_begunWith.find(key());
-    if (begun != m_begunWith.end() && !m_done.empty()) {
-        m_fits = begun->second;
-    } else {
-        for (const auto &[who, fit] : m_estimates.all())
-            if (who.first == lifter()->id)
-                m_fits.emplace(who, fit);
-        keepFits();
-    }
-    if (m_plannedFor.id.isValid())
-        m_advice = core::adviseOnReadiness(
-            m_plannedFor, m_insights.readiness(lifter()->id), *lifter(), m_cards, catalogue());
-    m_planned = resolved(m_cards, &m_unreadable);
-}
-
-std::vector<core::DaySet> DayLog::resolved(
-    const std::vector<core::Card> &cards, QStringList *unreadable) const
-{
-    const core::Lifter &who = *lifter();
-    const std::vector<core::ResolvedCard> resolved =
-        core::resolveCards(cards, {who, catalogue(), [this, &who](core::Lift lift) {
-                                       const auto fit = m_fits.find({who.id, lift});
-                                       return fit == m_fits.end() ? nullptr : fit->second.get();
-                                   }});
-    if (unreadable)
-        for (const core::ResolvedCard &card : resolved)
-            if (card.parsed.error) {
-                const core::Variation *variation = m_roster.variation(card.card.variation);
-                *unreadable << (variation ? variation->name : card.card.setLine);
-            }
-    return core::adjusted(core::daySets(resolved, catalogue()), m_plannedFor, m_advice,
-        m_shiftsLoads, catalogue(), core::platesOf(who));
-}
-
-void DayLog::pair()
-{
-    m_rows = core::sessionRows(m_planned, m_done, catalogue());
 }
 
 std::vector<core::LoggedSession> DayLog::sessions() const

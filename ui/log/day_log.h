@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/domain/edit.h"
-#include "core/log/session_rows.h"
+#include "core/log/day_plan.h"
 #include "ui/roster/estimates.h"
 
 #include <QDate>
@@ -37,11 +37,11 @@ public:
     /// A day that is over or under way; nothing was done on a later one.
     [[nodiscard]] bool isLoggable() const { return m_day <= QDate::currentDate(); }
 
-    [[nodiscard]] const std::vector<core::DaySet> &planned() const { return m_planned; }
+    [[nodiscard]] const std::vector<core::DaySet> &planned() const { return m_plan.planned; }
     [[nodiscard]] const std::vector<core::SetEntry> &done() const { return m_done; }
-    [[nodiscard]] const std::vector<core::SessionRow> &rows() const { return m_rows; }
+    [[nodiscard]] const std::vector<core::SessionRow> &rows() const { return m_plan.rows; }
     /// Cards of the day whose set line cannot be read, by name.
-    [[nodiscard]] const QStringList &unreadable() const { return m_unreadable; }
+    [[nodiscard]] const QStringList &unreadable() const { return m_plan.unreadable; }
 
     /// The planned set as it would be in another variation, with its load; of a lead-rep set
     /// without one.
@@ -58,7 +58,7 @@ public:
     /// The day's; one without an id where nothing was said.
     [[nodiscard]] core::CheckIn checkIn() const;
     void say(const core::CheckIn &checkIn);
-    [[nodiscard]] const core::ReadinessAdvice &advice() const { return m_advice; }
+    [[nodiscard]] const core::ReadinessAdvice &advice() const { return m_plan.advice; }
     [[nodiscard]] bool shiftsLoads() const { return m_shiftsLoads; }
     void setShiftsLoads(bool shifts);
     /// Swaps the card on the plan.
@@ -67,6 +67,9 @@ public:
 Q_SIGNALS:
     /// The day reads differently: another lifter, day, plan, log or check-in.
     void changed();
+    /// The check-in of the day shown is another than was said here last: another lifter or day, an
+    /// undo, a return sheet.
+    void checkInChanged(const core::CheckIn &checkIn);
     /// The check-in could not be written, and what is stored is the same as before.
     void checkInNotSaved(const core::CheckIn &stored);
     /// What is half typed is to be stored now, see OpenRoster::settle().
@@ -78,13 +81,11 @@ private:
     void takeHistory();
     void takeEstimates();
     void replan();
-    void plan();
-    void pair();
-    [[nodiscard]] std::vector<core::DaySet> resolved(
-        const std::vector<core::Card> &cards, QStringList *unreadable = nullptr) const;
+    void chooseFits();
+    void tellCheckIn();
+    [[nodiscard]] core::DayInputs inputs() const;
     [[nodiscard]] std::vector<core::LoggedSession> sessions() const;
     [[nodiscard]] std::pair<core::LifterId, QDate> key() const;
-    void keepFits();
     bool perform(const QString &pattern, core::VariationId variation, const core::Edit &edit);
 
     OpenRoster &m_roster;
@@ -94,16 +95,14 @@ private:
     LifterHistory &m_history;
     QDate m_day = QDate::currentDate();
     bool m_isToday = true;
+    std::pair<core::LifterId, QDate> m_read; ///< whose day is in the members below
+    std::vector<core::Card> m_cards;         ///< of the day
+    std::vector<core::SetEntry> m_done;
     Estimates::Fits m_fits; ///< of the lifter, which the loads come from
     /// Loads stay as the day was begun, though its own sets move the estimate.
     std::map<std::pair<core::LifterId, QDate>, Estimates::Fits> m_begunWith;
-    std::vector<core::Card> m_cards; ///< of the day
-    std::vector<core::DaySet> m_planned;
-    std::vector<core::SetEntry> m_done;
-    std::vector<core::SessionRow> m_rows;
-    QStringList m_unreadable;
-    core::CheckIn m_plannedFor; ///< what the loads stand on; its lifter and day too
-    core::ReadinessAdvice m_advice;
+    core::DayPlan m_plan;
+    core::CheckIn m_told; ///< said here, or told by checkInChanged(); without its id
     bool m_shiftsLoads = true;
 };
 

@@ -83,9 +83,11 @@ LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
     });
     connect(m_checkIn, &CheckInForm::said, m_log, &DayLog::say);
     connect(m_log, &DayLog::settling, m_checkIn, &CheckInForm::giveUntold);
+    connect(m_log, &DayLog::checkInChanged, m_checkIn, &CheckInForm::setCheckIn);
     connect(m_log, &DayLog::checkInNotSaved, m_checkIn, &CheckInForm::keepUnsaved);
     connect(m_advice, &AdviceBox::shiftWanted, m_log, &DayLog::setShiftsLoads);
     connect(m_advice, &AdviceBox::swapWanted, m_log, &DayLog::takeSwap);
+    m_checkIn->setCheckIn(m_log->checkIn());
     showDesk();
 }
 
@@ -160,7 +162,6 @@ void LogPage::showDesk()
     const bool hasLifter = m_log->lifter();
     m_header->setVisible(hasLifter);
     m_stack->setCurrentIndex(hasLifter ? 1 : 0);
-    m_checkIn->setCheckIn(m_log->checkIn());
     if (!hasLifter)
         return;
     const std::vector<LogLine> &lines = m_desk->lines();

@@ -58,6 +58,7 @@ Estimates::Estimates(OpenRoster &roster, QObject *parent)
 
 Estimates::~Estimates()
 {
+    m_stop.request_stop();
     m_whole.waitForFinished();
     m_some.waitForFinished();
 }
@@ -108,9 +109,9 @@ void Estimates::fitRoster()
     if (m_stale)
         return;
     m_whole.setFuture(
-        inBackground([lifters = m_roster.lifters(), variations = m_roster.variations()](
-                         core::RosterReader &reader) -> Fitted {
-            core::RosterFit fit = core::fitRoster(lifters, variations, reader.sessions());
+        inBackground([lifters = m_roster.lifters(), variations = m_roster.variations(),
+                         stop = m_stop.get_token()](core::RosterReader &reader) -> Fitted {
+            core::RosterFit fit = core::fitRoster(lifters, variations, reader.sessions(), stop);
             return {shared(std::move(fit.estimates)), std::move(fit.learnt), {}};
         }));
     Q_EMIT busyChanged(true);

@@ -12,6 +12,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <stop_token>
 
 namespace ui {
 
@@ -66,6 +67,7 @@ private:
     QFutureWatcher<Fitted> m_whole;
     QFutureWatcher<Fitted> m_some;
     QTimer m_quiet;
+    std::stop_source m_stop; ///< of a fit whose roster is being closed
     Fits m_fits;
     core::LearntLifts m_learnt;
     QSet<core::LifterId> m_changed; ///< whose log no fit has seen yet

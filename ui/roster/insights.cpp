@@ -33,6 +33,7 @@ Insights::Insights(OpenRoster &roster, Estimates &estimates, QObject *parent)
 
 Insights::~Insights()
 {
+    m_stop.request_stop();
     m_watcher.waitForFinished();
 }
 
@@ -43,7 +44,8 @@ const strength::ReadinessEffect *Insights::readiness(core::LifterId lifter) cons
 }
 
 Insights::Found Insights::find(const core::RosterStore::ReaderSource &readers,
-    const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits)
+    const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits,
+    const std::stop_token &stop)
 try {
     const std::vector<core::CheckIn> checkIns = readers()->checkIns();
     std::vector<core::LifterId> ids;
@@ -60,7 +62,13 @@ try {
             logs.push_back(core::carryLog(lift));
             rows = lift.rows;
         }
-    Found found{strength::learnTouch(touch), {}, core::whatCarriedOver(logs, rows)};
+    // Each of these takes a while; a roster that is being closed does not wait for the next.
+    Found found{strength::learnTouch(touch), {}, {}};
+    if (stop.stop_requested())
+        return found;
+    found.carriedOver = core::whatCarriedOver(logs, rows);
+    if (stop.stop_requested())
+        return found;
     const auto effects = strength::readinessEffects(readiness);
     for (size_t i = 0; i < ids.size(); ++i)
         found.readiness.emplace(ids[i], effects[i]);
@@ -80,8 +88,8 @@ void Insights::work()
     m_quiet.stop();
     m_stale = m_watcher.isRunning();
     if (!m_stale)
-        m_watcher.setFuture(QtConcurrent::run(
-            &Insights::find, m_roster.readers(), m_roster.lifters(), m_estimates.all()));
+        m_watcher.setFuture(QtConcurrent::run(&Insights::find, m_roster.readers(),
+            m_roster.lifters(), m_estimates.all(), m_stop.get_token()));
 }
 
 void Insights::take()

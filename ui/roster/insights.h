@@ -12,6 +12,7 @@
 #include <QTimer>
 #include <map>
 #include <optional>
+#include <stop_token>
 
 namespace ui {
 
@@ -52,7 +53,8 @@ private:
     };
 
     [[nodiscard]] static Found find(const core::RosterStore::ReaderSource &readers,
-        const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits);
+        const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits,
+        const std::stop_token &stop);
     void work();
     void take();
 
@@ -60,6 +62,7 @@ private:
     Estimates &m_estimates;
     QFutureWatcher<Found> m_watcher;
     QTimer m_quiet;
+    std::stop_source m_stop; ///< of work whose roster is being closed
     Found m_found;
     bool m_first = true;
     bool m_stale = false; ///< a fit ended while this was running

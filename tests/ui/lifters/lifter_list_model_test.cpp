@@ -70,7 +70,8 @@ TEST_F(Lifters, TellOnlyTheRowsThatChanged)
     model.setRows({row(1, u"Ada"_s), row(2, u"Bo"_s)});
     QSignalSpy changes(&model, &QAbstractItemModel::dataChanged);
     ui::LifterRow heavier = row(2, u"Bo"_s);
-    heavier.bench = {strength::Band{100, 95, 105}, strength::Standing::enough};
+    heavier.estimate = u"100 (95–105) kg"_s;
+    heavier.trusted = true;
     model.setRows({row(1, u"Ada"_s), heavier});
     ASSERT_EQ(changes.size(), 1);
     EXPECT_EQ(changes[0][0].toModelIndex().row(), 1);
