@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/strength/interval.h"
-#include "core/strength/ordinal_regression.h"
+#include "core/strength/touch_roster.h"
 
 #include <optional>
 #include <span>
@@ -14,38 +14,9 @@
 /// the share at which the chance of a touch no worse than wanted falls to one half. It is a share
 /// of the *estimated* max: that is what loads are chosen by.
 ///
-/// Lifters lend each other strength: each one's thresholds and slope are pulled toward the
-/// roster's, mean and spread of which come by expectation maximisation with a weak start (common
-/// practice, no source) that counts as three lifters. Sets of one session share that day's touch;
-/// the likelihood is flattened by the factor by which the scores' sums over sessions scatter more
-/// than their sets would alone (quasi-likelihood: McCullagh & Nelder 1989, Generalized Linear
-/// Models, 2nd ed., sec. 4.5 and ch. 9; from memory). A hold wanders: how far in a week is learned
-/// from the roster too, and the interval of today's hold grows by what old readings may have missed
-/// of it.
+/// Lifters lend each other strength (touch_roster.h). The interval of today's hold grows by what
+/// old readings may have missed of its wandering.
 namespace strength {
-
-inline constexpr int kTouchSteps = 5;
-
-struct TouchReading
-{
-    int day = 0;
-    int session = 0;    ///< sets with the same number share a day's touch
-    double share = 0.0; ///< load / estimated max of the variation on the day, > 0
-    int score = 1;      ///< 1..5
-
-    friend bool operator==(const TouchReading &, const TouchReading &) = default;
-};
-
-/// What the roster says about any lifter of it.
-struct TouchRoster
-{
-    NormalBelief prior;        ///< of a lifter's parameters
-    double clustering = 1.0;   ///< >= 1; sets of a session count as one over this
-    double driftPerWeek = 0.0; ///< SD of a hold's step in a week, share of the max
-};
-
-/// @throws std::invalid_argument for a share not above 0 or a score off the scale
-[[nodiscard]] TouchRoster learnTouch(std::span<const std::vector<TouchReading>> lifters);
 
 enum class TouchStanding {
     none,   ///< no score
@@ -80,11 +51,6 @@ struct TouchWindow
 /// The same for several wanted scores, one fit for them all.
 [[nodiscard]] std::vector<TouchHold> touchHolds(std::span<const TouchReading> readings,
     const TouchRoster &roster, std::span<const int> wanted, const TouchWindow &window);
-
-/// Chance of a touch no harder than `wanted` at a share, with what the window shows; of use from
-/// the first reading on, since the roster stands behind it.
-[[nodiscard]] double touchChance(std::span<const TouchReading> readings, const TouchRoster &roster,
-    int wanted, double share, const TouchWindow &window);
 
 struct TouchHoldPoint
 {

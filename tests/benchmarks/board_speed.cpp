@@ -3,6 +3,7 @@
 #include "ui/board/week_board_page.h"
 #include "ui/board/week_grid.h"
 #include "ui/roster/estimates.h"
+#include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 #include "ui/roster_week/roster_week_model.h"
@@ -103,7 +104,8 @@ struct Desk
         roster(folder.filePath(QStringLiteral("team.benchwright"))))};
     ui::Estimates estimates{session};
     ui::Selection selection{session};
-    ui::WeekBoardPage page{session, estimates, selection};
+    ui::LifterHistory history{session, selection};
+    ui::WeekBoardPage page{session, estimates, history, selection};
     ui::WeekGrid *grid = nullptr;
 
 private:

@@ -67,7 +67,7 @@ struct Opened
 {
     Opened() { waitFor(&ui::Estimates::rosterFitted); }
 
-    void waitFor(void (ui::Estimates::*signal)())
+    template <class Signal> void waitFor(Signal signal)
     {
         QEventLoop loop;
         QObject::connect(&estimates, signal, &loop, &QEventLoop::quit);

@@ -4,6 +4,7 @@
 #include "ui/review/strength_chart.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/insights.h"
+#include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 #include "ui/squad/squad_page.h"
@@ -87,6 +88,7 @@ struct Opened
     ui::Estimates estimates{session};
     ui::Insights insights{session, estimates};
     ui::Selection selection{session};
+    ui::LifterHistory history{session, selection};
 };
 
 Opened &opened()
@@ -98,7 +100,7 @@ Opened &opened()
 void openReview(benchmark::State &state)
 {
     Opened &all = opened();
-    ui::ReviewPage page(all.session, all.estimates, all.insights, all.selection);
+    ui::ReviewPage page(all.session, all.estimates, all.insights, all.history, all.selection);
     page.resize(1366, 700);
     page.show();
     page.findChild<QComboBox *>(QStringLiteral("measure"))->setCurrentIndex(int(state.range(0)));
@@ -117,7 +119,7 @@ void openReview(benchmark::State &state)
 void hover(benchmark::State &state)
 {
     Opened &all = opened();
-    ui::ReviewPage page(all.session, all.estimates, all.insights, all.selection);
+    ui::ReviewPage page(all.session, all.estimates, all.insights, all.history, all.selection);
     page.resize(1366, 700);
     page.show();
     all.selection.setLifter(all.session.lifters()[0].id);

@@ -92,7 +92,7 @@ TEST_F(WeekViewTest, SpeaksPoundsToAPoundLifter)
     m_lifter.gear = core::usualGear(core::Unit::pound);
     const CardView shown = view({card(1, 0, QStringLiteral("1x1 225lb"))}).days[0].cards[0];
     EXPECT_EQ(shown.lines[0].load, QStringLiteral("225 lb"));
-    EXPECT_THAT(shown.toolTip.toStdString(), HasSubstr("45 + 45"));
+    EXPECT_THAT(shown.toolTip.toStdString(), HasSubstr("a side: 2 x 45"));
 }
 
 TEST_F(WeekViewTest, SaysWhyThereIsNoLoad)
