@@ -93,6 +93,18 @@ inline bool Edit::isEmpty() const
     return edit;
 }
 
+/// Does to rows that are held what an edit did to the stored ones, so that they need not be read
+/// again: the rows of `before` go, and those of `after` that are wanted come last.
+template <class Row, class IsWanted>
+void carryOut(std::vector<Row> &rows, const RowChange<Row> &change, IsWanted isWanted)
+{
+    std::erase_if(rows, [&change](const Row &row) {
+        return std::any_of(change.before.begin(), change.before.end(),
+            [&row](const Row &gone) { return gone.id == row.id; });
+    });
+    std::copy_if(change.after.begin(), change.after.end(), std::back_inserter(rows), isWanted);
+}
+
 /// Both edits as one, where the second begins with what the first left. A row that ends as it began
 /// is in neither side.
 [[nodiscard]] Edit followedBy(const Edit &first, const Edit &second);

@@ -60,13 +60,14 @@ template <class Row> void add(RosterChange &change, const std::vector<Row> &rows
 
 } // namespace
 
-RosterChange changeBy(const Edit &edit)
+RosterChange changeBy(Edit edit)
 {
     RosterChange change;
     forEachRowKind([&](auto kind) {
         add(change, (edit.*kind).before);
         add(change, (edit.*kind).after);
     });
+    change.edit = std::make_shared<const Edit>(std::move(edit));
     return change;
 }
 

@@ -5,6 +5,7 @@
 #include <QDate>
 #include <QSet>
 #include <bitset>
+#include <memory>
 
 namespace core {
 
@@ -15,6 +16,7 @@ struct RosterChange
     QSet<LifterId> lifters;           ///< whose rows; variations and templates are nobody's
     QDate firstDay;                   ///< of the rows that have a day; null where none has
     QDate lastDay;
+    std::shared_ptr<const Edit> edit; ///< the rows themselves
 
     /// Rows of any of these kinds.
     template <class... Rows> [[nodiscard]] bool has() const
@@ -26,15 +28,18 @@ struct RosterChange
     {
         return has<Rows...>() && lifters.contains(lifter);
     }
+    /// The rows of one kind.
+    template <class Row> [[nodiscard]] const RowChange<Row> &rows() const
+    {
+        return (*edit).*std::get<kRowKind<Row>>(kRowKinds);
+    }
     /// Rows of these days, both included.
     [[nodiscard]] bool isWithin(QDate first, QDate last) const
     {
         return firstDay.isValid() && firstDay <= last && lastDay >= first;
     }
-
-    friend bool operator==(const RosterChange &, const RosterChange &) = default;
 };
 
-[[nodiscard]] RosterChange changeBy(const Edit &edit);
+[[nodiscard]] RosterChange changeBy(Edit edit);
 
 } // namespace core

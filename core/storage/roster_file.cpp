@@ -1,64 +1,13 @@
-#include "core/storage/roster_file.h"
+#include "core/storage/roster_file_impl.h"
 
-#include "core/csv/catalogue_csv.h"
 #include "core/domain/storage_error.h"
 #include "core/domain/text.h"
-#include "core/storage/backup.h"
-#include "core/storage/database.h"
-#include "core/storage/edit_writer.h"
-#include "core/storage/migrations.h"
-#include "core/storage/probe.h"
-#include "core/storage/stored_rows.h"
 
-#include <QDir>
-#include <QFileInfo>
-#include <QLockFile>
+#include <unordered_set>
 
 namespace core {
 
 namespace {
-
-QString shown(const QString &path)
-{
-    return QDir::toNativeSeparators(path);
-}
-
-/// Held while a window has the roster open. A lock left by a crash is taken over.
-std::unique_ptr<QLockFile> lock(const QString &path)
-{
-    const QFileInfo info(path);
-    auto lock = std::make_unique<QLockFile>(
-        info.dir().filePath(u'.' + info.fileName() + QStringLiteral(".lock")));
-    lock->setStaleLockTime(0);
-    if (lock->tryLock(0))
-        return lock;
-    if (lock->error() == QLockFile::LockFailedError)
-        throw StorageError(
-            Text::tr("%1 is open in another window of Benchwright. Go on there, or close it first.")
-                .arg(shown(path)));
-    throw StorageError(Text::tr(
-        "The folder of %1 cannot be written. Copy the roster to a folder of yours and open it "
-        "there.")
-                           .arg(shown(path)));
-}
-
-void setUp(Database &db)
-{
-    (void)db.value(QStringLiteral("PRAGMA journal_mode = WAL"));
-    db.run(QStringLiteral("PRAGMA synchronous = FULL"));
-    db.run(QStringLiteral("PRAGMA foreign_keys = ON"));
-}
-
-/// A whole new roster under a name of its own, so that no half-made one is ever found.
-void build(const QString &path)
-{
-    Database db(path, Database::Access::readWrite);
-    db.run(QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId));
-    migrate(db, migrations(), [] {});
-    Edit edit;
-    edit.variations.after = builtInCatalogue();
-    EditWriter(db).write(edit);
-}
 
 /// Reads the file that a window has open, by a connection of its own.
 class FileReader final : public SqlReads<RosterReader>
@@ -77,32 +26,91 @@ private:
     std::unique_ptr<Database> m_db;
 };
 
-} // namespace
-
-struct RosterFile::Impl
+template <class Row> auto idsOf(const std::vector<Row> &rows)
 {
-    Impl(const QString &filePath, std::unique_ptr<QLockFile> heldLock)
-        : path(filePath)
-        , lock(std::move(heldLock))
-        , db(filePath, Database::Access::readWrite)
-    {
-    }
+    std::unordered_set<decltype(Row::id)> ids;
+    for (const Row &row : rows)
+        ids.insert(row.id);
+    return ids;
+}
 
-    void readLastIds()
-    {
-        forEachRowKind([this]<class Row>(RowChange<Row> Edit::*) {
-            lastIds[kRowKind<Row>] = db.value(QStringLiteral("SELECT max(id) FROM %1")
-                                                  .arg(QLatin1String(Stored<Row>::kTable)))
-                                         .toLongLong();
-        });
-    }
-
-    QString path;
-    std::unique_ptr<QLockFile> lock; // let go after the connection is closed
-    Database db;
-    QString backupTrouble;
-    std::array<qint64, kRowKindCount> lastIds{}; ///< in the order of kRowKinds
+/// Rows that others refer to. A card or a session is taken out and put back, so that two may swap
+/// places.
+template <class Repository, class Row>
+concept UpdatesInPlace = requires(Repository repository, Row row)
+{
+    repository.update(row);
 };
+
+template <class Repository, class Row>
+void carryOut(Repository repository, const RowChange<Row> &change)
+{
+    const auto before = idsOf(change.before);
+    const auto after = idsOf(change.after);
+
+    for (const Row &row : change.before)
+        if (repository.find(row.id) != row)
+            throw StorageError(Text::tr(
+                "%1 was changed or removed in the meantime. Nothing was changed; look at it once "
+                "more and try again.")
+                                   .arg(repository.describe(row)));
+    for (const Row &row : change.before) {
+        if constexpr (UpdatesInPlace<Repository, Row>) {
+            if (after.contains(row.id)) {
+                repository.release(row.id);
+                continue;
+            }
+        }
+        repository.remove(row.id);
+    }
+    for (const Row &row : change.after) {
+        QStringList wrong = problems(row);
+        if (!row.id.isValid())
+            wrong << Text::tr("It has no id.");
+        if (!wrong.isEmpty())
+            throw StorageError(
+                Text::tr("%1 cannot be saved. %2").arg(repository.describe(row), wrong.join(u' ')));
+        if constexpr (UpdatesInPlace<Repository, Row>) {
+            if (before.contains(row.id)) {
+                repository.update(row);
+                continue;
+            }
+        }
+        try {
+            repository.insert(row);
+        } catch (const StorageError &e) {
+            if (e.detail().isEmpty()) // says by itself what is wrong
+                throw;
+            throw StorageError(
+                Text::tr("%1 cannot be saved. %2").arg(repository.describe(row), e.words()),
+                e.detail());
+        }
+    }
+}
+
+void refuseDangling(Database &db)
+{
+    Rows rows = db.select(QStringLiteral("PRAGMA foreign_key_check"));
+    if (!rows.next())
+        return;
+    const QString child = rows.text();
+    rows.skip(1);
+    const QString parent = rows.text();
+    QString words =
+        Text::tr("The variation is still used by a card or in a log. Retire it instead; "
+                 "nothing was changed.");
+    if (parent == QStringLiteral("lifter"))
+        words = Text::tr(
+            "The lifter still has a plan or a log. Archive the lifter instead; nothing was "
+            "changed.");
+    else if (parent == QStringLiteral("block_template"))
+        words =
+            Text::tr("A block was laid out by this version of the template, so it is kept; nothing "
+                     "was changed.");
+    throw StorageError(words, QStringLiteral("%1 refers to %2").arg(child, parent));
+}
+
+} // namespace
 
 RosterFile::RosterFile(std::unique_ptr<Impl> impl)
     : m_impl(std::move(impl))
@@ -111,71 +119,6 @@ RosterFile::RosterFile(std::unique_ptr<Impl> impl)
 RosterFile::RosterFile(RosterFile &&) noexcept = default;
 RosterFile &RosterFile::operator=(RosterFile &&) noexcept = default;
 RosterFile::~RosterFile() = default;
-
-RosterFile RosterFile::create(const QString &path)
-{
-    if (QFileInfo::exists(path))
-        throw StorageError(
-            Text::tr("There is a file %1 already. Choose another name.").arg(shown(path)));
-    for (const QString &logSuffix : kLogSuffixes)
-        if (QFileInfo::exists(path + logSuffix)) // SQLite would work the old log into the new file
-            throw StorageError(
-                Text::tr("There are remains of an earlier roster named %1. Choose another "
-                         "name.")
-                    .arg(shown(path)),
-                path + logSuffix);
-    {
-        const auto held = lock(path);
-        const QString part = path + QStringLiteral(".part");
-        for (const QString &logSuffix : kLogSuffixes)
-            QFile::remove(part + logSuffix); // of a program that died while making one
-        QFile::remove(part);
-        try {
-            build(part);
-            QFile file(part);
-            if (!file.rename(path)) // never over an existing file
-                throw StorageError(
-                    Text::tr("%1 could not be made. Check the permissions of its folder.")
-                        .arg(shown(path)),
-                    file.errorString());
-        } catch (const StorageError &) {
-            QFile::remove(part);
-            throw;
-        }
-    }
-    return RosterFile(openWithoutBackup(path)); // there is nothing to lose yet
-}
-
-RosterFile RosterFile::open(const QString &path)
-{
-    auto impl = openWithoutBackup(path);
-    try {
-        backUpDaily(impl->db, impl->path, QDate::currentDate());
-    } catch (const StorageError &e) {
-        impl->backupTrouble = e.words();
-    }
-    return RosterFile(std::move(impl));
-}
-
-std::unique_ptr<RosterFile::Impl> RosterFile::openWithoutBackup(const QString &path)
-{
-    probeHeader(path);
-    const QString real =
-        QFileInfo(path).canonicalFilePath(); // one lock, whatever leads to the file
-    if (isBackup(real))
-        throw StorageError(
-            Text::tr("%1 is a backup. Copy it out of its folder, under another name, and "
-                     "open the copy.")
-                .arg(shown(real)));
-    auto held = lock(real);
-    probeContents(real);
-    auto impl = std::make_unique<Impl>(real, std::move(held));
-    setUp(impl->db);
-    migrate(impl->db, migrations(),
-        [&impl] { backUpBeforeMigration(impl->db, impl->path, impl->db.userVersion()); });
-    impl->readLastIds();
-    return impl;
-}
 
 QString RosterFile::path() const
 {
@@ -194,9 +137,20 @@ RosterFile::ReaderSource RosterFile::readers() const
     };
 }
 
-void RosterFile::write(const Edit &edit)
+void RosterFile::apply(const Edit &edit)
 {
-    EditWriter(m_impl->db).write(edit);
+    Transaction tx(db());
+    db().run(QStringLiteral("PRAGMA defer_foreign_keys = ON")); // rows come and go in any order
+    forEachRowKind([&]<class Row>(RowChange<Row> Edit::*kind) {
+        carryOut(typename Stored<Row>::Repository(db()), edit.*kind);
+    });
+    try {
+        tx.commit();
+    } catch (const StorageError &) {
+        refuseDangling(db()); // the transaction is still open, so the reason can be looked for
+        throw;
+    }
+    tell(changeBy(edit));
 }
 
 qint64 RosterFile::takeId(size_t rowKind)

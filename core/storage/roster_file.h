@@ -36,8 +36,9 @@ public:
 
     [[nodiscard]] ReaderSource readers() const override;
 
+    void apply(const Edit &edit) override;
+
 protected:
-    void write(const Edit &edit) override;
     [[nodiscard]] qint64 takeId(size_t rowKind) override;
     [[nodiscard]] Database &db() const override;
 

@@ -52,12 +52,7 @@ public:
     /// Carries out one coach action in one transaction, and tells of it. Throws StorageError, and
     /// changes nothing, when a row of `before` is not there as it is there, a name or code is
     /// taken, or the disk fails.
-    void apply(const Edit &edit)
-    {
-        write(edit);
-        if (m_listener)
-            m_listener(changeBy(edit));
-    }
+    virtual void apply(const Edit &edit) = 0;
 
     /// Who is told of each change once it is stored; nobody at first. It may not throw.
     void setListener(std::function<void(const RosterChange &)> listener)
@@ -73,7 +68,11 @@ public:
     }
 
 protected:
-    virtual void write(const Edit &edit) = 0;
+    void tell(const RosterChange &change) const
+    {
+        if (m_listener)
+            m_listener(change);
+    }
     [[nodiscard]] virtual qint64 takeId(size_t rowKind) = 0;
 
 private:

@@ -251,11 +251,18 @@ const core::Card *WeekPlan::find(core::CardId id) const
 void WeekPlan::follow(const core::RosterChange &change)
 {
     const core::LifterId shown = m_selection.lifter();
-    const bool hasCards = change.has<core::Card>(shown)
-        && change.isWithin(monday(), monday().addDays(core::kWeekDays - 1));
-    if (hasCards || change.has<core::Lifter>(shown))
+    const QDate sunday = monday().addDays(core::kWeekDays - 1);
+    if (change.has<core::Lifter>(shown)) {
         reload();
-    else if (change.has<core::Variation>())
+        return;
+    }
+    const bool hasCards = change.has<core::Card>(shown) && change.isWithin(monday(), sunday);
+    if (hasCards)
+        core::carryOut(
+            m_cards, change.rows<core::Card>(), [this, shown, sunday](const core::Card &card) {
+                return card.lifter == shown && card.day >= monday() && card.day <= sunday;
+            });
+    if (hasCards || change.has<core::Variation>())
         rebuild();
 }
 

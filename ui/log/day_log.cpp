@@ -145,9 +145,19 @@ void DayLog::takeSwap(const core::SoreSwap &swap)
 void DayLog::follow(const core::RosterChange &change)
 {
     const core::LifterId shown = m_selection.lifter();
-    if (change.has<core::Lifter>(shown) || change.has<core::Variation>()
-        || (change.has<core::Card>(shown) && change.isWithin(m_day, m_day)))
+    if (change.has<core::Lifter>(shown)) {
         reload();
+        return;
+    }
+    const bool hasCards = change.has<core::Card>(shown) && change.isWithin(m_day, m_day);
+    if (hasCards) {
+        core::carryOut(m_cards, change.rows<core::Card>(), [this, shown](const core::Card &card) {
+            return card.lifter == shown && card.day == m_day;
+        });
+        m_cards = core::cardsOn(m_cards, m_day);
+    }
+    if (hasCards || change.has<core::Variation>())
+        replan();
 }
 
 void DayLog::reload()

@@ -4,6 +4,7 @@
 #include "ui/roster/selection.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace ui {
 
@@ -13,10 +14,7 @@ LifterHistory::LifterHistory(OpenRoster &roster, Selection &selection, QObject *
     , m_selection(selection)
 {
     connect(&selection, &Selection::lifterChanged, this, &LifterHistory::reload);
-    connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
-        if (change.has<core::LoggedSession, core::CheckIn, core::Waiver>(m_selection.lifter()))
-            reload();
-    });
+    connect(&roster, &OpenRoster::changed, this, &LifterHistory::follow);
     reload();
 }
 
@@ -25,6 +23,28 @@ const core::CheckIn *LifterHistory::checkInOn(QDate day) const
     const auto found = std::find_if(m_checkIns.begin(), m_checkIns.end(),
         [day](const core::CheckIn &checkIn) { return checkIn.day == day; });
     return found == m_checkIns.end() ? nullptr : &*found;
+}
+
+void LifterHistory::follow(const core::RosterChange &change)
+{
+    const core::LifterId lifter = m_selection.lifter();
+    if (!change.has<core::LoggedSession, core::CheckIn, core::Waiver>(lifter))
+        return;
+    const auto isTheirs = [lifter](const auto &row) { return row.lifter == lifter; };
+    core::carryOut(m_sessions, change.rows<core::LoggedSession>(), isTheirs);
+    core::carryOut(m_checkIns, change.rows<core::CheckIn>(), isTheirs);
+    core::carryOut(m_waivers, change.rows<core::Waiver>(),
+        [lifter](const core::Waiver &waiver) { return waiver.key.lifter == lifter; });
+    // As they are read.
+    std::sort(m_sessions.begin(), m_sessions.end(),
+        [](const core::LoggedSession &a, const core::LoggedSession &b) {
+            return std::tie(a.day, a.number) < std::tie(b.day, b.number);
+        });
+    std::sort(m_checkIns.begin(), m_checkIns.end(),
+        [](const core::CheckIn &a, const core::CheckIn &b) { return a.day < b.day; });
+    std::sort(m_waivers.begin(), m_waivers.end(),
+        [](const core::Waiver &a, const core::Waiver &b) { return a.id < b.id; });
+    Q_EMIT changed();
 }
 
 void LifterHistory::reload()

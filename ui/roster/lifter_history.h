@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/check_in.h"
+#include "core/domain/roster_change.h"
 #include "core/domain/session.h"
 #include "core/domain/waiver.h"
 
@@ -30,6 +31,7 @@ Q_SIGNALS:
     void changed();
 
 private:
+    void follow(const core::RosterChange &change);
     void reload();
 
     OpenRoster &m_roster;

@@ -61,6 +61,43 @@ TEST_F(RosterFixture, EditsAndThenTheirInversesLeaveTheRosterAsItWas)
     }));
 }
 
+// Whoever holds rows and carries out what a store tells holds what reading again would give.
+TEST_F(RosterFixture, RowsThatAreHeldFollowWhatTheStoreTells)
+{
+    RosterFile file = RosterFile::create(path);
+    EditMaker maker(file);
+    std::vector<Lifter> lifters;
+    std::vector<LoggedSession> sessions;
+    std::vector<CheckIn> checkIns;
+    std::vector<Block> blocks;
+    file.setListener([&](const RosterChange &change) {
+        const auto all = [](const auto &) { return true; };
+        carryOut(lifters, change.rows<Lifter>(), all);
+        carryOut(sessions, change.rows<LoggedSession>(), all);
+        carryOut(checkIns, change.rows<CheckIn>(), all);
+        carryOut(blocks, change.rows<Block>(), all);
+    });
+    const auto byId = [](auto rows) {
+        std::sort(
+            rows.begin(), rows.end(), [](const auto &a, const auto &b) { return a.id < b.id; });
+        return rows;
+    };
+    std::vector<Edit> done;
+    EXPECT_TRUE(rc::check([&] {
+        if (!done.empty() && *rc::gen::inRange(0, 4) == 0) {
+            file.apply(inverse(done.back()));
+            done.pop_back();
+        } else {
+            done.push_back(maker.next());
+            file.apply(done.back());
+        }
+        RC_ASSERT(byId(lifters) == byId(file.lifters()));
+        RC_ASSERT(byId(sessions) == byId(file.sessions()));
+        RC_ASSERT(byId(checkIns) == byId(file.checkIns()));
+        RC_ASSERT(byId(blocks) == byId(file.blocks()));
+    }));
+}
+
 TEST_F(RosterFixture, AThousandEditsUndoneAndRedoneLeaveTheDumpsAsTheyWere)
 {
     constexpr int kEdits = 1000;

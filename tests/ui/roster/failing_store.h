@@ -71,13 +71,15 @@ public:
     }
     [[nodiscard]] ReaderSource readers() const override { return m_file.readers(); }
 
-protected:
-    void write(const core::Edit &edit) override
+    void apply(const core::Edit &edit) override
     {
         if (failsToWrite)
             throw core::StorageError(QStringLiteral("The disk is full."));
         m_file.apply(edit);
+        tell(core::changeBy(edit));
     }
+
+protected:
     [[nodiscard]] qint64 takeId(size_t rowKind) override
     {
         std::array<qint64, core::kRowKindCount> &last = m_lastIds;

@@ -7,7 +7,7 @@ namespace {
 
 const QDate kMonday(2026, 11, 23);
 
-class EditWriterTest : public RosterFixture
+class ApplyTest : public RosterFixture
 {
 protected:
     RosterFile file = RosterFile::create(path);
@@ -36,7 +36,7 @@ protected:
 
 } // namespace
 
-TEST_F(EditWriterTest, ANameIsTakenWhateverItsCaseAndSpacing)
+TEST_F(ApplyTest, ANameIsTakenWhateverItsCaseAndSpacing)
 {
     Edit edit;
     edit.lifters.after = {lifterNamed(file, QStringLiteral(" ANN "))};
@@ -49,7 +49,7 @@ TEST_F(EditWriterTest, ANameIsTakenWhateverItsCaseAndSpacing)
     EXPECT_THAT(refusal(edit), Says("Åsa Øst"));
 }
 
-TEST_F(EditWriterTest, ANameTakenByAnArchivedLifterSaysSo)
+TEST_F(ApplyTest, ANameTakenByAnArchivedLifterSaysSo)
 {
     Lifter archived = ann;
     archived.archived = true;
@@ -61,7 +61,7 @@ TEST_F(EditWriterTest, ANameTakenByAnArchivedLifterSaysSo)
     EXPECT_THAT(refusal(add), Says("archived lifter named Ann already. Bring that one back"));
 }
 
-TEST_F(EditWriterTest, ALifterMayChangeTheCaseOfTheirName)
+TEST_F(ApplyTest, ALifterMayChangeTheCaseOfTheirName)
 {
     Lifter louder = ann;
     louder.name = QStringLiteral("ANN");
@@ -71,7 +71,7 @@ TEST_F(EditWriterTest, ALifterMayChangeTheCaseOfTheirName)
     EXPECT_THAT(file.lifters(), ElementsAre(louder, bea));
 }
 
-TEST_F(EditWriterTest, TwoLiftersMaySwapNames)
+TEST_F(ApplyTest, TwoLiftersMaySwapNames)
 {
     Lifter annAsBea = ann;
     Lifter beaAsAnn = bea;
@@ -84,7 +84,7 @@ TEST_F(EditWriterTest, TwoLiftersMaySwapNames)
     EXPECT_THAT(file.lifters(), ElementsAre(ann, bea));
 }
 
-TEST_F(EditWriterTest, TwoCardsMaySwapPlaces)
+TEST_F(ApplyTest, TwoCardsMaySwapPlaces)
 {
     const Card first = cardOn(file, ann.id, kMonday, 0);
     const Card second = cardOn(file, ann.id, kMonday, 1);
@@ -100,21 +100,21 @@ TEST_F(EditWriterTest, TwoCardsMaySwapPlaces)
     EXPECT_THAT(file.cards(ann.id, kMonday, kMonday), ElementsAre(secondAbove, firstBelow));
 }
 
-TEST_F(EditWriterTest, TwoCardsNeverShareAPlace)
+TEST_F(ApplyTest, TwoCardsNeverShareAPlace)
 {
     Edit edit;
     edit.cards.after = {cardOn(file, ann.id, kMonday, 0), cardOn(file, ann.id, kMonday, 0)};
     EXPECT_THAT(refusal(edit), Says("Card 1 of Ann on 2026-11-23 cannot be saved"));
 }
 
-TEST_F(EditWriterTest, ASessionOfTheSameDayAndNumberIsNamed)
+TEST_F(ApplyTest, ASessionOfTheSameDayAndNumberIsNamed)
 {
     Edit edit;
     edit.sessions.after = {sessionOn(file, ann.id, kMonday), sessionOn(file, ann.id, kMonday)};
     EXPECT_THAT(refusal(edit), Says("session 1 on 2026-11-23 already"));
 }
 
-TEST_F(EditWriterTest, ALifterChangesWhileCardsAndLogsNameThem)
+TEST_F(ApplyTest, ALifterChangesWhileCardsAndLogsNameThem)
 {
     Edit add;
     add.cards.after = {cardOn(file, ann.id, kMonday, 0)};
@@ -131,7 +131,7 @@ TEST_F(EditWriterTest, ALifterChangesWhileCardsAndLogsNameThem)
     EXPECT_THAT(file.sessions(ann.id), ElementsAre(add.sessions.after.front()));
 }
 
-TEST_F(EditWriterTest, ALifterWithALogIsNotRemovedButForTheWhole)
+TEST_F(ApplyTest, ALifterWithALogIsNotRemovedButForTheWhole)
 {
     Edit add;
     add.cards.after = {cardOn(file, ann.id, kMonday, 0)};
@@ -149,7 +149,7 @@ TEST_F(EditWriterTest, ALifterWithALogIsNotRemovedButForTheWhole)
     EXPECT_EQ(contentsOf(file), before);
 }
 
-TEST_F(EditWriterTest, AVariationInUseIsNotRemoved)
+TEST_F(ApplyTest, AVariationInUseIsNotRemoved)
 {
     Edit add;
     add.sessions.after = {sessionOn(file, ann.id, kMonday)};
@@ -159,7 +159,7 @@ TEST_F(EditWriterTest, AVariationInUseIsNotRemoved)
     EXPECT_THAT(refusal(edit), Says("still used by a card or in a log. Retire it instead"));
 }
 
-TEST_F(EditWriterTest, ASetOfAnUnknownVariationIsRefused)
+TEST_F(ApplyTest, ASetOfAnUnknownVariationIsRefused)
 {
     Edit edit;
     edit.sessions.after = {sessionOn(file, ann.id, kMonday)};
@@ -167,7 +167,7 @@ TEST_F(EditWriterTest, ASetOfAnUnknownVariationIsRefused)
     EXPECT_NE(refusal(edit), QStringLiteral("nothing thrown"));
 }
 
-TEST_F(EditWriterTest, ACodeOrACompetitionMarkIsTaken)
+TEST_F(ApplyTest, ACodeOrACompetitionMarkIsTaken)
 {
     Variation mine = file.variations().front();
     mine.id = file.newId<Variation>();
@@ -178,7 +178,7 @@ TEST_F(EditWriterTest, ACodeOrACompetitionMarkIsTaken)
     EXPECT_THAT(refusal(edit), Says("competition variation of its lift already"));
 }
 
-TEST_F(EditWriterTest, TheCompetitionMarkMayMoveInOneStep)
+TEST_F(ApplyTest, TheCompetitionMarkMayMoveInOneStep)
 {
     const std::vector<Variation> all = file.variations();
     Variation first = all[0];
@@ -195,7 +195,7 @@ TEST_F(EditWriterTest, TheCompetitionMarkMayMoveInOneStep)
     EXPECT_EQ(file.variations(), all);
 }
 
-TEST_F(EditWriterTest, ARowThatWasChangedInTheMeantimeIsNotOverwritten)
+TEST_F(ApplyTest, ARowThatWasChangedInTheMeantimeIsNotOverwritten)
 {
     Lifter heavier = ann;
     heavier.bodyweightKg = 80.0;
@@ -209,7 +209,7 @@ TEST_F(EditWriterTest, ARowThatWasChangedInTheMeantimeIsNotOverwritten)
     EXPECT_THAT(refusal(stale), Says("Lifter Ann was changed or removed in the meantime"));
 }
 
-TEST_F(EditWriterTest, ARowThatIsGoneIsNotRemovedTwice)
+TEST_F(ApplyTest, ARowThatIsGoneIsNotRemovedTwice)
 {
     Edit remove;
     remove.lifters.before = {bea};
@@ -217,7 +217,7 @@ TEST_F(EditWriterTest, ARowThatIsGoneIsNotRemovedTwice)
     EXPECT_THAT(refusal(remove), Says("Lifter Bea was changed or removed in the meantime"));
 }
 
-TEST_F(EditWriterTest, UnsoundRowsAreNamedWithWhatIsWrong)
+TEST_F(ApplyTest, UnsoundRowsAreNamedWithWhatIsWrong)
 {
     Edit lifter;
     lifter.lifters.after = {lifterNamed(file, QStringLiteral("Cyd"))};
@@ -235,7 +235,7 @@ TEST_F(EditWriterTest, UnsoundRowsAreNamedWithWhatIsWrong)
     EXPECT_THAT(refusal(card), Says("A card needs a day."));
 }
 
-TEST_F(EditWriterTest, ARowWithoutAnIdIsRefused)
+TEST_F(ApplyTest, ARowWithoutAnIdIsRefused)
 {
     Edit edit;
     edit.lifters.after = {lifterNamed(file, QStringLiteral("Cyd"))};
@@ -243,7 +243,7 @@ TEST_F(EditWriterTest, ARowWithoutAnIdIsRefused)
     EXPECT_THAT(refusal(edit), Says("cannot be saved"));
 }
 
-TEST_F(EditWriterTest, AFaultInTheLastRowTakesTheFirstBackToo)
+TEST_F(ApplyTest, AFaultInTheLastRowTakesTheFirstBackToo)
 {
     Edit edit;
     edit.lifters.after = {lifterNamed(file, QStringLiteral("Cyd"))};

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "core/storage/database.h"
+#include "core/storage/roster_file.h"
+#include "core/storage/stored_rows.h"
+
+#include <QLockFile>
+#include <array>
+
+namespace core {
+
+struct RosterFile::Impl
+{
+    Impl(const QString &filePath, std::unique_ptr<QLockFile> heldLock)
+        : path(filePath)
+        , lock(std::move(heldLock))
+        , db(filePath, Database::Access::readWrite)
+    {
+    }
+
+    void readLastIds()
+    {
+        forEachRowKind([this]<class Row>(RowChange<Row> Edit::*) {
+            lastIds[kRowKind<Row>] = db.value(QStringLiteral("SELECT max(id) FROM %1")
+                                                  .arg(QLatin1String(Stored<Row>::kTable)))
+                                         .toLongLong();
+        });
+    }
+
+    QString path;
+    std::unique_ptr<QLockFile> lock; // let go after the connection is closed
+    Database db;
+    QString backupTrouble;
+    std::array<qint64, kRowKindCount> lastIds{}; ///< in the order of kRowKinds
+};
+
+} // namespace core
