@@ -79,15 +79,18 @@ def _moved(number, up):
 
 
 def _negated(source, tokens, opening):
-    """The condition in the bracket at `opening`; behind the last `;` when it begins with another
-    statement, and the whole of it for a loop without one."""
+    """The condition in the bracket at `opening`, what stands before its `;` apart; None for a
+    declaration, which cannot be negated."""
     closing = _closing(tokens, opening)
     begin = tokens[opening].end()
     for token in tokens[opening:closing]:
         if token.group() == ';':
             begin = token.end()
     end = tokens[closing].start()
-    return Change(begin, end, f'!({source[begin:end].strip()})')
+    condition = source[begin:end].strip()
+    if re.match(r'(const|auto)\b', condition):
+        return None
+    return Change(begin, end, f'!({condition})')
 
 
 def changes_of(source):
@@ -106,7 +109,7 @@ def changes_of(source):
         elif text == 'operator':
             i += 1
         elif text in ('if', 'while') and after == '(':
-            found.append(_negated(source, tokens, i + 1))
+            found += filter(None, [_negated(source, tokens, i + 1)])
         elif text in TURNED and _stands_apart(source, token):
             found.append(Change(token.start(), token.end(), TURNED[text]))
         elif text in ('true', 'false'):
