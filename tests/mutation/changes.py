@@ -93,6 +93,11 @@ def _negated(source, tokens, opening):
     return Change(begin, end, f'!({condition})')
 
 
+def _is_pure(tokens, i):
+    """Whether the number is the = 0 of a pure virtual function."""
+    return i > 1 and tokens[i - 1].group() == '=' and tokens[i - 2].group() in (')', 'const')
+
+
 def changes_of(source):
     """All changes of a source, in its order; each constant may be moved up and down."""
     tokens = _tokens(source)
@@ -115,7 +120,7 @@ def changes_of(source):
         elif text in ('true', 'false'):
             other = 'false' if text == 'true' else 'true'
             found.append(Change(token.start(), token.end(), other))
-        elif token.lastgroup == 'number':
+        elif token.lastgroup == 'number' and not _is_pure(tokens, i):
             for moved in dict.fromkeys((_moved(text, True), _moved(text, False))):
                 if moved is not None:
                     found.append(Change(token.start(), token.end(), moved))

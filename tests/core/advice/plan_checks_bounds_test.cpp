@@ -142,6 +142,8 @@ TEST(PlanChecksBounds, FarAboveIsFivePercentOverTheHeaviestOfEightWeeks)
     EXPECT_FALSE(desk.find(CheckRule::aboveLately)) << "nine weeks ago says nothing";
     desk.did(0, "comp", 1, 95, 1);
     EXPECT_FALSE(desk.find(CheckRule::aboveLately));
+    desk.sessions.back().sets[0].loadKg = 85;
+    EXPECT_NEAR(desk.find(CheckRule::aboveLately)->measure, 95.0 / 85.0, 1e-9) << "of yesterday";
     desk.sessions.back().sets[0].repsDone = 0;
     EXPECT_FALSE(desk.find(CheckRule::aboveLately)) << "nothing done is no measure";
 }

@@ -166,6 +166,17 @@ TEST(Progression, AWaveIsReckonedFromItsFirstStep)
         << "it acts, if late";
 }
 
+TEST(Progression, ARuleAsItIsOfferedGoesUpInUsualSteps)
+{
+    // Common practice, no source.
+    EXPECT_THAT(carried(u"3x5 100kg"_qs, AddLoad{}, 1), ElementsAre("3x5 102.5kg"));
+    EXPECT_THAT(carried(u"3x11 100kg"_qs, AddReps{}, 2), ElementsAre("3x12 100kg", "3x12 100kg"));
+    EXPECT_THAT(carried(u"3x5 @9"_qs, RaiseRpe{}, 2), ElementsAre("3x5 @9.5", "3x5 @9.5"));
+    EXPECT_THAT(carried(u"3x5 @9"_qs, DropSets{}, 3), ElementsAre("2x5 @9", "1x5 @9", "1x5 @9"));
+    EXPECT_THAT(carried(u"3x5 70%"_qs, Wave{}, 4),
+        ElementsAre("3x5 72.5%", "3x5 75%", "3x5 72.5%", "3x5 75%"));
+}
+
 TEST(Progression, CarriesAWeekOnItsWeekdays)
 {
     const Progression carriedOn =

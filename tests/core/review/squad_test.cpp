@@ -333,3 +333,10 @@ TEST_F(Squad, ReasonsComeMostUrgentFirstAndAddUp)
     EXPECT_DOUBLE_EQ(
         all.attention, all.terms[0].points + all.terms[1].points + all.terms[2].points);
 }
+
+TEST_F(Squad, WhereNothingStandsOutThereIsNothingToPlan)
+{
+    EXPECT_FALSE(row(1).leadsToPlan());
+    lifters[0].meetDate = kToday.addDays(9);
+    EXPECT_TRUE(row(1).leadsToPlan());
+}
