@@ -53,7 +53,7 @@ struct Desk
                                     Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
         const auto resolved = resolveCards(cards, {lifter, builtInCatalogue(), estimateOf});
         for (const Finding &finding :
-            core::check({lifter, builtInCatalogue(), sessions, resolved, estimateOf, checkIns}))
+            core::checkPlan({lifter, builtInCatalogue(), sessions, resolved, estimateOf, checkIns}))
             if (finding.key.rule == rule)
                 return finding;
         return std::nullopt;

@@ -181,7 +181,7 @@ TEST(WhatIf, TheFuturesScatterAsTheNaturesOfLiftersDo)
     // The model of what_if.h once more, with draws of its own: time constants and the weight of
     // fitness each with a third of their size as SD, fatigue always the faster of the two.
     const Desk desk;
-    const auto taper = compare(desk.input(), desk.plan(1.0, 0), desk.plan(0.5, 2));
+    const auto taper = whatIf(desk.input(), desk.plan(1.0, 0), desk.plan(0.5, 2));
     std::vector<double> past, usual, less;
     for (int day = -7 * 12; day < 7 * kWeeks; ++day) {
         const int weekday = (day + 7 * 12) % 7;
@@ -228,7 +228,7 @@ TEST(WhatIf, TheDoubtOfTheEngineIsTheLeastThereIs)
     Desk sure, unsure;
     unsure.estimate = plainEstimate(kMonday, 100.0, 0.06);
     const auto widthOf = [](const Desk &desk) {
-        const strength::Band max = whatIf(desk.input(), desk.plan(1.0, 0)).weeks.front().max;
+        const strength::Band max = alone(desk.input(), desk.plan(1.0, 0)).weeks.front().max;
         return std::log(max.high90 / max.low90);
     };
     constexpr double kBothTails = 2.0 * 1.6449; // of a 90 % interval, in SDs
@@ -239,11 +239,11 @@ TEST(WhatIf, TheDoubtOfTheEngineIsTheLeastThereIs)
 TEST(WhatIf, OnlyTheLiftItselfCounts)
 {
     Desk desk;
-    const WhatIf before = whatIf(desk.input(), desk.plan(1.0, 0));
+    const WhatIf before = alone(desk.input(), desk.plan(1.0, 0));
     for (int week = 1; week <= 12; ++week)
         desk.sessions.push_back(sessionOf(kMonday.addDays(1 - 7 * week),
             std::vector<SetEntry>(5, setOf(idOf("squat"), 150, 5, 8))));
-    const WhatIf after = whatIf(desk.input(), desk.plan(1.0, 0));
+    const WhatIf after = alone(desk.input(), desk.plan(1.0, 0));
     EXPECT_DOUBLE_EQ(after.weeks.back().max.kg, before.weeks.back().max.kg);
     EXPECT_DOUBLE_EQ(after.weeks.back().fatigue.value, before.weeks.back().fatigue.value);
 }
@@ -253,15 +253,15 @@ TEST(WhatIf, FourTrainedWeeksOfTheLastTwelveAreAHabitAndALayoffIsNone)
     Desk desk;
     const std::vector<LoggedSession> all = desk.sessions; // three a week, the newest first
     desk.sessions.assign(all.begin(), all.begin() + 9);
-    EXPECT_TRUE(whatIf(desk.input(), desk.plan(1.0, 0)).weeks.empty()) << "three weeks";
+    EXPECT_TRUE(alone(desk.input(), desk.plan(1.0, 0)).weeks.empty()) << "three weeks";
     desk.sessions.assign(all.begin(), all.begin() + 12);
-    const WhatIf four = whatIf(desk.input(), desk.plan(1.0, 0));
+    const WhatIf four = alone(desk.input(), desk.plan(1.0, 0));
     ASSERT_EQ(four.weeks.size(), size_t(kWeeks));
 
     // The habit is that of the weeks trained. After eight weeks off, the usual work lifts fatigue
     // back toward 1 from below.
     desk.sessions.assign(all.end() - 12, all.end());
-    const WhatIf back = whatIf(desk.input(), desk.plan(1.0, 0));
+    const WhatIf back = alone(desk.input(), desk.plan(1.0, 0));
     ASSERT_EQ(back.weeks.size(), size_t(kWeeks));
     EXPECT_LT(back.weeks.front().fatigue.value, 0.6);
     EXPECT_NEAR(back.weeks.back().fatigue.value, 1.0, 0.1);
@@ -273,12 +273,12 @@ TEST(WhatIf, LooksAtOneWeekOrMore)
     const Desk desk;
     WhatIfInput input = desk.input();
     input.weeks = 1;
-    EXPECT_EQ(whatIf(input, desk.plan(1.0, 0)).weeks.size(), 1u);
+    EXPECT_EQ(alone(input, desk.plan(1.0, 0)).weeks.size(), 1u);
     input.weeks = 0;
-    EXPECT_THROW((void)whatIf(input, {}), std::invalid_argument);
+    EXPECT_THROW((void)alone(input, {}), std::invalid_argument);
     input.weeks = 1;
     input.from = {};
-    EXPECT_THROW((void)whatIf(input, {}), std::invalid_argument);
+    EXPECT_THROW((void)alone(input, {}), std::invalid_argument);
     EXPECT_THROW((void)respond({}, 45.0, 0.0), std::invalid_argument);
 }
 
@@ -288,7 +288,7 @@ TEST(WhatIf, AWeekThatHasBegunEndsOnItsSunday)
     const Desk desk;
     WhatIfInput input = desk.input();
     input.from = kMonday.addDays(6);
-    const WhatIf result = whatIf(input, desk.plan(1.0, 0));
+    const WhatIf result = alone(input, desk.plan(1.0, 0));
     ASSERT_EQ(result.weeks.size(), size_t(kWeeks));
     EXPECT_EQ(result.weeks[0].sunday, kMonday.addDays(6));
     EXPECT_EQ(result.weeks[0].tonnageKg, 0.0);
