@@ -60,8 +60,10 @@ TEST_F(DatabaseTest, SaysThatTheFileIsDamaged)
 
 TEST_F(DatabaseTest, SaysThatADamagedPageIsDamage)
 {
+    Transaction tx(db);
     for (int i = 0; i < 500; ++i)
         db.run(QStringLiteral("INSERT INTO note (text) VALUES (?)"), {QString(200, u'x')});
+    tx.commit();
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::ReadWrite));
     file.seek(4096); // the first page holds the schema, the next the table's root
