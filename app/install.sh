@@ -42,20 +42,20 @@ install_missing() {
     rm -f "$log"
 }
 
-# build ROOT TARGET... [-- CMAKE_OPTION...]: builds into ROOT/.build/release.
+# build ROOT TREE TARGET... [-- CMAKE_OPTION...]: builds into ROOT/.build/TREE.
 build() {
-    local root=$1 targets=()
-    shift
+    local root=$1 tree=$2 targets=()
+    shift 2
     while [ $# -gt 0 ] && [ "$1" != -- ]; do
         targets+=("$1")
         shift
     done
     [ $# -eq 0 ] || shift
     export CCACHE_BASEDIR=$root
-    local log=$root/.build/build.log
+    local log=$root/.build/$tree.log
     mkdir -p "$root/.build"
-    if ! { cmake -S "$root" -B "$root/.build/release" -G Ninja "$@" &&
-        cmake --build "$root/.build/release" --target "${targets[@]}"; } >"$log" 2>&1; then
+    if ! { cmake -S "$root" -B "$root/.build/$tree" -G Ninja "$@" &&
+        cmake --build "$root/.build/$tree" --target "${targets[@]}"; } >"$log" 2>&1; then
         grep -E -A 8 'error:|CMake Error|FAILED' "$log" | head -n 60 >&2
         echo "The build failed; the whole log is $log." >&2
         return 1

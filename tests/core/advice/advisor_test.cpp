@@ -283,7 +283,8 @@ RC_GTEST_PROP(AdvisorProperty, TheScoreIsTheSumOfItsReasonsAndOrdersTheList, ())
         }
         RC_ASSERT(std::abs(sum - advice.score) < 1e-9);
         RC_ASSERT(!advice.terms.empty());
-        RC_ASSERT(i == 0 || ranking.advice[i - 1].score >= advice.score);
+        // In brackets: RapidCheck looks at both sides of a bare ||.
+        RC_ASSERT((i == 0 || ranking.advice[i - 1].score >= advice.score));
     }
 }
 

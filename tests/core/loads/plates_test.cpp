@@ -164,3 +164,16 @@ RC_GTEST_PROP(PlatesProperty, NoSubsetOfThePairsComesNearer, ())
         sum += 2 * p.pairs * p.plateKg;
     RC_ASSERT(std::abs(sum - found.loadKg) < 1e-6);
 }
+
+TEST(Plates, AUsualSetLoadsEveryStepUpToAllItsPlates)
+{
+    // Common practice, no source: a 20 kg bar goes up in 2.5 kg, a 45 lb bar in 5 lb.
+    const PlateTable kg(usualGear(Unit::kilogram));
+    for (double load = 20.0; load <= 427.5; load += 2.5)
+        EXPECT_DOUBLE_EQ(kg.round(load).loadKg, load);
+    EXPECT_DOUBLE_EQ(kg.heaviestKg(), 427.5);
+    const PlateTable pounds(usualGear(Unit::pound));
+    for (double load = 45.0; load <= 760.0; load += 5.0)
+        EXPECT_NEAR(pounds.round(lb(load)).loadKg, lb(load), 1e-6) << load;
+    EXPECT_NEAR(pounds.heaviestKg(), lb(760), 1e-6);
+}

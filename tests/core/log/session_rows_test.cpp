@@ -184,3 +184,74 @@ TEST(Adjusted, LoadsAreShiftedOnlyWhereAskedForAndRoundedToThePlates)
         << "heavier by no more than that";
     EXPECT_EQ(shifted[1].loadKg, 140.0) << "the effect was measured on the bench press";
 }
+
+TEST(Adjusted, ALighterLoadGoesToTheNearestPlatesAHeavierOneNeverAbove)
+{
+    ReadinessAdvice advice;
+    const PlateTable plates(usualGear(Unit::kilogram));
+    const auto shifted = [&](double factor) {
+        advice.loadFactor = factor;
+        return *adjusted({asked(comp, 5, 100.0)}, {}, advice, true, catalogue(), plates)[0].loadKg;
+    };
+    EXPECT_EQ(shifted(0.964), 97.5) << "96.4 is nearer to 97.5 than to 95";
+    EXPECT_EQ(shifted(0.962), 95.0);
+    EXPECT_EQ(shifted(1.024), 100.0);
+    EXPECT_EQ(shifted(1.026), 102.5);
+}
+
+TEST(Adjusted, MaximalIsASetOfOneOrTwoAboveNineOrWithoutAnEnd)
+{
+    ReadinessAdvice advice;
+    advice.mayGoMaximal = false;
+    const PlateTable plates(usualGear(Unit::kilogram));
+    const auto isWithheld = [&](DaySet set) {
+        return !adjusted({set}, {}, advice, false, catalogue(), plates)[0].withheld.isEmpty();
+    };
+    EXPECT_TRUE(isWithheld(asked(comp, 1, 100.0, 9.5)));
+    EXPECT_TRUE(isWithheld(asked(comp, 2, 100.0, 9.5)));
+    EXPECT_FALSE(isWithheld(asked(comp, 2, 100.0, 9.0)));
+    EXPECT_FALSE(isWithheld(asked(comp, 3, 100.0, 9.5)));
+    EXPECT_TRUE(isWithheld(asked(comp, 2, 100.0))) << "nobody knows how hard";
+    DaySet open = asked(comp, 8, 60.0, 8.0);
+    EXPECT_FALSE(isWithheld(open));
+    open.isOpenEnded = true;
+    EXPECT_TRUE(isWithheld(open));
+}
+
+TEST(SessionRows, ALogWithoutPlannedRepsMayDifferByATenthInLoad)
+{
+    const std::vector<DaySet> one{asked(comp, 5, 100.0)};
+    EXPECT_THAT(rows(one, {did(comp, none, 109.9)}), ElementsAre(SessionRow{0, 0}));
+    EXPECT_THAT(rows(one, {did(comp, none, 90.1)}), ElementsAre(SessionRow{0, 0}));
+    EXPECT_THAT(
+        rows(one, {did(comp, none, 111.0)}), ElementsAre(SessionRow{none, 0}, SessionRow{0, none}));
+    EXPECT_THAT(
+        rows(one, {did(comp, none, 89.0)}), ElementsAre(SessionRow{none, 0}, SessionRow{0, none}));
+}
+
+TEST(SessionRows, TheSamePlannedRepsAnswerBeforeOtherRepsAndOtherRepsBeforeASwap)
+{
+    const std::vector<DaySet> planned{asked(comp, 3, 110), asked(comp, 5, 100)};
+    EXPECT_THAT(rows(planned, {did(comp, 5)}), ElementsAre(SessionRow{0, none}, SessionRow{1, 0}));
+    EXPECT_THAT(rows(planned, {did(comp, 8)}), ElementsAre(SessionRow{0, 0}, SessionRow{1, none}));
+    EXPECT_THAT(rows({asked(feetUp, 5, 90), asked(comp, 3, 100)}, {did(comp, 5)}),
+        ElementsAre(SessionRow{0, none}, SessionRow{1, 0}));
+    EXPECT_THAT(rows({asked(feetUp, 3, 90)}, {did(comp, 5)}),
+        ElementsAre(SessionRow{none, 0}, SessionRow{0, none}))
+        << "another variation with other reps is another set";
+}
+
+TEST(AsPlanned, WhatIsWithheldOrOpenIsNotFilledIn)
+{
+    DaySet set = asked(comp, 5, 100.0);
+    set.isExact = false;
+    EXPECT_EQ(asPlanned(set).repsDone, 0);
+    set.isExact = true;
+    EXPECT_EQ(asPlanned(set).repsDone, 5);
+    EXPECT_EQ(asPlanned(set).repsPlanned, 5);
+    EXPECT_EQ(askedOf(set, catalogue()).reps, 5);
+    set.withheld = QStringLiteral("pain");
+    set.loadKg.reset();
+    EXPECT_EQ(asPlanned(set).repsDone, 0);
+    EXPECT_EQ(asPlanned(set).loadKg, 0.0);
+}

@@ -81,3 +81,59 @@ TEST(CardText, AnErrorNamesLineColumnAndRemedy)
     EXPECT_EQ(sets.error->line, 2);
     EXPECT_EQ(sets.error->column, 11);
 }
+
+TEST(CardText, RowsAndNotesBelongToTheCardAbove)
+{
+    const ParsedCardText back =
+        parsed(u"comp: 1x1 @8\n/ 3x3 -10%\n  first\n\n\tsecond\nFEET_UP\n"_qs);
+    ASSERT_FALSE(back.error) << back.error->words.toStdString();
+    EXPECT_THAT(back.rows,
+        ElementsAre(CardRow{0, idOf("comp"), u"1x1 @8\n3x3 -10%"_qs, u"first\nsecond"_qs},
+            CardRow{0, idOf("feet_up"), {}, {}}));
+}
+
+TEST(CardText, ADayNamedAgainIsAWeekOfItsOwnOnlyWhenItComesAround)
+{
+    const ParsedCardText back =
+        parsed(u"Sunday\ncomp: 1x1\nSun\ncomp: 2x2\nTue\ncomp: 3x3\nMon\ncomp: 4x4\n"_qs);
+    ASSERT_EQ(back.rows.size(), 4u);
+    EXPECT_EQ(back.rows[1].offset, 0);
+    EXPECT_EQ(back.rows[2].offset, 2);
+    EXPECT_EQ(back.rows[3].offset, 8);
+}
+
+TEST(CardText, AnErrorInALaterRowCountsItsColumnsThere)
+{
+    const ParsedCardText sets = parsed(u"\ncomp: 3x3 @8\n/3x @8\n"_qs);
+    ASSERT_TRUE(sets.error);
+    EXPECT_EQ(sets.error->line, 3);
+    EXPECT_EQ(sets.error->column, 4);
+    const ParsedCardText orphan = parsed(u"  / 3x3\n"_qs);
+    ASSERT_TRUE(orphan.error) << "there is no card that it could belong to";
+    EXPECT_EQ(orphan.error->line, 1);
+    EXPECT_EQ(orphan.error->column, 1);
+}
+
+TEST(CardText, OfTwoVariationsOfOneNameTheOneInUseIsMeant)
+{
+    std::vector<Variation> catalogue(3);
+    for (size_t i = 0; i < catalogue.size(); ++i) {
+        catalogue[i].id = {qint64(i) + 1};
+        catalogue[i].name = u"Board"_qs;
+        catalogue[i].code = u"board_%1"_qs.arg(i);
+    }
+    catalogue[0].retired = true;
+    const ParsedCardText back = parseCardText(u"board: 3x3"_qs, catalogue, kEnglish);
+    ASSERT_EQ(back.rows.size(), 1u);
+    EXPECT_EQ(back.rows[0].variation, catalogue[1].id);
+    EXPECT_EQ(
+        parseCardText(u"board_2: 3x3"_qs, catalogue, kEnglish).rows[0].variation, catalogue[2].id);
+}
+
+TEST(CardText, WhatCannotBeReadStaysAsWritten)
+{
+    const std::vector<Card> cards{cardOf(1, kMonday, 0, idOf("comp"), u"heavy  as\nit goes"_qs),
+        cardOf(2, kMonday, 1, {}, u"1x1 @8 ; clean\n3x3 @7"_qs)};
+    EXPECT_EQ(cardText(cards, builtInCatalogue(), kEnglish),
+        nameOf("comp") + u": heavy as it goes\n?: 1x1 @8 ; clean\n/ 3x3 @7\n"_qs);
+}

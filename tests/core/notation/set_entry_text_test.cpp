@@ -177,3 +177,64 @@ TEST(SetEntryText, WhatNobodyKnowsHasToBeTyped)
     EXPECT_THAT(refused("", many), HasSubstr("How many reps"));
     EXPECT_EQ(entered("x9", many).repsDone, 9);
 }
+
+TEST(SetEntryText, WhatCanBeRepsIsTakenForThemByItsSize)
+{
+    // No bar is as light as 10 kg, and nobody does more than 30 reps of what is logged here.
+    const auto both = [](const char *text) {
+        const SetEntry entry = entered(text);
+        return std::pair(entry.loadKg, entry.repsDone);
+    };
+    EXPECT_EQ(both("10x11"), std::pair(11.0, 10));
+    EXPECT_EQ(both("11x10"), std::pair(11.0, 10));
+    EXPECT_EQ(both("10kg x10"), std::pair(10.0, 10));
+    EXPECT_EQ(both("30x31"), std::pair(31.0, 30));
+    EXPECT_EQ(both("31x30"), std::pair(31.0, 30));
+    EXPECT_EQ(both("31x32"), std::pair(31.0, 32));
+    EXPECT_EQ(both("30x30"), std::pair(30.0, 30));
+    EXPECT_EQ(both("12x10kg"), std::pair(10.0, 12));
+}
+
+TEST(SetEntryText, EachPartIsWrittenOnce)
+{
+    for (const char *text : {"@8 9RIR", "@8 @-", "@- 8", "t3 t-", "t3 t4", "miss made", "m miss",
+             "+5 -5", "+5 100", "100 4x90"})
+        EXPECT_THAT(refused(text), HasSubstr("is there twice")) << text;
+}
+
+TEST(SetEntryText, AMistakeIsPointedAtWhereItStands)
+{
+    const auto position = [](const char *text, const SetEntry &start = planned()) {
+        const EntryReading reading = readEntry(QString::fromUtf8(text), start, Unit::kilogram);
+        return reading.error ? reading.error->position : -1;
+    };
+    EXPECT_EQ(position("x4  x5"), 4);
+    EXPECT_EQ(position("@9 miss"), 3) << "how many reps?";
+    EXPECT_EQ(position("x0 @9"), 5) << "something is missing at the end";
+    EXPECT_EQ(position("x4 1025"), 3);
+    EXPECT_EQ(position("@9 5x1025"), 3);
+    EXPECT_EQ(position("@9 -100"), 3);
+    EXPECT_EQ(position("@9 x1+2"), 3);
+    EXPECT_EQ(position("@9 +5", planned(5, 0.0)), 3);
+}
+
+TEST(SetEntryText, ALeadSetHasALeadRepOrIsOneNumber)
+{
+    SetEntry set = planned(3);
+    set.lead = {{2}, 1};
+    EXPECT_THAT(refused("x0+2", set), HasSubstr("as one number"));
+    EXPECT_EQ(entered("x1+2", set).repsDone, 3);
+}
+
+TEST(SetEntryText, AMissedSingleThatIsTakenBackHasItsRepAgain)
+{
+    EXPECT_THAT(refused("made",
+                    [] {
+                        SetEntry missed = planned(1);
+                        missed.repsDone = 0;
+                        missed.failed = true;
+                        return missed;
+                    }()),
+        HasSubstr("How many reps"));
+    EXPECT_FALSE(entered("made x1", planned(1)).failed);
+}

@@ -84,3 +84,33 @@ TEST(SetLineCompletion, IsSilentBehindAMistake)
     EXPECT_THAT(offers("4x99 "), IsEmpty());
     EXPECT_THAT(offers("4x3 @11 "), IsEmpty());
 }
+
+TEST(SetLineCompletion, OffersTheLikeliestFirst)
+{
+    EXPECT_THAT(offers("4x3"),
+        ElementsAre(" @8", " 2RIR", " 75%", " 100kg", " -10%", " tempo 4-2-0", " pause 3",
+            " rest 3min", " ; ", " / "));
+    EXPECT_THAT(offers("4x3 @8 pause 2 rest 90s "), ElementsAre("; ", "/ "));
+    EXPECT_THAT(offers("4x3 @"), ElementsAre("8", "7", "9", "6", "10"));
+    EXPECT_THAT(offers("4x1+2 "), Not(Contains("(")));
+    EXPECT_THAT(offers("4x1+2 @8"), Not(Contains("(")));
+    EXPECT_THAT(offers("4x3"), Not(Contains("(")));
+}
+
+TEST(SetLineCompletion, ACapLiesAboveTheRepsAndWithinTheGrammar)
+{
+    EXPECT_THAT(offers("1x8+ max "), ElementsAre("10"));
+    EXPECT_THAT(offers("1x9+ max "), ElementsAre("11"));
+    EXPECT_THAT(offers("1x49+ max "), ElementsAre("50"));
+    EXPECT_THAT(offers("1x5+ max 10 "), Not(Contains("max 10")));
+    EXPECT_THAT(offers("1x5+ 75% "), Not(Contains("max 10")));
+}
+
+TEST(SetLineCompletion, ExplainsARatingByTheRepsItLeaves)
+{
+    const auto all = completions(QStringLiteral("4x3 @"), 5);
+    ASSERT_FALSE(all.empty());
+    EXPECT_EQ(all[0].insert, QStringLiteral("8"));
+    EXPECT_TRUE(all[0].explanation.endsWith(QStringLiteral("2")));
+    EXPECT_EQ(all[0].replaces, 0);
+}

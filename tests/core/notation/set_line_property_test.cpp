@@ -77,6 +77,6 @@ RC_GTEST_PROP(SetLineCompletionProperty, WhateverIsChosenTheLineStaysGood, ())
         text = text.left(text.size() - chosen.replaces) + chosen.insert;
         const qsizetype start = text.lastIndexOf(u'/') + 1;
         const LineReading reading = readSetLine(QStringView(text).mid(start));
-        RC_ASSERT(!reading.stop || reading.stop->at >= text.size() - start);
+        RC_ASSERT((!reading.stop || reading.stop->at >= text.size() - start));
     }
 }

@@ -192,3 +192,54 @@ TEST(SetLine, ErrorsOfTheRicherPartsPointAndTeachToo)
     expectError(u"4x3 rest 2:75"_qs, 12, "two digits");
     expectError(u"4x3 rest 61min"_qs, 10, "60 minutes");
 }
+
+TEST(SetLine, TheGrammarsLimitsMayBeWritten)
+{
+    // Those of the grammar in set_line.h: one step more is refused above.
+    for (const QString &text : {u"30x50"_qs, u"1x1"_qs, u"1x25+25"_qs, u"1x49-50"_qs, u"3x3 @1"_qs,
+             u"3x3 @10"_qs, u"3x3 @9.5-10"_qs, u"3x3 0RIR"_qs, u"3x3 9RIR"_qs, u"3x3 8.5-9RIR"_qs,
+             u"3x3 0.01%"_qs, u"3x3 150%"_qs, u"3x3 0.01kg"_qs, u"3x3 1000kg"_qs, u"3x3 -99.99%"_qs,
+             u"3x3 -999.99kg"_qs, u"3x3 tempo 20-20-20"_qs, u"3x3 tempo 0-0-0"_qs,
+             u"3x3 pause 0"_qs, u"3x3 pause 20"_qs, u"3x3 rest 1s"_qs, u"3x3 rest 60min"_qs,
+             u"3x3 rest 60:00"_qs, u"3x3 rest 3600s"_qs, u"3x3 rest 2:59"_qs, u"1x50+ max 50"_qs})
+        EXPECT_EQ(parseSetLines(text).error.has_value(), false) << text.toStdString();
+    EXPECT_EQ(one(u"3x3 rest 2:09"_qs).restSeconds, 129);
+    EXPECT_EQ(one(u"3x3 rest 2 min"_qs).restSeconds, 120);
+}
+
+TEST(SetLine, OneStepBeyondTheLimitsIsRefused)
+{
+    expectError(u"1x26+25"_qs, 6, "50 reps in all");
+    expectError(u"1x50-51"_qs, 6, "1 to 50");
+    expectError(u"1x5-5"_qs, 5, "fewer to more");
+    expectError(u"1x0"_qs, 3, "1 to 50");
+    expectError(u"3x3 @0.5"_qs, 6, "1 to 10");
+    expectError(u"3x3 @10.5"_qs, 6, "1 to 10");
+    expectError(u"3x3 @8-8"_qs, 8, "easier to harder");
+    expectError(u"3x3 9.5RIR"_qs, 5, "0 to 9");
+    expectError(u"3x3 2.2RIR"_qs, 5, "halves");
+    expectError(u"3x3 2-2RIR"_qs, 7, "fewer to more");
+    expectError(u"3x3 9-9.5RIR"_qs, 7, "0 to 9");
+    expectError(u"3x3 150.01%"_qs, 5, "150%");
+    expectError(u"3x3 1000.01kg"_qs, 5, "1000 kg");
+    expectError(u"3x3 -0%"_qs, 6, "above 0");
+    expectError(u"3x3 -1000kg"_qs, 6, "below 1000");
+    expectError(u"3x3 pause 21"_qs, 11, "0 to 20");
+    expectError(u"3x3 pause 2 pause 2"_qs, 13, "there already");
+    expectError(u"3x3 rest 0s"_qs, 10, "1 to 3600");
+    expectError(u"3x3 rest 3601s"_qs, 10, "1 to 3600");
+    expectError(u"3x3 rest 60:01"_qs, 10, "60 minutes");
+    expectError(u"3x3 rest 2:60"_qs, 12, "two digits");
+    expectError(u"3x3 rest 2:5"_qs, 12, "two digits");
+    expectError(u"3x3 rest 90s rest 90s"_qs, 14, "there already");
+    expectError(u"1x5+ max 4"_qs, 10, "not below");
+    expectError(u"1x5+ max 51"_qs, 10, "1 to 50");
+}
+
+TEST(SetLine, TheMiddleOfARangeIsExpectedRoundedDown)
+{
+    EXPECT_EQ(expectedReps(one(u"1x4-7"_qs)), 5);
+    EXPECT_EQ(expectedReps(one(u"1x4"_qs)), 4);
+    EXPECT_EQ(expectedReps(one(u"1x1+2"_qs)), 3);
+    EXPECT_EQ(expectedReps(one(u"1x5+"_qs)), 5);
+}

@@ -107,6 +107,76 @@ TEST(Progression, Waves)
         ElementsAre("3x5 75%", "3x5 80%", "3x5 72.5%", "3x5 77.5%", "3x5 82.5%", "3x5 75%"));
 }
 
+TEST(Progression, LoadsStayWithinTheGrammar)
+{
+    EXPECT_THAT(carried(u"3x5 148%"_qs, AddLoad{2.5, LoadIn::percent}, 2),
+        ElementsAre("3x5 150%", "3x5 150%"));
+    EXPECT_THAT(carried(u"3x5 3%"_qs, AddLoad{-1.5, LoadIn::percent}, 2),
+        ElementsAre("3x5 1.5%", "3x5 1%"));
+    EXPECT_THAT(carried(u"3x5 998kg"_qs, AddLoad{1.5, LoadIn::kilogram}, 2),
+        ElementsAre("3x5 999.5kg", "3x5 1000kg"));
+    EXPECT_THAT(carried(u"3x5 3kg"_qs, AddLoad{-1.5, LoadIn::kilogram}, 2),
+        ElementsAre("3x5 1.5kg", "3x5 1kg"));
+    EXPECT_THAT(carried(u"3x5 3lb"_qs, AddLoad{-1.5, LoadIn::pound}, 2),
+        ElementsAre("3x5 1.5lb", "3x5 1lb"));
+    EXPECT_THAT(carried(u"3x5 100kg"_qs, AddLoad{5, LoadIn::pound}, 1), // 2.268 kg
+        ElementsAre("3x5 102.27kg"));
+    EXPECT_THAT(carried(u"3x5 200lb"_qs, AddLoad{1, LoadIn::percent}, 2),
+        ElementsAre("3x5 202lb", "3x5 204lb"));
+}
+
+TEST(Progression, RepsOfEachKindOfSetGoUpToTheRulesBound)
+{
+    EXPECT_THAT(carried(u"1x5+ max 8 70%"_qs, AddReps{1, 6}, 2),
+        ElementsAre("1x6+ max 9 70%", "1x6+ max 9 70%"));
+    EXPECT_THAT(
+        carried(u"3x48 @8"_qs, AddReps{1, 60}, 3), ElementsAre("3x49 @8", "3x50 @8", "3x50 @8"));
+    EXPECT_THAT(carried(u"3x2+2 @8"_qs, AddReps{-1, 60}, 3),
+        ElementsAre("3x2+1 @8", "3x2+1 @8", "3x2+1 @8")); // a rep has to follow the lead
+    EXPECT_THAT(carried(u"3x2 @8"_qs, AddReps{-1, 60}, 2), ElementsAre("3x1 @8", "3x1 @8"));
+    EXPECT_THAT(carried(u"3x1-2 @8"_qs, AddReps{-1, 60}, 1), ElementsAre("3x1-2 @8"));
+}
+
+TEST(Progression, EffortStaysOnItsScales)
+{
+    EXPECT_THAT(carried(u"3x5 @9"_qs, RaiseRpe{0.5, 12.0}, 3),
+        ElementsAre("3x5 @9.5", "3x5 @10", "3x5 @10"));
+    EXPECT_THAT(
+        carried(u"3x5 @2"_qs, RaiseRpe{-0.5, 9.0}, 3), ElementsAre("3x5 @1.5", "3x5 @1", "3x5 @1"));
+    EXPECT_THAT(carried(u"3x5 8RIR"_qs, RaiseRpe{-0.5, 9.0}, 3),
+        ElementsAre("3x5 8.5RIR", "3x5 9RIR", "3x5 9RIR"));
+    EXPECT_THAT(carried(u"3x5 2-3RIR"_qs, RaiseRpe{0.5, 8.7}, 2),
+        ElementsAre("3x5 1.5-2.5RIR", "3x5 1.5-2.5RIR")); // in halves, so up to 8.5
+    EXPECT_THAT(carried(u"3x5 @9.5"_qs, RaiseRpe{0.5, 9.0}, 1), ElementsAre("3x5 @9.5"));
+}
+
+TEST(Progression, SetsStayWithinTheGrammar)
+{
+    EXPECT_THAT(carried(u"2x3 @8"_qs, DropSets{1, 0}, 2), ElementsAre("1x3 @8", "1x3 @8"));
+    EXPECT_THAT(carried(u"29x3 @8"_qs, DropSets{-1, 1}, 2), ElementsAre("30x3 @8", "30x3 @8"));
+    EXPECT_THAT(carried(u"2x3 @8"_qs, DropSets{1, 4}, 1), ElementsAre("2x3 @8")); // never more
+}
+
+TEST(Progression, AWaveIsReckonedFromItsFirstStep)
+{
+    EXPECT_THAT(carried(u"3x5 100kg"_qs, Wave{{5, 0}, 2.5, LoadIn::kilogram}, 4),
+        ElementsAre("3x5 95kg", "3x5 102.5kg", "3x5 97.5kg", "3x5 105kg"));
+    EXPECT_THAT(
+        carry(weekOf(u"3x5 70%"_qs, {}), Wave{{0, 0, 5}, 0, LoadIn::percent}, 1).remarks, IsEmpty())
+        << "it acts, if late";
+}
+
+TEST(Progression, ARuleAsItIsOfferedGoesUpInUsualSteps)
+{
+    // Common practice, no source.
+    EXPECT_THAT(carried(u"3x5 100kg"_qs, AddLoad{}, 1), ElementsAre("3x5 102.5kg"));
+    EXPECT_THAT(carried(u"3x11 100kg"_qs, AddReps{}, 2), ElementsAre("3x12 100kg", "3x12 100kg"));
+    EXPECT_THAT(carried(u"3x5 @9"_qs, RaiseRpe{}, 2), ElementsAre("3x5 @9.5", "3x5 @9.5"));
+    EXPECT_THAT(carried(u"3x5 @9"_qs, DropSets{}, 3), ElementsAre("2x5 @9", "1x5 @9", "1x5 @9"));
+    EXPECT_THAT(carried(u"3x5 70%"_qs, Wave{}, 4),
+        ElementsAre("3x5 72.5%", "3x5 75%", "3x5 72.5%", "3x5 75%"));
+}
+
 TEST(Progression, CarriesAWeekOnItsWeekdays)
 {
     const Progression carriedOn =

@@ -3,8 +3,10 @@
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
 
+#include <algorithm>
 #include <cmath>
 #include <gmock/gmock.h>
+#include <random>
 
 using namespace core;
 using namespace tests;
@@ -172,4 +174,124 @@ TEST(WhatIf, AWeekThatHasBegunCountsWhatIsDone)
     ASSERT_EQ(result.weeks.size(), size_t(kWeeks));
     EXPECT_EQ(result.weeks.front().sunday, kMonday.addDays(6));
     EXPECT_NEAR(result.weeks.front().tonnageKg, 3 * 4 * 5 * 80, 1e-6);
+}
+
+TEST(WhatIf, TheFuturesScatterAsTheNaturesOfLiftersDo)
+{
+    // The model of what_if.h once more, with draws of its own: time constants and the weight of
+    // fitness each with a third of their size as SD, fatigue always the faster of the two.
+    const Desk desk;
+    const auto taper = whatIf(desk.input(), desk.plan(1.0, 0), desk.plan(0.5, 2));
+    std::vector<double> past, usual, less;
+    for (int day = -7 * 12; day < 7 * kWeeks; ++day) {
+        const int weekday = (day + 7 * 12) % 7;
+        const bool trains = weekday == 0 || weekday == 2 || weekday == 4;
+        const double load = trains ? 7.0 / 3.0 : 0.0; // of the habit's mean day
+        if (day < 0) {
+            past.push_back(load);
+        } else {
+            usual.push_back(load);
+            less.push_back(load * (day < 14 ? 0.5 : 1.0));
+        }
+    }
+    std::mt19937 random(1);
+    std::normal_distribution<double> normal;
+    std::vector<std::vector<double>> effects(kWeeks);
+    for (int future = 0; future < 4000; ++future) {
+        const double fitnessDays = 45.0 * std::exp(normal(random) / 3.0);
+        const double fatigueDays =
+            std::min(15.0 * std::exp(normal(random) / 3.0), 0.8 * fitnessDays);
+        const double g = 0.292 * std::exp(normal(random) / 3.0);
+        const double h = g * 2.0 * fatigueDays / fitnessDays;
+        const Response now = respond(past, fitnessDays, fatigueDays).back();
+        const auto current = respond(usual, fitnessDays, fatigueDays, now);
+        const auto changed = respond(less, fitnessDays, fatigueDays, now);
+        for (size_t week = 0; week < size_t(kWeeks); ++week) {
+            const size_t sunday = 7 * week + 6;
+            effects[week].push_back(g * (changed[sunday].fitness - current[sunday].fitness)
+                - h * (changed[sunday].fatigue - current[sunday].fatigue));
+        }
+    }
+    for (size_t week = 0; week < size_t(kWeeks); ++week) {
+        std::vector<double> &all = effects[week];
+        std::sort(all.begin(), all.end());
+        const double low = all[200], middle = all[2000], high = all[3800];
+        const double near = 0.1 * (high - low); // 400 futures against 4000
+        EXPECT_NEAR(std::log(taper.ratio[week].value), middle, near) << week;
+        EXPECT_NEAR(std::log(taper.ratio[week].low90), low, near) << week;
+        EXPECT_NEAR(std::log(taper.ratio[week].high90), high, near) << week;
+    }
+}
+
+TEST(WhatIf, TheDoubtOfTheEngineIsTheLeastThereIs)
+{
+    Desk sure, unsure;
+    unsure.estimate = plainEstimate(kMonday, 100.0, 0.06);
+    const auto widthOf = [](const Desk &desk) {
+        const strength::Band max = alone(desk.input(), desk.plan(1.0, 0)).weeks.front().max;
+        return std::log(max.high90 / max.low90);
+    };
+    constexpr double kBothTails = 2.0 * 1.6449; // of a 90 % interval, in SDs
+    EXPECT_NEAR(widthOf(sure), kBothTails * 0.02, 0.1 * kBothTails * 0.02);
+    EXPECT_NEAR(widthOf(unsure), kBothTails * 0.06, 0.1 * kBothTails * 0.06);
+}
+
+TEST(WhatIf, OnlyTheLiftItselfCounts)
+{
+    Desk desk;
+    const WhatIf before = alone(desk.input(), desk.plan(1.0, 0));
+    for (int week = 1; week <= 12; ++week)
+        desk.sessions.push_back(sessionOf(kMonday.addDays(1 - 7 * week),
+            std::vector<SetEntry>(5, setOf(idOf("squat"), 150, 5, 8))));
+    const WhatIf after = alone(desk.input(), desk.plan(1.0, 0));
+    EXPECT_DOUBLE_EQ(after.weeks.back().max.kg, before.weeks.back().max.kg);
+    EXPECT_DOUBLE_EQ(after.weeks.back().fatigue.value, before.weeks.back().fatigue.value);
+}
+
+TEST(WhatIf, FourTrainedWeeksOfTheLastTwelveAreAHabitAndALayoffIsNone)
+{
+    Desk desk;
+    const std::vector<LoggedSession> all = desk.sessions; // three a week, the newest first
+    desk.sessions.assign(all.begin(), all.begin() + 9);
+    EXPECT_TRUE(alone(desk.input(), desk.plan(1.0, 0)).weeks.empty()) << "three weeks";
+    desk.sessions.assign(all.begin(), all.begin() + 12);
+    const WhatIf four = alone(desk.input(), desk.plan(1.0, 0));
+    ASSERT_EQ(four.weeks.size(), size_t(kWeeks));
+
+    // The habit is that of the weeks trained. After eight weeks off, the usual work lifts fatigue
+    // back toward 1 from below.
+    desk.sessions.assign(all.end() - 12, all.end());
+    const WhatIf back = alone(desk.input(), desk.plan(1.0, 0));
+    ASSERT_EQ(back.weeks.size(), size_t(kWeeks));
+    EXPECT_LT(back.weeks.front().fatigue.value, 0.6);
+    EXPECT_NEAR(back.weeks.back().fatigue.value, 1.0, 0.1);
+    EXPECT_GT(back.weeks.back().max.kg, back.weeks.front().max.kg);
+}
+
+TEST(WhatIf, LooksAtOneWeekOrMore)
+{
+    const Desk desk;
+    WhatIfInput input = desk.input();
+    input.weeks = 1;
+    EXPECT_EQ(alone(input, desk.plan(1.0, 0)).weeks.size(), 1u);
+    input.weeks = 0;
+    EXPECT_THROW((void)alone(input, {}), std::invalid_argument);
+    input.weeks = 1;
+    input.from = {};
+    EXPECT_THROW((void)alone(input, {}), std::invalid_argument);
+    EXPECT_THROW((void)respond({}, 45.0, 0.0), std::invalid_argument);
+}
+
+TEST(WhatIf, AWeekThatHasBegunEndsOnItsSunday)
+{
+    // From a Sunday on, the first week is that day alone.
+    const Desk desk;
+    WhatIfInput input = desk.input();
+    input.from = kMonday.addDays(6);
+    const WhatIf result = alone(input, desk.plan(1.0, 0));
+    ASSERT_EQ(result.weeks.size(), size_t(kWeeks));
+    EXPECT_EQ(result.weeks[0].sunday, kMonday.addDays(6));
+    EXPECT_EQ(result.weeks[0].tonnageKg, 0.0);
+    EXPECT_EQ(result.weeks[1].sunday, kMonday.addDays(13));
+    EXPECT_NEAR(result.weeks[1].tonnageKg, 3 * 4 * 5 * 80, 1e-6);
 }

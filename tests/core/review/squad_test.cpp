@@ -169,3 +169,174 @@ TEST_F(Squad, ArchivedLiftersAreLeftOutAndEstimatesMayBeMissing)
     EXPECT_EQ(row(2).max, std::nullopt);
     EXPECT_EQ(row(2).trendWords.toStdString(), "no sets yet");
 }
+
+// From when on, and up to when, each reason is given: common practice, no source.
+
+namespace {
+
+double pointsOf(const SquadRow &row, AttentionTerm::About about)
+{
+    double points = 0.0;
+    for (const AttentionTerm &term : row.terms)
+        points += term.about == about ? term.points : 0.0;
+    return points;
+}
+
+} // namespace
+
+TEST_F(Squad, PainIsRememberedForTwoWeeksAndReadinessForOne)
+{
+    CheckIn &said = checkIn({1}, 14);
+    said.pain = PainFlag{BodyArea::back, {}};
+    said.sleep = 1;
+    EXPECT_TRUE(row(1).pain);
+    EXPECT_EQ(row(1).readiness, std::nullopt);
+    checkIns[0].day = kToday.addDays(-15);
+    EXPECT_FALSE(row(1).pain);
+    checkIns[0].day = kToday.addDays(-7);
+    EXPECT_EQ(row(1).readiness, 1.0);
+    checkIns[0].day = kToday.addDays(-8);
+    EXPECT_EQ(row(1).readiness, std::nullopt);
+    checkIns[0].day = kToday;
+    EXPECT_EQ(row(1).readiness, 1.0);
+    checkIns[0].day = kToday.addDays(1);
+    EXPECT_EQ(row(1).readiness, std::nullopt) << "tomorrow is not known";
+}
+
+TEST_F(Squad, ReadinessIsLowBelowTwoAndAHalf)
+{
+    CheckIn &said = checkIn({1}, 0);
+    said.sleep = 2;
+    said.stress = 3;
+    EXPECT_EQ(pointsOf(row(1), AttentionTerm::About::readiness), 0.0);
+    checkIns[0].motivation = 2;
+    EXPECT_GT(pointsOf(row(1), AttentionTerm::About::readiness), 0.0);
+}
+
+TEST_F(Squad, TheTrendIsUpOrDownFromOnePercentInFourWeeks)
+{
+    const auto words = [this](double kg) {
+        benches[{1}] = bench(100.0, kg);
+        return row(1).trendWords.toStdString();
+    };
+    EXPECT_EQ(words(101.1), "up 1.1 %");
+    EXPECT_EQ(words(100.9), "level");
+    EXPECT_EQ(words(99.1), "level");
+    EXPECT_EQ(words(98.9), "down 1.1 %");
+    EXPECT_EQ(pointsOf(row(1), AttentionTerm::About::falling), 0.0);
+    EXPECT_EQ(words(98.6), "down 1.4 %");
+    EXPECT_EQ(pointsOf(row(1), AttentionTerm::About::falling), 0.0) << "not yet worth a word";
+    EXPECT_EQ(words(98.4), "down 1.6 %");
+    const double little = pointsOf(row(1), AttentionTerm::About::falling);
+    EXPECT_GT(little, 0.0);
+    EXPECT_EQ(words(97.0), "down 3.0 %");
+    EXPECT_GT(pointsOf(row(1), AttentionTerm::About::falling), little);
+}
+
+TEST_F(Squad, AFiveWeekLogHasATrendAndAShorterOneIsTooNew)
+{
+    auto &weeks = benches[{1}].estimate.weeks;
+    weeks.erase(weeks.begin(), weeks.end() - 5);
+    EXPECT_EQ(row(1).trendWords.toStdString(), "level");
+    EXPECT_EQ(row(1).trendKg.size(), 5u);
+    weeks.erase(weeks.begin());
+    EXPECT_EQ(row(1).trendWords.toStdString(), "too new");
+    EXPECT_EQ(row(1).fourWeekChange, std::nullopt);
+    EXPECT_EQ(row(1).max->kg, 100.0);
+}
+
+TEST_F(Squad, TenDaysWithoutASessionAreAway)
+{
+    LoggedSession &last = benches[{1}].readings.front();
+    last.day = kToday.addDays(-9);
+    EXPECT_EQ(pointsOf(row(1), AttentionTerm::About::away), 0.0);
+    last.day = kToday.addDays(-10);
+    EXPECT_GT(pointsOf(row(1), AttentionTerm::About::away), 0.0);
+    EXPECT_EQ(row(1).lastSession, last.day);
+    last.day = kToday.addDays(1);
+    EXPECT_EQ(row(1).lastSession, std::nullopt) << "of days to come nothing is done";
+}
+
+TEST_F(Squad, TheMeetIsNearForFourWeeksAndTheNearerTheMoreUrgent)
+{
+    const auto points = [this](int days) {
+        lifters[0].meetDate = kToday.addDays(days);
+        return pointsOf(row(1), AttentionTerm::About::meet);
+    };
+    EXPECT_EQ(points(29), 0.0);
+    EXPECT_GT(points(28), 0.0);
+    EXPECT_GT(points(27), points(28));
+    EXPECT_GT(points(0), points(14));
+}
+
+TEST_F(Squad, ALackingPlanIsUrgentThisWeekAndWorthAWordNextWeek)
+{
+    const auto about = AttentionTerm::About::unplanned;
+    EXPECT_EQ(pointsOf(row(1), about), 0.0);
+    std::erase_if(cards, [](const Card &card) { return card.day > kToday.addDays(7); });
+    EXPECT_EQ(row(1).plannedWeeks, 1);
+    const double nextWeek = pointsOf(row(1), about);
+    EXPECT_GT(nextWeek, 0.0);
+    plan({1}, kToday.addDays(7 * 3)); // behind a gap
+    EXPECT_EQ(row(1).plannedWeeks, 1);
+    std::erase_if(cards, [](const Card &card) { return card.day <= kToday.addDays(7); });
+    EXPECT_EQ(row(1).plannedWeeks, 0);
+    EXPECT_GT(pointsOf(row(1), about), nextWeek);
+}
+
+TEST_F(Squad, EveryMissedDayCountsUpToFour)
+{
+    const auto about = AttentionTerm::About::missed;
+    double before = 0.0;
+    for (int day = 3; day < 7; ++day) {
+        plan({1}, kToday.addDays(-day));
+        EXPECT_GT(pointsOf(row(1), about), before);
+        before = pointsOf(row(1), about);
+    }
+    plan({1}, kToday.addDays(-kSquadLookBackDays));
+    EXPECT_EQ(row(1).missed, 5);
+    EXPECT_EQ(pointsOf(row(1), about), before);
+}
+
+TEST_F(Squad, ASetIsASurpriseFromTwoAndAHalfSdOn)
+{
+    const auto about = AttentionTerm::About::surprise;
+    auto &pulls = benches[{1}].estimate.pulls;
+    pulls = {{0, 0, 2.4, 1.0}};
+    EXPECT_EQ(pointsOf(row(1), about), 0.0);
+    EXPECT_TRUE(row(1).surprise->words.startsWith(QStringLiteral("better")));
+    pulls = {{0, 0, 2.5, 1.0}};
+    const double least = pointsOf(row(1), about);
+    EXPECT_GT(least, 0.0);
+    pulls = {{0, 0, -4.0, 1.0}};
+    EXPECT_GT(pointsOf(row(1), about), least);
+    pulls = {{0, 0, -4.0, 1.0}, {0, 0, 3.0, 1.0}};
+    EXPECT_EQ(row(1).surprise->sd, -4.0) << "the furthest from its forecast";
+    pulls = {{0, 0, 3.0, 1.0}, {0, 0, -4.0, 1.0}};
+    EXPECT_EQ(row(1).surprise->sd, -4.0);
+    benches[{1}].readings.front().day = kToday.addDays(-28);
+    EXPECT_TRUE(row(1).surprise);
+    benches[{1}].readings.front().day = kToday.addDays(-29);
+    EXPECT_FALSE(row(1).surprise) << "long ago";
+}
+
+TEST_F(Squad, ReasonsComeMostUrgentFirstAndAddUp)
+{
+    benches[{1}] = bench(100.0, 96.0);
+    benches[{1}].estimate.standing = strength::Standing::conflicting;
+    checkIn({1}, 1).pain = PainFlag{BodyArea::back, {}};
+    const SquadRow all = row(1);
+    ASSERT_EQ(all.terms.size(), 3u);
+    EXPECT_EQ(all.terms[0].about, AttentionTerm::About::pain);
+    EXPECT_EQ(all.terms[1].about, AttentionTerm::About::falling);
+    EXPECT_EQ(all.terms[2].about, AttentionTerm::About::conflict);
+    EXPECT_DOUBLE_EQ(
+        all.attention, all.terms[0].points + all.terms[1].points + all.terms[2].points);
+}
+
+TEST_F(Squad, WhereNothingStandsOutThereIsNothingToPlan)
+{
+    EXPECT_FALSE(row(1).leadsToPlan());
+    lifters[0].meetDate = kToday.addDays(9);
+    EXPECT_TRUE(row(1).leadsToPlan());
+}

@@ -1,5 +1,7 @@
 #include "core/strength/carry_over.h"
 
+#include "tests/core/strength/reference_values.h"
+
 #include <cmath>
 #include <gtest/gtest.h>
 #include <stdexcept>
@@ -73,4 +75,29 @@ TEST(CarryOver, WeeksOfAnotherWidthAreTheCallersBug)
 {
     const CarryLog logs[] = {cleanLog(0.0, 0)};
     EXPECT_THROW((void)carryOver(logs, 5), std::invalid_argument);
+}
+
+TEST(CarryOver, SaysOfAFixedLogWhatItAlwaysSaid)
+{
+    samples::Values found;
+    // Five lifters, so that the scatter between them widens the intervals too.
+    std::vector<CarryLog> logs;
+    for (int lifter = 0; lifter < 5; ++lifter) {
+        logs.push_back(cleanLog(0.001 + 0.0007 * lifter, 2 * lifter));
+        for (size_t t = 0; t < logs.back().size(); t += 9)
+            logs.back()[t].lnMax.reset();
+        for (size_t t = 40; t < 60; ++t)
+            logs.back()[t].hardLifts[3] = 3.0 + double(t % 4);
+    }
+    for (const CarryOver &one : carryOver(logs, 4)) {
+        found.emplace_back("usual lifts", one.usualLifts);
+        found.emplace_back("factor", one.factor.value);
+        found.emplace_back("low", one.factor.low90);
+        found.emplace_back("high", one.factor.high90);
+    }
+    samples::expectReference(
+        {{"usual lifts", 10}, {"factor", 1.0023489}, {"low", 1.0017244}, {"high", 1.0029738},
+            {"usual lifts", 0}, {"factor", 1}, {"low", 1}, {"high", 1}, {"usual lifts", 4.5},
+            {"factor", 1.00002809}, {"low", 0.998549883}, {"high", 1.00150849}},
+        found);
 }

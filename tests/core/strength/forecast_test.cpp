@@ -93,6 +93,44 @@ TEST(Forecast, KnowsNothingOfLaterSessions)
         EXPECT_DOUBLE_EQ(whole[i].rir, cut[i].rir) << i;
 }
 
+TEST(Forecast, TheUsualReserveIsTheMeanOfWhatWasSaid)
+{
+    // Where nobody has said anything yet it is two reps (common practice, no source).
+    LifterLog log;
+    log.sessions = {{0, {unrated(80, 5)}}, {7, {rated(80, 5, 7), rated(80, 5, 9)}},
+        {14, {rated(80, 5, 6)}}, {21, {rated(80, 5, 8)}}};
+    const auto forecasts = forecastOf(log);
+    ASSERT_EQ(forecasts.size(), 4u);
+    EXPECT_DOUBLE_EQ(forecasts[0].usualRir, 2.0);
+    EXPECT_DOUBLE_EQ(forecasts[1].usualRir, 2.0) << "a session does not know of itself";
+    EXPECT_DOUBLE_EQ(forecasts[2].usualRir, (3.0 + 1.0) / 2);
+    EXPECT_DOUBLE_EQ(forecasts[3].usualRir, (3.0 + 1.0 + 4.0) / 3);
+}
+
+TEST(Forecast, NeverExpectsMoreReserveThanTheLifterEverSays)
+{
+    // Ratings that end at 7: a light set is expected to be called 7 too.
+    LifterLog log;
+    for (int week = 0; week < 20; ++week)
+        log.sessions.push_back({7 * week, {rated(80, 3, 7), rated(70, 3, 7), rated(60, 3, 7)}});
+    for (const SetForecast &forecast : forecastOf(log)) {
+        EXPECT_GE(forecast.rir, 0.0);
+        if (forecast.day > 100) {
+            EXPECT_LE(forecast.rir, 3.5);
+        }
+    }
+}
+
+TEST(Forecast, WithoutAPlanAMissIsOneRepBeyondThoseDone)
+{
+    const SetForecast tried = lastForecast(missed(97, 1));
+    const SetForecast asked = lastForecast(planned(missed(97, 1), 2));
+    EXPECT_DOUBLE_EQ(tried.missChance, asked.missChance);
+    EXPECT_GT(asked.missChance, lastForecast(planned(rated(97, 1, 9), 1)).missChance);
+    EXPECT_DOUBLE_EQ(lastForecast(missed(100, 0)).missChance,
+        lastForecast(planned(missed(100, 0), 1)).missChance);
+}
+
 TEST(Forecast, RefusesWhatTheEngineRefuses)
 {
     LifterLog log = steadyLog(2);

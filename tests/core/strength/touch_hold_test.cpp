@@ -1,6 +1,8 @@
 #include "core/strength/touch_hold.h"
 
+#include "tests/core/strength/reference_values.h"
 #include <algorithm>
+
 #include <cmath>
 #include <gtest/gtest.h>
 #include <stdexcept>
@@ -104,4 +106,44 @@ TEST(TouchHold, BadReadingsAreTheCallersBug)
     EXPECT_THROW((void)touchHold(zero, roster, 2, {0}), std::invalid_argument);
     EXPECT_THROW((void)touchHold(six, roster, 2, {0}), std::invalid_argument);
     EXPECT_THROW((void)touchHold({}, roster, 5, {0}), std::invalid_argument);
+}
+
+TEST(TouchHold, SaysOfAFixedLogWhatItAlwaysSaid)
+{
+    // Touches that slip at a hold of the lifter's own, which moves; days that are softer or harder.
+    std::vector<std::vector<TouchReading>> lifters(3);
+    for (int lifter = 0; lifter < 3; ++lifter)
+        for (int session = 0; session < 60; ++session)
+            for (int set = 0; set < 4; ++set) {
+                const double share = 0.70 + 0.28 * ((session * 5 + set * 11) % 29) / 28.0;
+                const double hold = 0.84 + 0.03 * lifter + 0.03 * std::sin(0.15 * session);
+                const double slip =
+                    (share - hold) / 0.05 + 0.7 * std::sin(1.9 * session) + 0.4 * (set % 2);
+                lifters[size_t(lifter)].push_back(
+                    {4 * session, session, share, std::clamp(2 + int(std::ceil(slip)), 1, 5)});
+            }
+    const TouchRoster roster = rosterOf(lifters);
+    samples::Values found{{"clustering", roster.clustering}, {"drift", roster.driftPerWeek}};
+    const auto add = [&found](const char *name, const Interval &share) {
+        found.emplace_back(name, share.value);
+        found.emplace_back("low", share.low90);
+        found.emplace_back("high", share.high90);
+    };
+    for (const std::vector<TouchReading> &readings : lifters) {
+        add("hold of 2", touchHold(readings, roster, 2, {240}).share);
+        add("hold of 4", touchHold(readings, roster, 4, {300}).share);
+        add("in spring", touchHoldOverTime(readings, roster, 2)[3].hold.share);
+    }
+    samples::expectReference(
+        {{"clustering", 2.35132314}, {"drift", 0.00461409083}, {"hold of 2", 0.836586833},
+            {"low", 0.811909844}, {"high", 0.861222894}, {"hold of 4", 0.943549319},
+            {"low", 0.909906168}, {"high", 0.977905129}, {"in spring", 0.844375868},
+            {"low", 0.820615488}, {"high", 0.867734463}, {"hold of 2", 0.869728351},
+            {"low", 0.845100588}, {"high", 0.894306558}, {"hold of 4", 0.969120083},
+            {"low", 0.934642598}, {"high", 1.00508138}, {"in spring", 0.869388116},
+            {"low", 0.845374459}, {"high", 0.89330631}, {"hold of 2", 0.897791797},
+            {"low", 0.873036551}, {"high", 0.922784931}, {"hold of 4", 0.995760002},
+            {"low", 0.958281847}, {"high", 1.03710935}, {"in spring", 0.89835122},
+            {"low", 0.874549716}, {"high", 0.922474615}},
+        found);
 }

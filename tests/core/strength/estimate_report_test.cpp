@@ -1,0 +1,80 @@
+#include "core/strength/estimate_report.h"
+#include "core/strength/interval.h"
+#include "tests/core/strength/training_samples.h"
+
+#include <cmath>
+#include <gmock/gmock.h>
+
+using namespace samples;
+using namespace strength;
+
+namespace {
+
+double sdOf(const Band &band)
+{
+    return sdOfLn(band.low90, band.high90);
+}
+
+} // namespace
+
+TEST(EstimateReport, AVariationsMaxIsTheCompetitionMaxTimesItsRatio)
+{
+    const LifterEstimate estimate = estimateLifter(steadyLog(20), kVariations);
+    const Band max = estimate.weeks.back().filtered;
+    for (const VariationEstimate &variation : estimate.variations)
+        EXPECT_NEAR(variation.max.kg, max.kg * variation.ratio.value, 1e-9);
+    EXPECT_NEAR(estimate.variations[0].max.low90, max.low90, 1e-9);
+}
+
+TEST(EstimateReport, WhereNoSetTellsTheRatioTheDoubtsAddUp)
+{
+    // Var(a + b) = Var a + Var b + 2 Cov(a, b); nothing ties the ratio of an unused variation to
+    // the max.
+    const LifterEstimate estimate = estimateLifter(steadyLog(20), kVariations);
+    const Band max = estimate.weeks.back().filtered;
+    for (const VariationEstimate &variation : estimate.variations) {
+        const double ratioSd = sdOfLn(variation.ratio.low90, variation.ratio.high90);
+        EXPECT_NEAR(std::pow(sdOf(variation.max), 2.0),
+            std::pow(sdOf(max), 2.0) + ratioSd * ratioSd + 2.0 * variation.withMax, 1e-9);
+    }
+    EXPECT_EQ(estimate.variations[2].withMax, 0.0);
+    EXPECT_GT(sdOf(estimate.variations[2].max), sdOf(estimate.variations[1].max));
+}
+
+TEST(EstimateReport, WhereSetsTellOnlyTheProductMaxAndRatioPullApart)
+{
+    LifterLog log;
+    for (int week = 0; week < 12; ++week)
+        log.sessions.push_back({7 * week, {rated(83, 3, 8, 1), rated(76, 5, 7, 1)}});
+    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    const VariationEstimate &known = estimate.variations[1];
+    EXPECT_LT(known.withMax, 0.0);
+    EXPECT_LT(sdOf(known.max),
+        std::hypot(
+            sdOf(estimate.weeks.back().filtered), sdOfLn(known.ratio.low90, known.ratio.high90)));
+}
+
+TEST(EstimateReport, AnEstimateIsStaleFourWeeksAfterTheLastSet)
+{
+    const std::vector<LifterLog> logs{steadyLog(20), steadyLog(1)};
+    LearntRoster roster = learnRoster(logs, kVariations);
+    const int last = logs[0].sessions.back().day;
+    roster.lastDay = last + 28;
+    EXPECT_EQ(estimateLifter(logs[0], kVariations, roster).standing, Standing::enough);
+    roster.lastDay = last + 29;
+    EXPECT_EQ(estimateLifter(logs[0], kVariations, roster).standing, Standing::stale);
+}
+
+TEST(EstimateReport, TrustGrowsWithTheLog)
+{
+    // Two sessions are a guess refined, months are enough; once earned it is not lost by training.
+    EXPECT_EQ(estimateLifter(steadyLog(1), kVariations).standing, Standing::thin);
+    bool earned = false;
+    for (int weeks = 1; weeks <= 20; ++weeks) {
+        const Standing standing = estimateLifter(steadyLog(weeks), kVariations).standing;
+        EXPECT_TRUE(standing == Standing::thin || standing == Standing::enough) << weeks;
+        EXPECT_TRUE(!earned || standing == Standing::enough) << weeks;
+        earned = standing == Standing::enough;
+    }
+    EXPECT_TRUE(earned);
+}
