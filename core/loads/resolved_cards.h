@@ -16,12 +16,15 @@ struct ResolvedCard
     std::vector<ResolvedLine> lines; ///< one a parsed line; empty on an error
 };
 
+/// Estimate of a lift of one lifter; null where there is none yet.
+using EstimateOf = std::function<const LiftEstimate *(Lift)>;
+
 /// What the loads of one lifter's cards depend on.
 struct PlanSources
 {
     const Lifter &lifter;
     std::span<const Variation> variations;
-    std::function<const LiftEstimate *(Lift)> estimateOf; ///< null where there is none yet
+    EstimateOf estimateOf;
 };
 
 /// Cards of one lifter, on any days, by day and position, each with its loads. The sets of a lift

@@ -186,12 +186,11 @@ QString WeekPlan::landing(core::Card card, BoardPlace place) const
     card.position = place.position;
     const std::vector<core::Card> cards =
         core::cardsOn(core::withCard(core::withoutCard(m_cards, card.id), card), day);
-    const WeekView week = weekView(cards, sources(), monday());
-    const int last = int(cards.size()) - 1;
-    const CardView &landed =
-        week.days[size_t(place.day)].cards[size_t(std::min(place.position, last))];
+    const std::vector<core::ResolvedCard> resolved = core::resolveCards(cards, sources());
+    const auto landed = std::find_if(resolved.begin(), resolved.end(),
+        [&card](const core::ResolvedCard &c) { return c.card.id == card.id; });
     QStringList lines;
-    for (const LineView &line : landed.lines)
+    for (const LineView &line : cardView(*landed, sources()).lines)
         lines << (line.load.isEmpty() ? line.sets : tr("%1: %2").arg(line.sets, line.load));
     return lines.join(u'\n');
 }
@@ -275,9 +274,12 @@ core::PlanSources WeekPlan::sources() const
 
 void WeekPlan::rebuild()
 {
+    m_resolved.clear();
     m_view = {};
-    if (lifter())
-        m_view = weekView(m_cards, sources(), monday());
+    if (lifter()) {
+        m_resolved = core::resolveCards(m_cards, sources());
+        m_view = weekView(m_resolved, sources(), monday());
+    }
     Q_EMIT changed();
 }
 

@@ -29,6 +29,8 @@ public:
     [[nodiscard]] const std::vector<core::Variation> &catalogue() const;
     /// Of the week, in no order.
     [[nodiscard]] const std::vector<core::Card> &cards() const { return m_cards; }
+    /// The same with their loads, by day and position: what is shown, checked and printed.
+    [[nodiscard]] const std::vector<core::ResolvedCard> &resolved() const { return m_resolved; }
     [[nodiscard]] const WeekView &view() const { return m_view; }
 
     [[nodiscard]] CardCounts counts() const;
@@ -87,6 +89,7 @@ private:
     Estimates &m_estimates;
     Selection &m_selection;
     std::vector<core::Card> m_cards; ///< of the week
+    std::vector<core::ResolvedCard> m_resolved;
     WeekView m_view;
 };
 

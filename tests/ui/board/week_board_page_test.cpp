@@ -1,3 +1,4 @@
+#include "core/loads/week_sheet.h"
 #include "tests/ui/board/board_roster.h"
 #include "ui/board/advice_panel.h"
 #include "ui/board/board_drag.h"
@@ -7,6 +8,7 @@
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_board_page.h"
 #include "ui/board/week_grid.h"
+#include "ui/board/week_plan.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -132,6 +134,18 @@ TEST_F(WeekBoardPageTest, ACardIsAddedAndFilledByKeyboardAlone)
     EXPECT_TRUE(focusedCard());
     EXPECT_THAT(focusedCard()->card().lines[0].load.toStdString(), HasSubstr(" kg"));
     EXPECT_THAT(focusedCard()->card().lines[0].effort.toStdString(), HasSubstr("@"));
+}
+
+TEST_F(WeekBoardPageTest, ThePaperHasTheLoadsThatTheBoardShows)
+{
+    add("competition bench");
+    setSets("4x3 @8");
+    ASSERT_TRUE(focusedCard());
+    const core::WeekSheet sheet = core::weekSheet(*roster.session.lifter(roster.lifter),
+        roster.monday, page.plan().resolved(), roster.session.variations());
+    ASSERT_EQ(sheet.days.size(), 1u);
+    EXPECT_EQ(sheet.days[0].cards[0].sets[0].load + QStringLiteral(" kg"),
+        focusedCard()->card().lines[0].load);
 }
 
 TEST_F(WeekBoardPageTest, TypingOnAnEmptySlotFindsAVariation)
