@@ -4,14 +4,16 @@
 #include "core/notation/set_line_completion.h"
 #include "ui/board/card_editor.h"
 #include "ui/board/card_widget.h"
+#include "ui/board/landing_note.h"
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
 
 #include <QApplication>
 #include <QClipboard>
 #include <QContextMenuEvent>
+#include <QDrag>
+#include <QDropEvent>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QMenu>
 #include <QPainter>
 #include <QToolButton>
@@ -20,6 +22,8 @@
 namespace ui {
 
 namespace {
+
+constexpr int kScrollMargin = 40; ///< around the pointer, so that a long day scrolls under a drag
 
 std::optional<CardEditor::Refusal> checkSets(const QString &text)
 {
@@ -43,16 +47,9 @@ std::optional<CardEditor::Refusal> checkNote(const QString &)
 WeekGrid::WeekGrid(WeekPlan &plan, QWidget *parent)
     : QWidget(parent)
     , m_plan(plan)
-    , m_landingNote(new QLabel(this))
+    , m_drop(plan)
+    , m_landingNote(new LandingNote(this))
 {
-    m_landingNote->setFrameShape(QFrame::Box);
-    m_landingNote->setAutoFillBackground(true);
-    m_landingNote->setBackgroundRole(QPalette::ToolTipBase);
-    m_landingNote->setForegroundRole(QPalette::ToolTipText);
-    m_landingNote->setMargin(space::tight);
-    m_landingNote->setWordWrap(true);
-    m_landingNote->setAttribute(Qt::WA_TransparentForMouseEvents);
-    m_landingNote->hide();
     setAcceptDrops(true);
     setAccessibleName(tr("Week board"));
     for (QToolButton *&slot : m_slots) {
@@ -381,6 +378,61 @@ void WeekGrid::placeEditor()
     m_editor->moveTo(field.translated(card->pos()).adjusted(-4, -3, 4, 3));
 }
 
+void WeekGrid::drag(core::CardId card)
+{
+    CardWidget *widget = m_cards.at(card);
+    auto *drag = new QDrag(this);
+    drag->setMimeData(mimeOf(card).release());
+    drag->setPixmap(widget->grab());
+    drag->setHotSpot(widget->mapFromGlobal(QCursor::pos()));
+    Q_EMIT cardDragged(true);
+    drag->exec(Qt::MoveAction | Qt::CopyAction, Qt::MoveAction);
+    Q_EMIT cardDragged(false);
+}
+
+void WeekGrid::dragEnterEvent(QDragEnterEvent *event)
+{
+    if (m_drop.enter(event->mimeData()))
+        event->acceptProposedAction();
+}
+
+void WeekGrid::dragMoveEvent(QDragMoveEvent *event)
+{
+    const QPoint at = event->position().toPoint();
+    if (m_drop.moveTo(gapAt(m_layout, at)))
+        showGap();
+    Q_EMIT lookAt(
+        QRect(at, QSize(1, 1)).adjusted(0, -kScrollMargin, 0, kScrollMargin).intersected(rect()));
+    event->acceptProposedAction();
+}
+
+void WeekGrid::dragLeaveEvent(QDragLeaveEvent *)
+{
+    m_drop.leave();
+    showGap();
+}
+
+void WeekGrid::dropEvent(QDropEvent *event)
+{
+    const bool copies = event->dropAction() == Qt::CopyAction;
+    const core::CardId landed =
+        m_drop.drop(copies ? DropTarget::Drop::copy : DropTarget::Drop::move);
+    showGap();
+    if (!landed.isValid())
+        return;
+    event->acceptProposedAction();
+    focusCard(landed);
+}
+
+void WeekGrid::showGap()
+{
+    if (const auto gap = m_drop.gap())
+        m_landingNote->showBelow(gapMarker(m_layout, *gap), m_drop.landing());
+    else
+        m_landingNote->hide();
+    update();
+}
+
 void WeekGrid::contextMenuEvent(QContextMenuEvent *event)
 {
     if (!m_plan.lifter())
@@ -436,15 +488,16 @@ void WeekGrid::changeEvent(QEvent *event)
 void WeekGrid::paintEvent(QPaintEvent *)
 {
     const Colours &look = colours(palette());
+    const std::optional<BoardPlace> gap = m_drop.gap();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(Qt::NoPen);
     for (int day = 0; day < core::kWeekDays; ++day) {
-        const bool isTarget = m_gap && m_gap->day == day;
+        const bool isTarget = gap && gap->day == day;
         painter.setBrush(isTarget ? look.chosen : look.sunken);
         painter.drawRoundedRect(m_layout.columns[size_t(day)], space::radius, space::radius);
     }
-    if (m_plan.lifter() && m_plan.view().isEmpty() && !m_gap) {
+    if (m_plan.lifter() && m_plan.view().isEmpty() && !gap) {
         painter.setPen(look.mutedText);
         painter.setFont(ui::font(Type::heading, font()));
         const int top = m_layout.slots[0].bottom() + space::page;
@@ -452,10 +505,10 @@ void WeekGrid::paintEvent(QPaintEvent *)
             Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
             tr("An empty week. Drag a variation from the shelf onto a day, or press Insert."));
     }
-    if (m_gap) {
+    if (gap) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(look.accent);
-        const QRect marker = gapMarker(m_layout, *m_gap);
+        const QRect marker = gapMarker(m_layout, *gap);
         painter.drawRoundedRect(marker, marker.height() / 2.0, marker.height() / 2.0);
     }
 }

@@ -2,7 +2,7 @@
 
 #include "ui/board/board_keys.h"
 #include "ui/board/board_layout.h"
-#include "ui/board/week_plan.h"
+#include "ui/board/drop_target.h"
 
 #include <QPointer>
 #include <QWidget>
@@ -10,14 +10,13 @@
 #include <map>
 #include <set>
 
-class QLabel;
-class QMimeData;
 class QToolButton;
 
 namespace ui {
 
 class CardEditor;
 class CardWidget;
+class LandingNote;
 
 /// The seven days with their cards: follows a WeekPlan, and turns keys, drops and edited text into
 /// calls of it. Each card, and the empty slot below a day's cards, can have the focus; Tab enters
@@ -94,9 +93,8 @@ private:
     void edit(core::CardId card, Field field, const QString &typed);
     void placeEditor();
     void drag(core::CardId card);
-    /// @param landing  what would stand there
-    void showGap(std::optional<BoardPlace> gap, const QString &landing = {});
-    [[nodiscard]] QString landing(const QMimeData *mime, BoardPlace gap) const;
+    /// The marker and the note of where what is dragged would land, if it would.
+    void showGap();
 
     WeekPlan &m_plan;
     std::map<core::CardId, CardWidget *> m_cards; ///< children
@@ -108,8 +106,8 @@ private:
     core::CardId m_edited;
     Field m_editedField = Field::sets;
     std::set<core::CardId> m_chosen; ///< besides the current card, for actions on several
-    std::optional<BoardPlace> m_gap; ///< where what is dragged would land
-    QLabel *m_landingNote;           ///< what would stand there, with its loads
+    DropTarget m_drop;
+    LandingNote *m_landingNote;
 };
 
 } // namespace ui

@@ -11,11 +11,6 @@
 
 namespace ui {
 
-namespace {
-/// How far back a suggested set line is looked for.
-constexpr int kSuggestionDays = 12 * core::kWeekDays;
-} // namespace
-
 WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent)
     : QObject(parent)
     , m_roster(roster)
@@ -71,16 +66,35 @@ std::optional<BoardPlace> WeekPlan::placeOf(core::CardId card) const
     return std::nullopt;
 }
 
-core::CardId WeekPlan::add(core::VariationId variation, BoardPlace place, const QString &setLine)
+DayCards WeekPlan::newCards(core::VariationId variation) const
 {
+    DayCards cards;
     const core::Variation *chosen = m_roster.variation(variation);
     if (!lifter() || !chosen)
+        return cards;
+    const std::vector<core::Card> earlier = m_roster.cards(lifter()->id,
+        monday().addDays(-core::kSuggestionDays), monday().addDays(core::kWeekDays - 1));
+    for (int day = 0; day < core::kWeekDays; ++day) {
+        core::Card &card = cards[size_t(day)];
+        card.variation = variation;
+        card.setLine = core::suggestedSetLine(*chosen, earlier, monday().addDays(day));
+    }
+    return cards;
+}
+
+core::CardId WeekPlan::add(const core::Card &card, BoardPlace place)
+{
+    if (!lifter() || !m_roster.variation(card.variation))
         return {};
-    const QDate day = monday().addDays(place.day);
-    core::Card card;
-    card.variation = variation;
-    card.setLine = setLine.isEmpty() ? suggested(*chosen, day) : setLine;
-    return addCard(named(tr("Add %1"), variation), card, place);
+    return addCard(named(tr("Add %1"), card.variation), card, place);
+}
+
+core::CardId WeekPlan::add(core::VariationId variation, BoardPlace place, const QString &setLine)
+{
+    core::Card card = newCards(variation)[size_t(place.day)];
+    if (!setLine.isEmpty())
+        card.setLine = setLine;
+    return add(card, place);
 }
 
 core::CardId WeekPlan::duplicate(core::CardId card, BoardPlace place)
@@ -162,17 +176,6 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
     return pasted;
 }
 
-QString WeekPlan::landing(core::VariationId variation, BoardPlace place) const
-{
-    const core::Variation *dragged = m_roster.variation(variation);
-    if (!lifter() || !dragged)
-        return {};
-    core::Card card;
-    card.variation = variation;
-    card.setLine = suggested(*dragged, monday().addDays(place.day));
-    return landing(card, place);
-}
-
 QString WeekPlan::landing(core::CardId card, BoardPlace place) const
 {
     const core::Card *moved = find(card);
@@ -181,6 +184,8 @@ QString WeekPlan::landing(core::CardId card, BoardPlace place) const
 
 QString WeekPlan::landing(core::Card card, BoardPlace place) const
 {
+    if (!lifter())
+        return {};
     const QDate day = monday().addDays(place.day);
     card.day = day;
     card.position = place.position;
@@ -193,12 +198,6 @@ QString WeekPlan::landing(core::Card card, BoardPlace place) const
     for (const LineView &line : cardView(*landed, sources()).lines)
         lines << (line.load.isEmpty() ? line.sets : tr("%1: %2").arg(line.sets, line.load));
     return lines.join(u'\n');
-}
-
-QString WeekPlan::suggested(const core::Variation &variation, QDate day) const
-{
-    return core::suggestedSetLine(
-        variation, m_roster.cards(lifter()->id, day.addDays(-kSuggestionDays), day), day);
 }
 
 std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) const
