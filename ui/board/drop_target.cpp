@@ -33,7 +33,7 @@ QString DropTarget::landing() const
     if (std::holds_alternative<core::VariationId>(m_dragged))
         return m_plan.landing(m_newCards[size_t(m_gap->day)], *m_gap);
     if (const auto *card = std::get_if<core::CardId>(&m_dragged))
-        if (const auto from = m_plan.placeOf(*card))
+        if (const auto from = m_plan.places().placeOf(*card))
             return m_plan.landing(*card, placeAfterMove(*from, *m_gap));
     return {};
 }
@@ -47,7 +47,7 @@ core::CardId DropTarget::drop(Drop how)
     if (std::holds_alternative<core::VariationId>(dragged))
         return m_plan.add(m_newCards[size_t(gap->day)], *gap);
     const auto *card = std::get_if<core::CardId>(&dragged);
-    const auto from = card ? m_plan.placeOf(*card) : std::nullopt;
+    const auto from = card ? m_plan.places().placeOf(*card) : std::nullopt;
     if (!from)
         return {};
     if (how == Drop::copy)

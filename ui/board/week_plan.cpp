@@ -43,29 +43,6 @@ const std::vector<core::Variation> &WeekPlan::catalogue() const
     return m_roster.variations();
 }
 
-CardCounts WeekPlan::counts() const
-{
-    CardCounts counts{};
-    for (size_t day = 0; day < core::kWeekDays; ++day)
-        counts[day] = int(m_view.days[day].cards.size());
-    return counts;
-}
-
-core::CardId WeekPlan::cardAt(BoardPlace place) const
-{
-    const std::vector<CardView> &cards = m_view.days[size_t(place.day)].cards;
-    return place.position < int(cards.size()) ? cards[size_t(place.position)].id : core::CardId{};
-}
-
-std::optional<BoardPlace> WeekPlan::placeOf(core::CardId card) const
-{
-    for (int day = 0; day < core::kWeekDays; ++day)
-        for (int position = 0; position < counts()[size_t(day)]; ++position)
-            if (cardAt({day, position}) == card)
-                return BoardPlace{day, position};
-    return std::nullopt;
-}
-
 DayCards WeekPlan::newCards(core::VariationId variation) const
 {
     DayCards cards;
@@ -275,10 +252,14 @@ void WeekPlan::rebuild()
 {
     m_resolved.clear();
     m_view = {};
+    m_places = {};
     if (lifter()) {
         m_resolved = core::resolveCards(m_cards, sources());
         m_view = weekView(m_resolved, sources(), monday());
     }
+    for (size_t day = 0; day < core::kWeekDays; ++day)
+        for (const CardView &card : m_view.days[day].cards)
+            m_places.days[day].push_back(card.id);
     Q_EMIT changed();
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/domain/card.h"
 #include "core/domain/roster_change.h"
+#include "ui/board/week_cards.h"
 #include "ui/board/week_view.h"
 
 #include <QObject>
@@ -36,12 +37,7 @@ public:
     /// The same with their loads, by day and position: what is shown, checked and printed.
     [[nodiscard]] const std::vector<core::ResolvedCard> &resolved() const { return m_resolved; }
     [[nodiscard]] const WeekView &view() const { return m_view; }
-
-    [[nodiscard]] CardCounts counts() const;
-    /// The card at a place; invalid on an empty slot.
-    [[nodiscard]] core::CardId cardAt(BoardPlace place) const;
-    /// The place of a card of this week.
-    [[nodiscard]] std::optional<BoardPlace> placeOf(core::CardId card) const;
+    [[nodiscard]] const WeekCards &places() const { return m_places; }
 
     /// What a new card of the variation would be: with the sets that the lifter last had for it by
     /// that day. Reads the weeks before.
@@ -97,6 +93,7 @@ private:
     std::vector<core::Card> m_cards; ///< of the week
     std::vector<core::ResolvedCard> m_resolved;
     WeekView m_view;
+    WeekCards m_places;
 };
 
 } // namespace ui

@@ -45,7 +45,7 @@ TEST_F(DropTargetTest, AVariationLandsAsItWasTold)
     const std::string told = landingAt({2, 1});
     EXPECT_THAT(told, HasSubstr(" kg"));
     const core::CardId landed = target.drop(DropTarget::Drop::move);
-    EXPECT_EQ(plan.placeOf(landed), (BoardPlace{2, 1}));
+    EXPECT_EQ(plan.places().placeOf(landed), (BoardPlace{2, 1}));
     const LineView line = plan.view().days[2].cards[1].lines[0];
     EXPECT_EQ(told, (line.sets + QStringLiteral(": ") + line.load).toStdString());
     EXPECT_FALSE(target.gap());

@@ -163,7 +163,7 @@ TEST_F(WeekBoardPageTest, EscapeInTheSearchGoesBackToThePlaceOnTheBoard)
     press(Qt::Key_Insert);
     type("tempo");
     press(Qt::Key_Escape);
-    EXPECT_EQ(grid->current(), (BoardPlace{1, 0}));
+    EXPECT_EQ(grid->choice().place(), (BoardPlace{1, 0}));
     EXPECT_TRUE(grid->isAncestorOf(QApplication::focusWidget()));
     EXPECT_THAT(cards(), IsEmpty());
 }
@@ -204,7 +204,7 @@ TEST_F(WeekBoardPageTest, ArrowsWalkAndAltArrowsMoveTheCard)
     press(Qt::Key_Right, Qt::AltModifier);
     EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 1x1", "feet_up 2:0 2x2"));
     ASSERT_TRUE(focusedCard());
-    EXPECT_EQ(grid->current(), (BoardPlace{2, 0}));
+    EXPECT_EQ(grid->choice().place(), (BoardPlace{2, 0}));
 }
 
 TEST_F(WeekBoardPageTest, MovesOfACardByKeyThatFollowEachOtherAreOneStep)
@@ -342,7 +342,7 @@ TEST_F(WeekBoardPageTest, FollowsTheSelectionAndSaysWhenNobodyIsChosen)
     add("close");
     const auto other = roster.addLifter(QStringLiteral("Bo"), core::TouchStyle::sinking);
     roster.selection.setLifter(other);
-    EXPECT_EQ(grid->current(), (BoardPlace{0, 0}));
+    EXPECT_EQ(grid->choice().place(), (BoardPlace{0, 0}));
     grid->focusPlace({0, 0});
     EXPECT_FALSE(focusedCard());
 
@@ -411,7 +411,7 @@ TEST_F(WeekBoardPageTest, SeveralCardsAreCopiedToAnotherDayAsText)
     add("feet up");
     setSets("3x8 @7");
     press(Qt::Key_Up, Qt::ShiftModifier);
-    EXPECT_EQ(grid->chosen().size(), 2u);
+    EXPECT_EQ(grid->choice().forAction().size(), 2u);
     press(Qt::Key_C, Qt::ControlModifier);
     EXPECT_THAT(QApplication::clipboard()->text().toStdString(), HasSubstr(": 3x8 @7"));
     grid->focusPlace({3, 0});
@@ -419,7 +419,7 @@ TEST_F(WeekBoardPageTest, SeveralCardsAreCopiedToAnotherDayAsText)
     EXPECT_THAT(cards(),
         ElementsAre(
             "comp 0:0 1x1 @8", "feet_up 0:1 3x8 @7", "comp 3:0 1x1 @8", "feet_up 3:1 3x8 @7"));
-    EXPECT_EQ(grid->chosen().size(), 2u) << "what was pasted is chosen";
+    EXPECT_EQ(grid->choice().forAction().size(), 2u) << "what was pasted is chosen";
     EXPECT_EQ(roster.session.steps().undoText(), QStringLiteral("Paste 2 cards"));
     press(Qt::Key_X, Qt::ControlModifier);
     EXPECT_THAT(cards(), ElementsAre("comp 0:0 1x1 @8", "feet_up 0:1 3x8 @7"));
