@@ -67,7 +67,7 @@ int print(const PrintOptions &options, Console &console)
     QStringList names;
     for (const core::WeekSheet &sheet : sheets) {
         const QString path = folder.filePath(freeName(sheet, names));
-        ui::writePlanPdf(path, sheet, options.paper);
+        ui::writePlanPdf(path, ui::layOut(sheet, options.paper));
         say(console.out, path);
     }
     return exitFine;

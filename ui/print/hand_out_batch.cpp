@@ -85,7 +85,7 @@ private:
         }
         if (m_batch.kinds.pdf) {
             const QString path = m_folder.filePath(name + QStringLiteral(".pdf"));
-            writePlanPdf(path, sheet, m_batch.paper);
+            writePlanPdf(path, layOut(sheet, m_batch.paper));
             m_summary.files << path;
         }
         if (m_batch.kinds.calendar) {
