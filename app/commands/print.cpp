@@ -49,7 +49,8 @@ int print(const PrintOptions &options, Console &console)
             const auto found = estimates.find({lifter.id, lift});
             return found == estimates.end() ? nullptr : &found->second;
         };
-        sheets.push_back(core::weekSheet(lifter, monday, cards, variations, estimateOf));
+        sheets.push_back(core::weekSheet(lifter, monday,
+            core::resolveCards(cards, {lifter, variations, estimateOf}), variations));
     }
     if (sheets.empty()) {
         core::ProblemList problems;
@@ -66,7 +67,7 @@ int print(const PrintOptions &options, Console &console)
     QStringList names;
     for (const core::WeekSheet &sheet : sheets) {
         const QString path = folder.filePath(freeName(sheet, names));
-        ui::writePlanPdf(path, sheet, options.paper);
+        ui::writePlanPdf(path, ui::layOut(sheet, options.paper));
         say(console.out, path);
     }
     return exitFine;

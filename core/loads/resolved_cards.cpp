@@ -48,7 +48,8 @@ QString suggestedSetLine(const Variation &variation, const std::vector<Card> &ea
 {
     const Card *last = nullptr;
     for (const Card &card : earlier)
-        if (card.variation == variation.id && card.day <= day && !card.setLine.trimmed().isEmpty()
+        if (card.variation == variation.id && card.day <= day
+            && card.day >= day.addDays(-kSuggestionDays) && !card.setLine.trimmed().isEmpty()
             && (!last || std::tie(last->day, last->position) < std::tie(card.day, card.position)))
             last = &card;
     if (last)

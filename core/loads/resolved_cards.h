@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/domain/week.h"
 #include "core/loads/resolve.h"
 
 #include <functional>
@@ -16,12 +17,15 @@ struct ResolvedCard
     std::vector<ResolvedLine> lines; ///< one a parsed line; empty on an error
 };
 
+/// Estimate of a lift of one lifter; null where there is none yet.
+using EstimateOf = std::function<const LiftEstimate *(Lift)>;
+
 /// What the loads of one lifter's cards depend on.
 struct PlanSources
 {
     const Lifter &lifter;
     std::span<const Variation> variations;
-    std::function<const LiftEstimate *(Lift)> estimateOf; ///< null where there is none yet
+    EstimateOf estimateOf;
 };
 
 /// Cards of one lifter, on any days, by day and position, each with its loads. The sets of a lift
@@ -32,8 +36,12 @@ struct PlanSources
 /// The plates of the lifter; the usual ones of the lifter's unit where the gear is not sound.
 [[nodiscard]] PlateTable platesOf(const Lifter &lifter);
 
-/// A set line to begin with: what the lifter last had for this variation among `earlier` cards on
-/// or before `day`, else three sets at RPE 8 of the reps that the variation is usually done for.
+/// How far back a suggested set line is looked for.
+inline constexpr int kSuggestionDays = 12 * kWeekDays;
+
+/// A set line to begin with: what the lifter last had for this variation among `earlier` cards in
+/// the kSuggestionDays up to `day`, that day included; else three sets at RPE 8 of the reps that
+/// the variation is usually done for.
 [[nodiscard]] QString suggestedSetLine(
     const Variation &variation, const std::vector<Card> &earlier, QDate day);
 

@@ -3,7 +3,6 @@
 #include "core/domain/text.h"
 #include "core/domain/touch_score.h"
 #include "core/domain/week.h"
-#include "core/loads/resolved_cards.h"
 
 #include <QLocale>
 #include <QRegularExpression>
@@ -30,22 +29,20 @@ QStringList sentences(const QString &text)
     return text.trimmed().split(kEnd, Qt::SkipEmptyParts);
 }
 
-/// Words of the sheet, and the loads in the order in which the week is trained.
+/// Words of the sheet, in the order in which the week is trained.
 class SheetWriter
 {
 public:
-    SheetWriter(const Lifter &lifter, QDate monday, std::span<const Variation> variations,
-        const EstimateOf &estimateOf)
+    SheetWriter(const Lifter &lifter, QDate monday, std::span<const Variation> variations)
         : m_lifter(lifter)
         , m_monday(monday)
-        , m_estimateOf(estimateOf)
         , m_catalogue(variations)
     {
         for (const Variation &variation : variations)
             m_variations.emplace(variation.id, &variation);
     }
 
-    WeekSheet write(std::span<const Card> cards)
+    WeekSheet write(std::span<const ResolvedCard> cards)
     {
         WeekSheet sheet;
         sheet.lifter = m_lifter.name;
@@ -61,14 +58,8 @@ public:
         for (const QString &general : sheet.cautions)
             for (const QString &sentence : sentences(general))
                 m_said.insert(sentence);
-        std::vector<Card> own;
-        for (const Card &card : cards)
-            if (card.lifter == m_lifter.id)
-                own.push_back(card);
-        const std::vector<ResolvedCard> resolved =
-            resolveCards(std::move(own), {m_lifter, m_catalogue, m_estimateOf});
         for (int i = 0; i < kWeekDays; ++i) {
-            SheetDay day = dayOf(m_monday.addDays(i), resolved);
+            SheetDay day = dayOf(m_monday.addDays(i), cards);
             if (!day.cards.empty())
                 sheet.days.push_back(std::move(day));
         }
@@ -207,7 +198,6 @@ private:
 
     const Lifter &m_lifter;
     QDate m_monday;
-    const EstimateOf &m_estimateOf;
     std::span<const Variation> m_catalogue;
     std::map<VariationId, const Variation *> m_variations;
     std::set<QString> m_said; ///< cautions; words that stand on every card are read on none
@@ -215,10 +205,10 @@ private:
 
 } // namespace
 
-WeekSheet weekSheet(const Lifter &lifter, QDate monday, std::span<const Card> cards,
-    std::span<const Variation> variations, const EstimateOf &estimateOf)
+WeekSheet weekSheet(const Lifter &lifter, QDate monday, std::span<const ResolvedCard> cards,
+    std::span<const Variation> variations)
 {
-    return SheetWriter(lifter, monday, variations, estimateOf).write(cards);
+    return SheetWriter(lifter, monday, variations).write(cards);
 }
 
 QString tempoWords(const Tempo &tempo)

@@ -1,12 +1,10 @@
 #pragma once
 
-#include "core/domain/card.h"
 #include "core/domain/lifter.h"
-#include "core/loads/lift_estimate.h"
+#include "core/loads/resolved_cards.h"
 #include "core/loads/set_in_values.h"
 
 #include <QStringList>
-#include <functional>
 #include <optional>
 #include <span>
 #include <vector>
@@ -65,13 +63,10 @@ struct WeekSheet
     friend bool operator==(const WeekSheet &, const WeekSheet &) = default;
 };
 
-/// Estimate of a lift of the lifter; null where there is none.
-using EstimateOf = std::function<const LiftEstimate *(Lift)>;
-
 /// @param monday  first day of the week
-/// @param cards   of the lifter and the week, by day and position; others are left out
-[[nodiscard]] WeekSheet weekSheet(const Lifter &lifter, QDate monday, std::span<const Card> cards,
-    std::span<const Variation> variations, const EstimateOf &estimateOf);
+/// @param cards   of the lifter, by day and position; those of other weeks are left out
+[[nodiscard]] WeekSheet weekSheet(const Lifter &lifter, QDate monday,
+    std::span<const ResolvedCard> cards, std::span<const Variation> variations);
 
 /// Tempo or pause in words; empty where neither is prescribed.
 [[nodiscard]] QString tempoWords(const Tempo &tempo);

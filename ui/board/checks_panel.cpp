@@ -93,12 +93,10 @@ void ChecksPanel::check()
     if (const core::Lifter *lifter = m_plan.lifter()) {
         const auto estimateOf = [this, id = lifter->id](
                                     core::Lift lift) { return m_estimates.of(id, lift); };
-        const std::vector<core::ResolvedCard> cards =
-            core::resolveCards(m_plan.cards(), {*lifter, m_roster.variations(), estimateOf});
-        findings = inOrder(
-            core::wavedThrough(core::checkPlan({*lifter, m_roster.variations(),
-                                   m_history.sessions(), cards, estimateOf, m_history.checkIns()}),
-                m_history.waivers()));
+        findings = inOrder(core::wavedThrough(
+            core::checkPlan({*lifter, m_roster.variations(), m_history.sessions(),
+                m_plan.resolved(), estimateOf, m_history.checkIns()}),
+            m_history.waivers()));
     }
     m_findings = std::move(findings);
     fill();

@@ -1,6 +1,7 @@
 #include "ui/board/week_board.h"
 
 #include "ui/board/day_headers.h"
+#include "ui/board/week_commands.h"
 #include "ui/board/week_grid.h"
 
 #include <QEvent>
@@ -10,6 +11,7 @@ namespace ui {
 WeekBoard::WeekBoard(WeekPlan &plan, QWidget *parent)
     : QScrollArea(parent)
     , m_grid(new WeekGrid(plan))
+    , m_commands(new WeekCommands(plan, *m_grid))
     , m_headers(new DayHeaders(plan, this))
 {
     setFrameShape(NoFrame);

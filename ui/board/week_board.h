@@ -5,6 +5,7 @@
 namespace ui {
 
 class DayHeaders;
+class WeekCommands;
 class WeekGrid;
 class WeekPlan;
 
@@ -17,6 +18,7 @@ public:
     explicit WeekBoard(WeekPlan &plan, QWidget *parent = nullptr);
 
     [[nodiscard]] WeekGrid &grid() { return *m_grid; }
+    [[nodiscard]] WeekCommands &commands() { return *m_commands; }
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
@@ -26,6 +28,7 @@ private:
     void placeHeaders();
 
     WeekGrid *m_grid;
+    WeekCommands *m_commands;
     DayHeaders *m_headers;
 };
 

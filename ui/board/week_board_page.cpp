@@ -4,6 +4,7 @@
 #include "ui/board/checks_panel.h"
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_board.h"
+#include "ui/board/week_commands.h"
 #include "ui/board/week_grid.h"
 #include "ui/board/week_plan.h"
 #include "ui/look/metrics.h"
@@ -81,25 +82,26 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHis
     WeekGrid &grid = m_board->grid();
     connect(m_header, &WeekHeader::weekWanted, &selection, &Selection::setWeekOf);
     connect(m_plan, &WeekPlan::changed, this, &WeekBoardPage::showPlan);
-    connect(&grid, &WeekGrid::addRequested, this, &WeekBoardPage::beginAdding);
+    connect(&m_board->commands(), &WeekCommands::addRequested, this, &WeekBoardPage::beginAdding);
     connect(&grid, &WeekGrid::cardDragged, m_shelf, &VariationShelf::setCardDragged);
     connect(m_ribbon, &BlockRibbon::weekWanted, &selection, &Selection::setWeekOf);
     connect(m_ribbon, &BlockRibbon::blockActivated, m_blocks, &BlockDesk::editBlock);
     connect(m_blocks, &BlockDesk::said, this, &WeekBoardPage::said);
-    connect(&grid, &WeekGrid::said, this, &WeekBoardPage::said);
+    connect(&m_board->commands(), &WeekCommands::said, this, &WeekBoardPage::said);
     connect(&grid, &WeekGrid::currentChanged, this,
-        [this, &grid] { m_advice->setPlace(grid.placeToAdd()); });
+        [this, &grid] { m_advice->setPlace(grid.choice().placeToAdd()); });
     connect(m_advice, &AdvicePanel::chosen, this,
         [this, &grid](core::VariationId variation, const QString &setLine) {
-            grid.focusCard(m_plan->add(variation, grid.placeToAdd(), setLine));
+            grid.focusCard(m_plan->add(variation, grid.choice().placeToAdd(), setLine));
         });
     connect(m_checks, &ChecksPanel::cardWanted, &grid, &WeekGrid::focusCard);
     connect(m_checks, &ChecksPanel::findingsChanged, this, &WeekBoardPage::showChecks);
     connect(m_shelf, &VariationShelf::cardDropped, this,
         [this](core::CardId card) { m_plan->remove({card}); });
-    connect(m_shelf, &VariationShelf::left, this, [&grid] { grid.focusPlace(grid.current()); });
+    connect(
+        m_shelf, &VariationShelf::left, this, [&grid] { grid.focusPlace(grid.choice().place()); });
     connect(m_shelf, &VariationShelf::chosen, this, [this, &grid](core::VariationId variation) {
-        grid.focusCard(m_plan->add(variation, grid.placeToAdd()));
+        grid.focusCard(m_plan->add(variation, grid.choice().placeToAdd()));
     });
     showPlan();
     showChecks();
@@ -131,7 +133,7 @@ void WeekBoardPage::showChecks()
 
 void WeekBoardPage::beginAdding(const QString &typed)
 {
-    const BoardPlace place = m_board->grid().placeToAdd();
+    const BoardPlace place = m_board->grid().choice().placeToAdd();
     m_side->setCurrentWidget(m_shelf);
     const DayView &day = m_plan->view().days[size_t(place.day)];
     m_shelf->search(typed, tr("%1 %2, place %3").arg(day.name, day.date).arg(place.position + 1));

@@ -30,6 +30,8 @@ public:
     WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
         Selection &selection, QWidget *parent = nullptr);
 
+    [[nodiscard]] const WeekPlan &plan() const { return *m_plan; }
+
 Q_SIGNALS:
     /// Why something was not done.
     void said(const QString &words);

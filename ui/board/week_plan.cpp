@@ -11,11 +11,6 @@
 
 namespace ui {
 
-namespace {
-/// How far back a suggested set line is looked for.
-constexpr int kSuggestionDays = 12 * core::kWeekDays;
-} // namespace
-
 WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent)
     : QObject(parent)
     , m_roster(roster)
@@ -48,39 +43,35 @@ const std::vector<core::Variation> &WeekPlan::catalogue() const
     return m_roster.variations();
 }
 
-CardCounts WeekPlan::counts() const
+DayCards WeekPlan::newCards(core::VariationId variation) const
 {
-    CardCounts counts{};
-    for (size_t day = 0; day < core::kWeekDays; ++day)
-        counts[day] = int(m_view.days[day].cards.size());
-    return counts;
+    DayCards cards;
+    const core::Variation *chosen = m_roster.variation(variation);
+    if (!lifter() || !chosen)
+        return cards;
+    const std::vector<core::Card> earlier = m_roster.cards(lifter()->id,
+        monday().addDays(-core::kSuggestionDays), monday().addDays(core::kWeekDays - 1));
+    for (int day = 0; day < core::kWeekDays; ++day) {
+        core::Card &card = cards[size_t(day)];
+        card.variation = variation;
+        card.setLine = core::suggestedSetLine(*chosen, earlier, monday().addDays(day));
+    }
+    return cards;
 }
 
-core::CardId WeekPlan::cardAt(BoardPlace place) const
+core::CardId WeekPlan::add(const core::Card &card, BoardPlace place)
 {
-    const std::vector<CardView> &cards = m_view.days[size_t(place.day)].cards;
-    return place.position < int(cards.size()) ? cards[size_t(place.position)].id : core::CardId{};
-}
-
-std::optional<BoardPlace> WeekPlan::placeOf(core::CardId card) const
-{
-    for (int day = 0; day < core::kWeekDays; ++day)
-        for (int position = 0; position < counts()[size_t(day)]; ++position)
-            if (cardAt({day, position}) == card)
-                return BoardPlace{day, position};
-    return std::nullopt;
+    if (!lifter() || !m_roster.variation(card.variation))
+        return {};
+    return addCard(named(tr("Add %1"), card.variation), card, place);
 }
 
 core::CardId WeekPlan::add(core::VariationId variation, BoardPlace place, const QString &setLine)
 {
-    const core::Variation *chosen = m_roster.variation(variation);
-    if (!lifter() || !chosen)
-        return {};
-    const QDate day = monday().addDays(place.day);
-    core::Card card;
-    card.variation = variation;
-    card.setLine = setLine.isEmpty() ? suggested(*chosen, day) : setLine;
-    return addCard(named(tr("Add %1"), variation), card, place);
+    core::Card card = newCards(variation)[size_t(place.day)];
+    if (!setLine.isEmpty())
+        card.setLine = setLine;
+    return add(card, place);
 }
 
 core::CardId WeekPlan::duplicate(core::CardId card, BoardPlace place)
@@ -162,17 +153,6 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
     return pasted;
 }
 
-QString WeekPlan::landing(core::VariationId variation, BoardPlace place) const
-{
-    const core::Variation *dragged = m_roster.variation(variation);
-    if (!lifter() || !dragged)
-        return {};
-    core::Card card;
-    card.variation = variation;
-    card.setLine = suggested(*dragged, monday().addDays(place.day));
-    return landing(card, place);
-}
-
 QString WeekPlan::landing(core::CardId card, BoardPlace place) const
 {
     const core::Card *moved = find(card);
@@ -181,25 +161,20 @@ QString WeekPlan::landing(core::CardId card, BoardPlace place) const
 
 QString WeekPlan::landing(core::Card card, BoardPlace place) const
 {
+    if (!lifter())
+        return {};
     const QDate day = monday().addDays(place.day);
     card.day = day;
     card.position = place.position;
     const std::vector<core::Card> cards =
         core::cardsOn(core::withCard(core::withoutCard(m_cards, card.id), card), day);
-    const WeekView week = weekView(cards, sources(), monday());
-    const int last = int(cards.size()) - 1;
-    const CardView &landed =
-        week.days[size_t(place.day)].cards[size_t(std::min(place.position, last))];
+    const std::vector<core::ResolvedCard> resolved = core::resolveCards(cards, sources());
+    const auto landed = std::find_if(resolved.begin(), resolved.end(),
+        [&card](const core::ResolvedCard &c) { return c.card.id == card.id; });
     QStringList lines;
-    for (const LineView &line : landed.lines)
+    for (const LineView &line : cardView(*landed, sources()).lines)
         lines << (line.load.isEmpty() ? line.sets : tr("%1: %2").arg(line.sets, line.load));
     return lines.join(u'\n');
-}
-
-QString WeekPlan::suggested(const core::Variation &variation, QDate day) const
-{
-    return core::suggestedSetLine(
-        variation, m_roster.cards(lifter()->id, day.addDays(-kSuggestionDays), day), day);
 }
 
 std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) const
@@ -282,9 +257,16 @@ core::PlanSources WeekPlan::sources() const
 
 void WeekPlan::rebuild()
 {
+    m_resolved.clear();
     m_view = {};
-    if (lifter())
-        m_view = weekView(m_cards, sources(), monday());
+    m_places = {};
+    if (lifter()) {
+        m_resolved = core::resolveCards(m_cards, sources());
+        m_view = weekView(m_resolved, sources(), monday());
+    }
+    for (size_t day = 0; day < core::kWeekDays; ++day)
+        for (const CardView &card : m_view.days[day].cards)
+            m_places.days[day].push_back(card.id);
     Q_EMIT changed();
 }
 

@@ -2,9 +2,11 @@
 
 #include "core/domain/card.h"
 #include "core/domain/roster_change.h"
+#include "ui/board/week_cards.h"
 #include "ui/board/week_view.h"
 
 #include <QObject>
+#include <array>
 #include <vector>
 
 namespace ui {
@@ -12,6 +14,9 @@ namespace ui {
 class Estimates;
 class OpenRoster;
 class Selection;
+
+/// A card as it would be on each day of the week.
+using DayCards = std::array<core::Card, core::kWeekDays>;
 
 /// The selected lifter's selected week: reads it, words it, and carries out what the coach does to
 /// it, each as one undo step.
@@ -29,15 +34,16 @@ public:
     [[nodiscard]] const std::vector<core::Variation> &catalogue() const;
     /// Of the week, in no order.
     [[nodiscard]] const std::vector<core::Card> &cards() const { return m_cards; }
+    /// The same with their loads, by day and position: what is shown, checked and printed.
+    [[nodiscard]] const std::vector<core::ResolvedCard> &resolved() const { return m_resolved; }
     [[nodiscard]] const WeekView &view() const { return m_view; }
+    [[nodiscard]] const WeekCards &places() const { return m_places; }
 
-    [[nodiscard]] CardCounts counts() const;
-    /// The card at a place; invalid on an empty slot.
-    [[nodiscard]] core::CardId cardAt(BoardPlace place) const;
-    /// The place of a card of this week.
-    [[nodiscard]] std::optional<BoardPlace> placeOf(core::CardId card) const;
-
-    /// The new card; invalid when it could not be written.
+    /// What a new card of the variation would be: with the sets that the lifter last had for it by
+    /// that day. Reads the weeks before.
+    [[nodiscard]] DayCards newCards(core::VariationId variation) const;
+    /// Puts one of newCards() on the week; the card's id, invalid when it could not be written.
+    core::CardId add(const core::Card &card, BoardPlace place);
     /// @param setLine  empty = what the lifter last had for it
     core::CardId add(core::VariationId variation, BoardPlace place, const QString &setLine = {});
     core::CardId duplicate(core::CardId card, BoardPlace place);
@@ -56,9 +62,9 @@ public:
     };
     /// Puts the cards of a text from `place` on; further days of it follow, beyond the week too.
     Pasted paste(const QString &text, BoardPlace place);
-    /// What a variation or a card would be at `place`: its sets with the loads of that day. Empty
-    /// where there is nothing to say.
-    [[nodiscard]] QString landing(core::VariationId variation, BoardPlace place) const;
+    /// What a card, new or of this week, would be at `place`: its sets with the loads of that day.
+    /// Empty where there is nothing to say.
+    [[nodiscard]] QString landing(core::Card card, BoardPlace place) const;
     [[nodiscard]] QString landing(core::CardId card, BoardPlace place) const;
     void setSetLine(core::CardId card, const QString &setLine);
     void setNote(core::CardId card, const QString &note);
@@ -75,8 +81,6 @@ private:
     void rebuild();
     [[nodiscard]] core::PlanSources sources() const;
     [[nodiscard]] std::vector<core::Card> chosen(const std::vector<core::CardId> &ids) const;
-    [[nodiscard]] QString suggested(const core::Variation &variation, QDate day) const;
-    [[nodiscard]] QString landing(core::Card card, BoardPlace place) const;
     void takeOut(const QString &one, const QString &several, const std::vector<core::CardId> &ids);
     core::CardId addCard(const QString &name, core::Card card, BoardPlace place);
     /// "Move feet-up bench"
@@ -87,7 +91,9 @@ private:
     Estimates &m_estimates;
     Selection &m_selection;
     std::vector<core::Card> m_cards; ///< of the week
+    std::vector<core::ResolvedCard> m_resolved;
     WeekView m_view;
+    WeekCards m_places;
 };
 
 } // namespace ui

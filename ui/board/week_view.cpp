@@ -72,6 +72,13 @@ QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
     return text;
 }
 
+} // namespace
+
+bool WeekView::isEmpty() const
+{
+    return std::all_of(days.begin(), days.end(), [](const DayView &d) { return d.cards.empty(); });
+}
+
 CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sources)
 {
     const auto found = std::find_if(sources.variations.begin(), sources.variations.end(),
@@ -114,15 +121,8 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     return view;
 }
 
-} // namespace
-
-bool WeekView::isEmpty() const
-{
-    return std::all_of(days.begin(), days.end(), [](const DayView &d) { return d.cards.empty(); });
-}
-
 WeekView weekView(
-    const std::vector<core::Card> &cards, const core::PlanSources &sources, QDate monday)
+    std::span<const core::ResolvedCard> cards, const core::PlanSources &sources, QDate monday)
 {
     const QLocale locale;
     WeekView week;
@@ -134,7 +134,7 @@ WeekView weekView(
         view.name = locale.standaloneDayName(int(day) + 1, QLocale::ShortFormat);
         view.date = locale.toString(view.day, QStringLiteral("d MMM"));
     }
-    for (const core::ResolvedCard &card : core::resolveCards(cards, sources)) {
+    for (const core::ResolvedCard &card : cards) {
         const qint64 day = monday.daysTo(card.card.day);
         if (day < 0 || day >= core::kWeekDays)
             continue;

@@ -7,6 +7,7 @@
 #include <QLocale>
 #include <QStringList>
 #include <array>
+#include <span>
 #include <vector>
 
 /// What the week board shows, in words: a pure function of the plan.
@@ -58,9 +59,13 @@ struct WeekView
     [[nodiscard]] bool isEmpty() const;
 };
 
-/// @param cards  of the lifter in the week that begins on `monday`; others are left out
+[[nodiscard]] CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sources);
+
+/// @param cards    of the lifter in the week that begins on `monday`, by day and position; others
+///                 are left out
+/// @param sources  from which they were resolved
 [[nodiscard]] WeekView weekView(
-    const std::vector<core::Card> &cards, const core::PlanSources &sources, QDate monday);
+    std::span<const core::ResolvedCard> cards, const core::PlanSources &sources, QDate monday);
 
 enum class Effort { sign, words };
 

@@ -45,7 +45,13 @@ BlockDesk::BlockDesk(OpenRoster &roster, Estimates &estimates, LifterHistory &hi
     m_menu->addSeparator();
     add(tr("Save block as &template…"), tr("Ctrl+Shift+S"), &BlockDesk::saveTemplate, true);
     add(tr("&Lay out a template…"), tr("Ctrl+L"), &BlockDesk::layTemplate, false);
-    connect(m_menu, &QMenu::aboutToShow, this, &BlockDesk::refresh);
+    connect(&selection, &Selection::lifterChanged, this, &BlockDesk::refresh);
+    connect(&selection, &Selection::weekChanged, this, &BlockDesk::refresh);
+    connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
+        if (change.has<core::Block, core::Lifter>(lifter()))
+            refresh();
+    });
+    refresh();
 }
 
 template <class Slot>

@@ -44,6 +44,7 @@ private:
     void layTemplate();
     void carryForward();
     void copyWeek();
+    /// What cannot be done now is greyed in the menu, and its keys are somebody else's.
     void refresh();
 
     template <class Slot>

@@ -51,13 +51,23 @@ public:
     }
 
 private:
+    [[nodiscard]] core::WeekSheet sheetOf(const core::Lifter &lifter) const
+    {
+        std::vector<core::Card> own;
+        for (const core::Card &card : m_batch.cards)
+            if (card.lifter == lifter.id)
+                own.push_back(card);
+        const auto resolved = core::resolveCards(
+            std::move(own), {lifter, m_batch.variations, [&](core::Lift lift) {
+                                 const auto found = m_batch.estimates.find({lifter.id, lift});
+                                 return found == m_batch.estimates.end() ? nullptr : &found->second;
+                             }});
+        return core::weekSheet(lifter, m_batch.monday, resolved, m_batch.variations);
+    }
+
     void handOut(const core::Lifter &lifter)
     {
-        const core::WeekSheet sheet = core::weekSheet(
-            lifter, m_batch.monday, m_batch.cards, m_batch.variations, [&](core::Lift lift) {
-                const auto found = m_batch.estimates.find({lifter.id, lift});
-                return found == m_batch.estimates.end() ? nullptr : &found->second;
-            });
+        const core::WeekSheet sheet = sheetOf(lifter);
         if (sheet.days.empty()) {
             m_summary.withoutPlan << lifter.name;
             return;
@@ -75,7 +85,7 @@ private:
         }
         if (m_batch.kinds.pdf) {
             const QString path = m_folder.filePath(name + QStringLiteral(".pdf"));
-            writePlanPdf(path, sheet, m_batch.paper);
+            writePlanPdf(path, layOut(sheet, m_batch.paper));
             m_summary.files << path;
         }
         if (m_batch.kinds.calendar) {

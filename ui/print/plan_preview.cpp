@@ -38,13 +38,13 @@ PaperSize rememberedPaper()
 PlanPreview::PlanPreview(core::WeekSheet sheet, QWidget *parent)
     : QDialog(parent)
     , m_sheet(std::move(sheet))
-    , m_paper(rememberedPaper())
+    , m_laidOut(layOut(m_sheet, rememberedPaper()))
     , m_printer(QPrinter::HighResolution)
     , m_preview(new QPrintPreviewWidget(&m_printer, this))
     , m_message(new QLabel(this))
 {
     setWindowTitle(tr("Print the week of %1").arg(m_sheet.lifter));
-    m_printer.setPageSize(pageSize(m_paper));
+    m_printer.setPageSize(pageSize(m_laidOut.paper));
     m_printer.setFullPage(true);
     m_message->setWordWrap(true);
     m_message->hide();
@@ -56,7 +56,7 @@ PlanPreview::PlanPreview(core::WeekSheet sheet, QWidget *parent)
     resize(820, 900);
 
     connect(m_preview, &QPrintPreviewWidget::paintRequested, this, [this](QPrinter *printer) {
-        if (!print(*printer, m_sheet, m_paper)) {
+        if (!print(*printer, m_laidOut)) {
             m_message->setText(tr("The preview could not be drawn."));
             m_message->show();
         }
@@ -76,7 +76,7 @@ QWidget *PlanPreview::makeBar()
     auto *paperLabel = new QLabel(tr("&Paper"), bar);
     m_papers = new QComboBox(bar);
     m_papers->addItems({tr("A4"), tr("Letter")});
-    m_papers->setCurrentIndex(int(m_paper));
+    m_papers->setCurrentIndex(int(m_laidOut.paper));
     paperLabel->setBuddy(m_papers);
     connect(m_papers, &QComboBox::activated, this,
         [this](int index) { choosePaper(PaperSize(index)); });
@@ -127,7 +127,7 @@ QWidget *PlanPreview::makeBar()
 
 void PlanPreview::choosePaper(PaperSize paper)
 {
-    m_paper = paper;
+    m_laidOut = layOut(m_sheet, paper);
     m_papers->setCurrentIndex(int(paper));
     QSettings().setValue(kPaperKey, int(paper));
     m_printer.setPageSize(pageSize(paper));
@@ -142,7 +142,7 @@ void PlanPreview::showPage(int page)
 
 bool PlanPreview::savePdf(const QString &path)
 try {
-    writePlanPdf(path, m_sheet, m_paper);
+    writePlanPdf(path, m_laidOut);
     m_message->setText(tr("Saved as %1.").arg(QDir::toNativeSeparators(path)));
     m_message->show();
     return true;
@@ -174,7 +174,7 @@ void PlanPreview::askForPrinter()
     dialog.setWindowTitle(tr("Print the week"));
     if (dialog.exec() != QDialog::Accepted)
         return;
-    if (print(m_printer, m_sheet, m_paper)) {
+    if (print(m_printer, m_laidOut)) {
         accept();
         return;
     }

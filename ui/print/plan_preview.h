@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/loads/week_sheet.h"
-#include "ui/print/paper.h"
+#include "ui/print/sheet_layout.h"
 
 #include <QDialog>
 #include <QPrinter>
@@ -31,7 +31,7 @@ private:
     void showPage(int page);
 
     core::WeekSheet m_sheet;
-    PaperSize m_paper;
+    LaidOutSheet m_laidOut; ///< on the paper chosen
     QPrinter m_printer;
     QPrintPreviewWidget *m_preview;
     QComboBox *m_papers = nullptr;

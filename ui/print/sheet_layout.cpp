@@ -412,11 +412,12 @@ private:
 
 } // namespace
 
-std::vector<SheetPage> layOut(const core::WeekSheet &sheet, PaperSize paper)
+LaidOutSheet layOut(const core::WeekSheet &sheet, PaperSize paper)
 {
     std::vector<SheetPage> roomy = SheetSetter(sheet, paper, kRoomyRow).setAll();
     std::vector<SheetPage> tight = SheetSetter(sheet, paper, kTightRow).setAll();
-    return tight.size() < roomy.size() ? tight : roomy;
+    return {Text::tr("Plan of %1, %2").arg(sheet.lifter, sheet.week), paper,
+        tight.size() < roomy.size() ? std::move(tight) : std::move(roomy)};
 }
 
 } // namespace ui

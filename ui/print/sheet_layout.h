@@ -33,8 +33,16 @@ struct SheetPage
 /// Margins that every usual printer can print.
 inline constexpr double kSheetMargin = 30.0 * kTwipsPerPoint;
 
-/// The whole sheet, at least one page. A day or a card that does not fit goes on overleaf under its
-/// own heading; nothing is cut off.
-[[nodiscard]] std::vector<SheetPage> layOut(const core::WeekSheet &sheet, PaperSize paper);
+/// A sheet on its paper, ready for a printer, a file or a preview.
+struct LaidOutSheet
+{
+    QString title; ///< "Plan of Ada Example, 4 May to 10 May 2026"
+    PaperSize paper = PaperSize::a4;
+    std::vector<SheetPage> pages; ///< at least one
+};
+
+/// The whole sheet. A day or a card that does not fit goes on overleaf under its own heading;
+/// nothing is cut off.
+[[nodiscard]] LaidOutSheet layOut(const core::WeekSheet &sheet, PaperSize paper);
 
 } // namespace ui

@@ -44,17 +44,17 @@ void paint(QPainter &painter, const SheetPage &page)
     }
 }
 
-bool print(QPrinter &printer, const core::WeekSheet &sheet, PaperSize paper)
+bool print(QPrinter &printer, const LaidOutSheet &sheet)
 {
     printer.setFullPage(true);
     printer.setPageOrientation(QPageLayout::Portrait);
-    printer.setPageSize(pageSize(paper));
+    printer.setPageSize(pageSize(sheet.paper));
     QPainter painter;
     if (!painter.begin(&printer))
         return false;
     const double scale = double(printer.resolution()) / kTwipsPerInch;
     bool first = true;
-    for (const SheetPage &page : layOut(sheet, paper)) {
+    for (const SheetPage &page : sheet.pages) {
         if (!first && !printer.newPage())
             return false;
         first = false;
@@ -65,7 +65,7 @@ bool print(QPrinter &printer, const core::WeekSheet &sheet, PaperSize paper)
     return painter.end();
 }
 
-void writePlanPdf(const QString &path, const core::WeekSheet &sheet, PaperSize paper)
+void writePlanPdf(const QString &path, const LaidOutSheet &sheet)
 {
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
@@ -73,13 +73,13 @@ void writePlanPdf(const QString &path, const core::WeekSheet &sheet, PaperSize p
     {
         QPdfWriter writer(&file);
         writer.setResolution(kTwipsPerInch);
-        writer.setPageSize(pageSize(paper));
+        writer.setPageSize(pageSize(sheet.paper));
         writer.setPageMargins({});
-        writer.setTitle(Text::tr("Plan of %1, %2").arg(sheet.lifter, sheet.week));
+        writer.setTitle(sheet.title);
         writer.setCreator(QStringLiteral("Benchwright"));
         QPainter painter(&writer);
         bool first = true;
-        for (const SheetPage &page : layOut(sheet, paper)) {
+        for (const SheetPage &page : sheet.pages) {
             if (!first)
                 writer.newPage();
             first = false;

@@ -162,7 +162,8 @@ QVariant RosterWeekModel::headerData(int section, Qt::Orientation orientation, i
 
 Qt::ItemFlags RosterWeekModel::flags(const QModelIndex &index) const
 {
-    return QAbstractTableModel::flags(index) | Qt::ItemIsEditable;
+    const Qt::ItemFlags flags = QAbstractTableModel::flags(index);
+    return index.isValid() ? flags | Qt::ItemIsEditable : flags;
 }
 
 std::vector<core::Card> RosterWeekModel::cardsAt(const QModelIndex &index) const

@@ -1,8 +1,8 @@
 #include "ui/window/roster_view.h"
 
-#include "core/domain/week.h"
 #include "core/loads/week_sheet.h"
 #include "ui/board/week_board_page.h"
+#include "ui/board/week_plan.h"
 #include "ui/handout/hand_out_dialog.h"
 #include "ui/importing/import_dialog.h"
 #include "ui/lifters/lifter_header.h"
@@ -169,10 +169,8 @@ void RosterView::printPlan()
     if (!lifter)
         return;
     const QDate monday = m_selection.monday();
-    const core::WeekSheet sheet = core::weekSheet(*lifter, monday,
-        m_roster.cards(lifter->id, monday, monday.addDays(core::kWeekDays - 1)),
-        m_roster.variations(),
-        [this, id = lifter->id](core::Lift lift) { return m_estimates.of(id, lift); });
+    const core::WeekSheet sheet =
+        core::weekSheet(*lifter, monday, m_board->plan().resolved(), m_roster.variations());
     if (sheet.days.empty()) {
         Q_EMIT said(tr("Nothing is planned for %1 in the week from %2. Put cards on the week board "
                        "first, then print.")

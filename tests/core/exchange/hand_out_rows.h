@@ -39,8 +39,9 @@ struct PlannedWeek
 
     [[nodiscard]] core::WeekSheet sheet() const
     {
-        return core::weekSheet(
-            lifter, kMonday, cards, catalogue, [](core::Lift) { return nullptr; });
+        return core::weekSheet(lifter, kMonday,
+            core::resolveCards(cards, {lifter, catalogue, [](core::Lift) { return nullptr; }}),
+            catalogue);
     }
 
     [[nodiscard]] QJsonObject data() const

@@ -204,4 +204,8 @@ TEST(ResolvedCards, SuggestsWhatWasLastUsedElseTheUsualReps)
     const std::vector<Card> earlier{
         card(-7, u"4x2 @7"_qs), card(-14, u"5x1 @6"_qs), card(1, u"1x1 @9"_qs), card(-1, {})};
     EXPECT_EQ(suggestedSetLine(tempo, earlier, kDay), u"4x2 @7"_qs);
+
+    const std::vector<Card> old{card(-kSuggestionDays, u"4x2 @7"_qs)};
+    EXPECT_EQ(suggestedSetLine(tempo, old, kDay), u"4x2 @7"_qs);
+    EXPECT_EQ(suggestedSetLine(tempo, old, kDay.addDays(1)), u"3x3 @8"_qs);
 }

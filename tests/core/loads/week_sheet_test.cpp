@@ -68,8 +68,10 @@ protected:
 
     WeekSheet sheet() const
     {
-        return weekSheet(lifter, kMonday, cards, variations,
-            [this](Lift lift) { return lift == Lift::bench ? &bench : nullptr; });
+        const auto estimateOf = [this](
+                                    Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
+        return weekSheet(
+            lifter, kMonday, resolveCards(cards, {lifter, variations, estimateOf}), variations);
     }
 
     Lifter lifter;
@@ -173,13 +175,12 @@ TEST_F(WeekSheetTest, TheSameCautionIsSaidOnceAWeek)
     EXPECT_THAT(made.days[1].cards[0].cautions, IsEmpty());
 }
 
-TEST_F(WeekSheetTest, DaysRunFromMondayAndOtherLiftersCardsStayOut)
+TEST_F(WeekSheetTest, DaysRunFromMondayAndOtherWeeksCardsStayOut)
 {
     add(0, kBench, QStringLiteral("1x1 100kg"));
     add(6, kBench, QStringLiteral("1x1 100kg"));
     add(7, kBench, QStringLiteral("1x1 100kg"));
-    add(3, kBench, QStringLiteral("1x1 100kg"));
-    cards.back().lifter = LifterId{2};
+    add(-1, kBench, QStringLiteral("1x1 100kg"));
     const WeekSheet made = sheet();
     ASSERT_EQ(made.days.size(), 2U);
     EXPECT_EQ(made.days[1].day, u"Sunday 10 May");

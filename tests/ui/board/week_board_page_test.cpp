@@ -1,3 +1,4 @@
+#include "core/loads/week_sheet.h"
 #include "tests/ui/board/board_roster.h"
 #include "ui/board/advice_panel.h"
 #include "ui/board/board_drag.h"
@@ -7,6 +8,7 @@
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_board_page.h"
 #include "ui/board/week_grid.h"
+#include "ui/board/week_plan.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -134,6 +136,18 @@ TEST_F(WeekBoardPageTest, ACardIsAddedAndFilledByKeyboardAlone)
     EXPECT_THAT(focusedCard()->card().lines[0].effort.toStdString(), HasSubstr("@"));
 }
 
+TEST_F(WeekBoardPageTest, ThePaperHasTheLoadsThatTheBoardShows)
+{
+    add("competition bench");
+    setSets("4x3 @8");
+    ASSERT_TRUE(focusedCard());
+    const core::WeekSheet sheet = core::weekSheet(*roster.session.lifter(roster.lifter),
+        roster.monday, page.plan().resolved(), roster.session.variations());
+    ASSERT_EQ(sheet.days.size(), 1u);
+    EXPECT_EQ(sheet.days[0].cards[0].sets[0].load + QStringLiteral(" kg"),
+        focusedCard()->card().lines[0].load);
+}
+
 TEST_F(WeekBoardPageTest, TypingOnAnEmptySlotFindsAVariation)
 {
     type("f");
@@ -149,7 +163,7 @@ TEST_F(WeekBoardPageTest, EscapeInTheSearchGoesBackToThePlaceOnTheBoard)
     press(Qt::Key_Insert);
     type("tempo");
     press(Qt::Key_Escape);
-    EXPECT_EQ(grid->current(), (BoardPlace{1, 0}));
+    EXPECT_EQ(grid->choice().place(), (BoardPlace{1, 0}));
     EXPECT_TRUE(grid->isAncestorOf(QApplication::focusWidget()));
     EXPECT_THAT(cards(), IsEmpty());
 }
@@ -190,7 +204,7 @@ TEST_F(WeekBoardPageTest, ArrowsWalkAndAltArrowsMoveTheCard)
     press(Qt::Key_Right, Qt::AltModifier);
     EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 1x1", "feet_up 2:0 2x2"));
     ASSERT_TRUE(focusedCard());
-    EXPECT_EQ(grid->current(), (BoardPlace{2, 0}));
+    EXPECT_EQ(grid->choice().place(), (BoardPlace{2, 0}));
 }
 
 TEST_F(WeekBoardPageTest, MovesOfACardByKeyThatFollowEachOtherAreOneStep)
@@ -328,7 +342,7 @@ TEST_F(WeekBoardPageTest, FollowsTheSelectionAndSaysWhenNobodyIsChosen)
     add("close");
     const auto other = roster.addLifter(QStringLiteral("Bo"), core::TouchStyle::sinking);
     roster.selection.setLifter(other);
-    EXPECT_EQ(grid->current(), (BoardPlace{0, 0}));
+    EXPECT_EQ(grid->choice().place(), (BoardPlace{0, 0}));
     grid->focusPlace({0, 0});
     EXPECT_FALSE(focusedCard());
 
@@ -397,7 +411,7 @@ TEST_F(WeekBoardPageTest, SeveralCardsAreCopiedToAnotherDayAsText)
     add("feet up");
     setSets("3x8 @7");
     press(Qt::Key_Up, Qt::ShiftModifier);
-    EXPECT_EQ(grid->chosen().size(), 2u);
+    EXPECT_EQ(grid->choice().forAction().size(), 2u);
     press(Qt::Key_C, Qt::ControlModifier);
     EXPECT_THAT(QApplication::clipboard()->text().toStdString(), HasSubstr(": 3x8 @7"));
     grid->focusPlace({3, 0});
@@ -405,7 +419,7 @@ TEST_F(WeekBoardPageTest, SeveralCardsAreCopiedToAnotherDayAsText)
     EXPECT_THAT(cards(),
         ElementsAre(
             "comp 0:0 1x1 @8", "feet_up 0:1 3x8 @7", "comp 3:0 1x1 @8", "feet_up 3:1 3x8 @7"));
-    EXPECT_EQ(grid->chosen().size(), 2u) << "what was pasted is chosen";
+    EXPECT_EQ(grid->choice().forAction().size(), 2u) << "what was pasted is chosen";
     EXPECT_EQ(roster.session.steps().undoText(), QStringLiteral("Paste 2 cards"));
     press(Qt::Key_X, Qt::ControlModifier);
     EXPECT_THAT(cards(), ElementsAre("comp 0:0 1x1 @8", "feet_up 0:1 3x8 @7"));

@@ -44,10 +44,9 @@ protected:
 
     WeekView view(const std::vector<core::Card> &cards)
     {
-        return weekView(cards,
-            {m_lifter, m_variations,
-                [this](core::Lift lift) { return lift == core::Lift::bench ? &m_bench : nullptr; }},
-            kMonday);
+        const core::PlanSources sources{m_lifter, m_variations,
+            [this](core::Lift lift) { return lift == core::Lift::bench ? &m_bench : nullptr; }};
+        return weekView(core::resolveCards(cards, sources), sources, kMonday);
     }
 
     core::Lifter m_lifter;

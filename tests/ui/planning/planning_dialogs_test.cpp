@@ -12,6 +12,7 @@
 #include "ui/planning/what_if_view.h"
 #include "ui/roster/lifter_history.h"
 
+#include <QAction>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -180,6 +181,38 @@ TEST_F(PlanningTest, WhatIfSetsBothPlansSideBySide)
     EXPECT_EQ(rows[0].current, QStringLiteral("140 kg (134 to 146)"));
     EXPECT_EQ(rows[0].difference, QStringLiteral("+1.0 % (\u22120.2 to +2.0)"));
     EXPECT_EQ(rows[0].fatigue, QStringLiteral("100 % \u2192 112 %"));
+}
+
+TEST_F(PlanningTest, ActionsOfABlockFollowLifterWeekAndBlocks)
+{
+    QWidget window;
+    const BlockDesk desk(roster.session, roster.estimates, history, roster.selection, &window);
+    const auto isEnabled = [&window](const QKeySequence &keys) {
+        for (const QAction *action : window.actions())
+            if (action->shortcut() == keys)
+                return action->isEnabled();
+        ADD_FAILURE() << "no action on " << keys.toString().toStdString();
+        return false;
+    };
+    const QKeySequence edit(QStringLiteral("Ctrl+Shift+B")), make(QStringLiteral("Ctrl+B"));
+    EXPECT_TRUE(isEnabled(make));
+    EXPECT_FALSE(isEnabled(edit)) << "no block yet";
+    putBlock(2);
+    EXPECT_TRUE(isEnabled(edit)) << "without the menu having been opened";
+    roster.selection.setWeekOf(roster.monday.addDays(14));
+    EXPECT_FALSE(isEnabled(edit)) << "the week after its last";
+    roster.selection.setWeekOf(roster.monday.addDays(7));
+    EXPECT_TRUE(isEnabled(edit));
+    ASSERT_TRUE(roster.session.undo());
+    EXPECT_FALSE(isEnabled(edit));
+    ASSERT_TRUE(roster.session.redo());
+
+    const core::LifterId bo = roster.addLifter(QStringLiteral("Bo"), core::TouchStyle::soft);
+    roster.selection.setLifter(bo);
+    EXPECT_FALSE(isEnabled(edit)) << "another lifter's";
+    EXPECT_TRUE(isEnabled(make));
+    roster.selection.setLifter({});
+    EXPECT_FALSE(isEnabled(make));
 }
 
 TEST_F(PlanningTest, TheRibbonTurnsTheWeekAndNamesTheBlock)

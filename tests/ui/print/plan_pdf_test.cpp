@@ -37,7 +37,7 @@ protected:
 
 TEST_F(PlanPdf, HoldsNameLoadsPlatesAndCautionsAsText)
 {
-    writePlanPdf(path("plan.pdf"), sample::sheet(2, 2, 3), PaperSize::a4);
+    writePlanPdf(path("plan.pdf"), layOut(sample::sheet(2, 2, 3), PaperSize::a4));
     const std::string text = run(QStringLiteral("pdftotext"),
         {QStringLiteral("-layout"), path("plan.pdf"), QStringLiteral("-")});
     for (const char *words : {"Ada Example", "4 May to 10 May 2026", "Off-chest pause bench",
@@ -48,13 +48,13 @@ TEST_F(PlanPdf, HoldsNameLoadsPlatesAndCautionsAsText)
 
 TEST_F(PlanPdf, IsOnThePaperAskedFor)
 {
-    writePlanPdf(path("a4.pdf"), sample::sheet(1, 1, 1), PaperSize::a4);
-    writePlanPdf(path("letter.pdf"), sample::sheet(7, 4, 5), PaperSize::letter);
+    writePlanPdf(path("a4.pdf"), layOut(sample::sheet(1, 1, 1), PaperSize::a4));
+    writePlanPdf(path("letter.pdf"), layOut(sample::sheet(7, 4, 5), PaperSize::letter));
     // ISO 216: 210 x 297 mm = 595.28 x 841.89 pt; ANSI/ASME Y14.1: 8.5 x 11 in = 612 x 792 pt.
     EXPECT_THAT(run(QStringLiteral("pdfinfo"), {path("a4.pdf")}), HasSubstr("595 x 842 pts (A4)"));
     const std::string letter = run(QStringLiteral("pdfinfo"), {path("letter.pdf")});
     EXPECT_THAT(letter, HasSubstr("612 x 792 pts (letter)"));
-    const size_t pages = layOut(sample::sheet(7, 4, 5), PaperSize::letter).size();
+    const size_t pages = layOut(sample::sheet(7, 4, 5), PaperSize::letter).pages.size();
     EXPECT_THAT(letter, testing::ContainsRegex("Pages: +" + std::to_string(pages)));
     EXPECT_THAT(letter, HasSubstr("Plan of Ada Example, 4 May to 10 May 2026"));
 }
@@ -62,7 +62,7 @@ TEST_F(PlanPdf, IsOnThePaperAskedFor)
 TEST_F(PlanPdf, AFolderThatIsNotThereIsNamedWithTheRemedy)
 {
     try {
-        writePlanPdf(path("nowhere/plan.pdf"), sample::sheet(1, 1, 1), PaperSize::a4);
+        writePlanPdf(path("nowhere/plan.pdf"), layOut(sample::sheet(1, 1, 1), PaperSize::a4));
         FAIL() << "no error";
     } catch (const core::StorageError &e) {
         EXPECT_THAT(e.words().toStdString(), HasSubstr("nowhere/plan.pdf"));
@@ -77,7 +77,8 @@ TEST_F(PlanPdf, PreviewShowsEveryPageOnThePaperChosen)
     preview.show();
     const auto *pages = preview.findChild<QPrintPreviewWidget *>();
     ASSERT_NE(pages, nullptr);
-    EXPECT_EQ(pages->pageCount(), int(layOut(sample::sheet(7, 4, 5), PaperSize::letter).size()));
+    EXPECT_EQ(
+        pages->pageCount(), int(layOut(sample::sheet(7, 4, 5), PaperSize::letter).pages.size()));
     EXPECT_EQ(preview.findChild<QComboBox *>()->currentText(), u"Letter");
     EXPECT_TRUE(preview.savePdf(path("preview.pdf")));
     EXPECT_TRUE(QFile::exists(path("preview.pdf")));

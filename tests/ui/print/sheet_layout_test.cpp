@@ -80,21 +80,21 @@ INSTANTIATE_TEST_SUITE_P(Papers, SheetLayout, testing::Values(PaperSize::a4, Pap
 
 TEST_P(SheetLayout, AUsualWeekIsOnePage)
 {
-    const auto pages = layOut(sample::sheet(3, 3, 3), GetParam());
+    const auto pages = layOut(sample::sheet(3, 3, 3), GetParam()).pages;
     EXPECT_EQ(pages.size(), 1U);
     expectSound(pages, GetParam());
 }
 
 TEST_P(SheetLayout, AnEmptyWeekSaysSo)
 {
-    const auto pages = layOut(sample::sheet(0, 0, 0), GetParam());
+    const auto pages = layOut(sample::sheet(0, 0, 0), GetParam()).pages;
     ASSERT_EQ(pages.size(), 1U);
     EXPECT_TRUE(allWords(pages).contains(QStringLiteral("No work is planned this week.")));
 }
 
 TEST_P(SheetLayout, EverySetHasItsLoadAndFourBoxes)
 {
-    const auto pages = layOut(sample::sheet(7, 4, 5), GetParam());
+    const auto pages = layOut(sample::sheet(7, 4, 5), GetParam()).pages;
     EXPECT_GT(pages.size(), 1U);
     expectSound(pages, GetParam());
     EXPECT_EQ(count(pages, QStringLiteral("122.5")), 7 * 4 * 5);
@@ -108,7 +108,7 @@ TEST_P(SheetLayout, EverySetHasItsLoadAndFourBoxes)
 TEST_P(SheetLayout, ACardIsNotTornApartWhenItFitsOverleaf)
 {
     for (int sets = 1; sets < 20; ++sets) {
-        const auto pages = layOut(sample::sheet(4, 2, sets), GetParam());
+        const auto pages = layOut(sample::sheet(4, 2, sets), GetParam()).pages;
         for (const SheetPage &page : pages) {
             const auto loads = std::count_if(page.texts.begin(), page.texts.end(),
                 [](const SheetText &text) { return text.text == u"122.5"; });
@@ -119,7 +119,7 @@ TEST_P(SheetLayout, ACardIsNotTornApartWhenItFitsOverleaf)
 
 TEST_P(SheetLayout, ACardLongerThanAPageGoesOnUnderItsDay)
 {
-    const auto pages = layOut(sample::sheet(1, 1, 150), GetParam());
+    const auto pages = layOut(sample::sheet(1, 1, 150), GetParam()).pages;
     EXPECT_GE(pages.size(), 3U);
     expectSound(pages, GetParam());
     EXPECT_EQ(count(pages, QStringLiteral("122.5")), 150);
@@ -136,7 +136,7 @@ TEST_P(SheetLayout, LongNamesAndNotesAreWhole)
         QStringLiteral("Breathe, settle, then lower evenly. ").repeated(200);
     sheet.days[1].cards[0].sets[0].plates =
         QStringLiteral("6 x 25 + 20 + 15 + 10 + 5 + 2.5 + 1.25 + 0.5 + 0.25");
-    const auto pages = layOut(sheet, GetParam());
+    const auto pages = layOut(sheet, GetParam()).pages;
     expectSound(pages, GetParam());
     EXPECT_EQ(allWords(pages).count(QStringLiteral("Breathe")), 200);
     EXPECT_EQ(allWords(pages).count(u'Ж'), 120);

@@ -2,6 +2,7 @@
 #include "ui/roster_week/roster_week_model.h"
 #include "ui/roster_week/roster_week_page.h"
 
+#include <QAbstractItemModelTester>
 #include <QApplication>
 #include <QClipboard>
 #include <QPlainTextEdit>
@@ -51,6 +52,8 @@ protected:
     core::LifterId bea;
     RosterWeekPage page{roster.session, roster.estimates, roster.selection};
     QString said;
+    QAbstractItemModelTester tester{
+        &page.model(), QAbstractItemModelTester::FailureReportingMode::Fatal};
 };
 
 } // namespace
@@ -93,6 +96,23 @@ TEST_F(RosterWeekTest, ADayIsCopiedToAnotherLifterAndCut)
     QTest::keyClick(&page.table(), Qt::Key_V, Qt::ControlModifier);
     EXPECT_THAT(said.toStdString(), HasSubstr("no variation"));
     EXPECT_TRUE(roster.cards().isEmpty());
+}
+
+TEST_F(RosterWeekTest, LiftersComeAndGoInTheirOrder)
+{
+    ASSERT_EQ(page.model().rowCount(), 2);
+    const core::LifterId abe = roster.addLifter(QStringLiteral("Abe"), core::TouchStyle::soft);
+    ASSERT_EQ(page.model().rowCount(), 3);
+    EXPECT_EQ(page.model().lifterAt(0), abe);
+    core::Edit archived;
+    archived.lifters.before = {*roster.session.lifter(bea)};
+    archived.lifters.after = archived.lifters.before;
+    archived.lifters.after[0].archived = true;
+    ASSERT_TRUE(roster.session.perform(QStringLiteral("Archive"), archived));
+    ASSERT_EQ(page.model().rowCount(), 2);
+    EXPECT_EQ(page.model().lifterAt(1), roster.lifter);
+    roster.selection.setWeekOf(roster.monday.addDays(7));
+    EXPECT_EQ(page.model().dayAt(0), roster.monday.addDays(7));
 }
 
 TEST_F(RosterWeekTest, CardsThatStayKeepTheirIds)

@@ -1,0 +1,87 @@
+#include "ui/board/card_editing.h"
+
+#include "core/notation/set_line.h"
+#include "ui/board/card_widget.h"
+#include "ui/board/week_plan.h"
+
+namespace ui {
+
+namespace {
+
+std::optional<CardEditor::Refusal> checkSets(const QString &text)
+{
+    const core::ParsedSetLines parsed = core::parseSetLines(text);
+    if (!parsed.error)
+        return std::nullopt;
+    const QStringList rows = text.split(u'\n');
+    int position = parsed.error->column - 1;
+    for (int row = 0; row + 1 < parsed.error->line; ++row)
+        position += int(rows[row].size()) + 1;
+    return CardEditor::Refusal{position, parsed.error->words};
+}
+
+std::optional<CardEditor::Refusal> checkNote(const QString &)
+{
+    return std::nullopt;
+}
+
+} // namespace
+
+CardEditing::CardEditing(WeekPlan &plan, QWidget &board)
+    : m_plan(plan)
+    , m_board(board)
+{
+    connect(&plan, &WeekPlan::settling, this, [this] {
+        if (m_editor)
+            m_editor->takeAsItStands();
+    });
+    connect(&plan, &WeekPlan::changed, this, [this] {
+        if (m_editor && !m_plan.places().placeOf(m_card))
+            m_editor->deleteLater();
+    });
+}
+
+bool CardEditing::finish()
+{
+    return !m_editor || m_editor->take();
+}
+
+void CardEditing::open(const CardWidget &card, Field field, const QString &typed)
+{
+    const CardView &view = card.card();
+    const bool isSets = field == Field::sets;
+    m_card = view.id;
+    m_field = field;
+    m_editor = new CardEditor(isSets ? checkSets : checkNote,
+        isSets ? tr("Sets of %1").arg(view.name) : tr("Note on %1").arg(view.name), &m_board,
+        m_board.window());
+    connect(m_editor, &CardEditor::taken, this, &CardEditing::store);
+    connect(m_editor, &CardEditor::left, this, [this, id = view.id] { Q_EMIT left(id); });
+    if (isSets)
+        m_editor->setCompletions([this](const QString &text, int cursor) {
+            return core::completions(text, cursor, m_plan.catalogue());
+        });
+    const QString kept = isSets ? view.setLine : view.note;
+    moveOver(card);
+    m_editor->open(typed.isEmpty() ? kept : typed);
+}
+
+void CardEditing::moveOver(const CardWidget &card)
+{
+    if (!m_editor)
+        return;
+    const QRect field = m_field == Field::sets ? card.setsField() : card.noteField();
+    m_editor->moveTo(field.translated(card.pos()).adjusted(-4, -3, 4, 3));
+}
+
+void CardEditing::store(const QString &text)
+{
+    if (m_field == Field::note) {
+        m_plan.setNote(m_card, text.trimmed());
+        return;
+    }
+    const core::ParsedSetLines parsed = core::parseSetLines(text);
+    m_plan.setSetLine(m_card, parsed.error ? text : core::setLineText(parsed.lines));
+}
+
+} // namespace ui

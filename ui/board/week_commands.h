@@ -1,0 +1,46 @@
+#pragma once
+
+#include "ui/board/board_keys.h"
+
+#include <QObject>
+
+namespace ui {
+
+class WeekGrid;
+class WeekPlan;
+
+/// Carries out what keys and menu of the week grid ask for: on the plan, and where the focus goes
+/// and what is chosen afterwards.
+class WeekCommands : public QObject
+{
+    Q_OBJECT
+
+public:
+    WeekCommands(WeekPlan &plan, WeekGrid &grid);
+
+Q_SIGNALS:
+    /// A variation is wanted where the grid would add it; `typed` begins the search.
+    void addRequested(const QString &typed);
+    /// Why something was not done.
+    void said(const QString &words);
+
+private:
+    void run(const GoTo &command);
+    void run(const ExtendTo &command);
+    void run(const ChooseAll &command);
+    void run(const ChooseNone &command);
+    void run(const CopyCards &command);
+    void run(const CutCards &command);
+    void run(const PasteCards &command);
+    void run(const MoveCardTo &command);
+    void run(const EditSets &command);
+    void run(const EditNote &command);
+    void run(const RemoveCard &command);
+    void run(const DuplicateCard &command);
+    void run(const AddCard &command);
+
+    WeekPlan &m_plan;
+    WeekGrid &m_grid;
+};
+
+} // namespace ui
