@@ -13,6 +13,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QLockFile>
+#include <atomic>
 
 namespace core {
 
@@ -101,7 +102,7 @@ struct RosterFile::Impl
     std::unique_ptr<QLockFile> lock; // let go after the connection is closed
     Database db;
     QString backupTrouble;
-    std::array<qint64, kRowKindCount> lastIds{}; ///< in the order of kRowKinds
+    std::array<std::atomic<qint64>, kRowKindCount> lastIds{}; ///< in the order of kRowKinds
 };
 
 RosterFile::RosterFile(std::unique_ptr<Impl> impl)
