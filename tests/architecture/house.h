@@ -29,7 +29,7 @@ inline const Arrows kHouse{
             "ui/roster"}},
     {"ui/planning", {"core/domain", "core/loads", "core/plan", "ui/look", "ui/roster"}},
     {"ui/print", {"core/domain", "core/exchange", "core/loads", "ui/look"}},
-    {"ui/returns", {"core/domain", "core/exchange", "ui/look", "ui/roster"}},
+    {"ui/returns", {"core/exchange", "ui/look", "ui/roster"}},
     {"ui/roster_week",
         {"core/domain", "core/loads", "core/notation", "core/plan", "ui/look", "ui/roster"}},
     {"ui/squad", {"core/domain", "core/review", "ui/look", "ui/roster"}},
