@@ -28,7 +28,7 @@ inline const Arrows kHouse{
         {"core/advice", "core/domain", "core/log", "core/notation", "core/plan", "ui/look",
             "ui/roster"}},
     {"ui/planning", {"core/domain", "core/loads", "core/plan", "ui/look", "ui/roster"}},
-    {"ui/print", {"core/domain", "core/exchange", "core/loads", "ui/look"}},
+    {"ui/print", {"core/domain", "core/exchange", "core/loads", "core/storage", "ui/look"}},
     {"ui/returns", {"core/exchange", "ui/look", "ui/roster"}},
     {"ui/roster_week",
         {"core/domain", "core/loads", "core/notation", "core/plan", "ui/look", "ui/roster"}},

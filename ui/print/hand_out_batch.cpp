@@ -1,13 +1,16 @@
 #include "ui/print/hand_out_batch.h"
 
 #include "core/domain/storage_error.h"
+#include "core/domain/week.h"
 #include "core/exchange/calendar.h"
 #include "core/exchange/hand_out.h"
+#include "core/storage/roster_store.h"
 #include "ui/look/text.h"
 #include "ui/print/sheet_painter.h"
 
 #include <QDir>
 #include <QSaveFile>
+#include <algorithm>
 
 namespace ui {
 
@@ -31,12 +34,12 @@ public:
     {
     }
 
-    HandOutSummary run(const GoOn &goOn)
+    HandOutSummary run(const core::Watch &watch)
     {
-        int done = 0;
+        double done = 0.0;
         try {
             for (const core::Lifter &lifter : m_batch.lifters) {
-                if (!goOn(done++)) {
+                if (!watch.goesOn(done++ / double(m_batch.lifters.size()))) {
                     m_summary.cancelled = true;
                     break;
                 }
@@ -55,8 +58,7 @@ private:
     {
         const core::WeekSheet sheet = core::weekSheet(
             lifter, m_batch.monday, m_batch.cards, m_batch.variations, [&](core::Lift lift) {
-                const auto found = m_batch.estimates.find({lifter.id, lift});
-                return found == m_batch.estimates.end() ? nullptr : &found->second;
+                return m_batch.estimateOf ? m_batch.estimateOf(lifter.id, lift) : nullptr;
             });
         if (sheet.days.empty()) {
             m_summary.withoutPlan << lifter.name;
@@ -103,9 +105,22 @@ private:
 
 } // namespace
 
-HandOutSummary writeHandOuts(const HandOutBatch &batch, const GoOn &goOn)
+void HandOutBatch::takeFrom(const core::RosterReader &roster, std::span<const core::LifterId> who)
 {
-    return Writer(batch).run(goOn);
+    variations = roster.variations();
+    for (core::Lifter &lifter : roster.lifters()) {
+        if (std::find(who.begin(), who.end(), lifter.id) == who.end())
+            continue;
+        for (core::Card &card :
+            roster.cards(lifter.id, monday, monday.addDays(core::kWeekDays - 1)))
+            cards.push_back(std::move(card));
+        lifters.push_back(std::move(lifter));
+    }
+}
+
+HandOutSummary writeHandOuts(const HandOutBatch &batch, const core::Watch &watch)
+{
+    return Writer(batch).run(watch);
 }
 
 QStringList summaryLines(const HandOutSummary &summary)
