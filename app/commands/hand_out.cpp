@@ -19,12 +19,11 @@ int handOut(const HandOutOptions &options, Console &console)
         return exitProblems;
 
     ui::HandOutBatch batch;
-    batch.lifters = *lifters;
-    batch.variations = roster.variations();
     batch.monday = core::mondayOf(options.day);
+    std::vector<core::LifterId> who;
     for (const core::Lifter &lifter : *lifters)
-        for (core::Card &card : roster.cards(lifter.id, batch.monday, batch.monday.addDays(6)))
-            batch.cards.push_back(std::move(card));
+        who.push_back(lifter.id);
+    batch.takeFrom(roster, who);
     if (batch.cards.empty()) {
         core::ProblemList problems;
         problems.add({options.roster, 0, {},
@@ -34,12 +33,17 @@ int handOut(const HandOutOptions &options, Console &console)
         report(problems, console);
         return exitProblems;
     }
-    batch.estimates = core::estimateAll(all, batch.variations, roster.sessions());
+    const core::LiftEstimates estimates =
+        core::estimateAll(all, batch.variations, roster.sessions());
+    batch.estimateOf = [&estimates](core::LifterId lifter, core::Lift lift) {
+        const auto found = estimates.find({lifter, lift});
+        return found == estimates.end() ? nullptr : &found->second;
+    };
     batch.kinds = options.kinds;
     batch.paper = options.paper;
     batch.folder = options.folder;
     batch.now = QDateTime::currentDateTimeUtc();
-    const ui::HandOutSummary summary = ui::writeHandOuts(batch, [](int) { return true; });
+    const ui::HandOutSummary summary = ui::writeHandOuts(batch);
     for (const QString &path : summary.files)
         say(console.out, path);
     if (!summary.failure.isEmpty())

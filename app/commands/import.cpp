@@ -21,8 +21,7 @@ core::ImportPlan planFor(
 {
     const core::IdSource ids{[&roster] { return roster.newId<core::Lifter>(); },
         [&roster] { return roster.newId<core::LoggedSession>(); }};
-    return core::planImport(
-        log, people, {roster.lifters(), roster.variations(), roster.sessions()}, ids);
+    return core::planImport(log, people, core::rowsFor(log, roster), ids);
 }
 
 void tell(const core::ImportCounts &counts, bool dryRun, QIODevice &out)

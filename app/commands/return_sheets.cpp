@@ -3,27 +3,12 @@
 #include "app/commands/files.h"
 #include "app/commands/roster_copy.h"
 #include "app/commands/text.h"
-#include "core/exchange/return_review.h"
 #include "core/exchange/return_words.h"
+#include "core/exchange/returns.h"
 
 #include <optional>
 
 namespace app {
-
-namespace {
-
-core::ReturnBasis basisOf(
-    const core::RosterFile &roster, const std::vector<core::ReturnSheet> &sheets)
-{
-    core::ReturnBasis basis{
-        roster.lifters(), roster.variations(), {}, roster.sessions(), roster.checkIns()};
-    for (const QDate monday : core::weeksOf(sheets))
-        for (core::Card &card : roster.cards(monday, monday.addDays(6)))
-            basis.cards.push_back(std::move(card));
-    return basis;
-}
-
-} // namespace
 
 int returnSheets(const ReturnOptions &options, Console &console)
 {
@@ -35,23 +20,23 @@ int returnSheets(const ReturnOptions &options, Console &console)
     if (options.dryRun)
         copy.emplace(options.roster);
     core::RosterFile roster = copy ? copy->open() : core::RosterFile::open(options.roster);
-    const core::ReturnBasis basis = basisOf(roster, sheets);
-    const std::vector<core::SheetReview> reviews = core::reviewReturns(sheets, basis);
+    const core::JudgedReturns returns = core::judgeReturns(std::move(sheets), roster);
 
-    std::vector<core::ReturnSheet> accepted;
+    std::vector<size_t> accepted;
     bool isAnyLeft = false;
-    for (size_t i = 0; i < sheets.size(); ++i) {
-        report(reviews[i].problems, console);
-        for (const QString &line : core::reviewLines(reviews[i]))
+    for (size_t i = 0; i < returns.sheets.size(); ++i) {
+        const core::SheetReview &review = returns.reviews[i];
+        report(review.problems, console);
+        for (const QString &line : core::reviewLines(review))
             say(console.out, line);
-        const bool isWanted = reviews[i].standing == core::SheetStanding::ready
-            || (reviews[i].standing == core::SheetStanding::byChoice && options.oddOnes);
+        const bool isWanted = review.standing == core::SheetStanding::ready
+            || (review.standing == core::SheetStanding::byChoice && options.oddOnes);
         if (isWanted)
-            accepted.push_back(sheets[i]);
-        else if (reviews[i].standing != core::SheetStanding::nothingNew)
+            accepted.push_back(i);
+        else if (review.standing != core::SheetStanding::nothingNew)
             isAnyLeft = true;
     }
-    const core::Edit edit = core::acceptReturns(accepted, basis,
+    const core::Edit edit = core::acceptReturns(returns, accepted,
         {[&roster] { return roster.newId<core::LoggedSession>(); },
             [&roster] { return roster.newId<core::CheckIn>(); }});
     if (!options.dryRun && !edit.isEmpty())
@@ -60,7 +45,7 @@ int returnSheets(const ReturnOptions &options, Console &console)
         (options.dryRun ? Text::tr("Nothing was changed. Sheets that would be accepted: %1 of %2.")
                         : Text::tr("Sheets accepted: %1 of %2."))
             .arg(accepted.size())
-            .arg(sheets.size()));
+            .arg(returns.sheets.size()));
     return isAnyLeft ? exitProblems : exitFine;
 }
 

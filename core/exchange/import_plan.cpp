@@ -32,9 +32,9 @@ Lifter updated(Lifter lifter, const PersonRow &row)
 class Planner
 {
 public:
-    Planner(const RosterRows &roster, const IdSource &ids)
-        : m_roster(roster)
-        , m_ids(ids)
+    Planner(const RosterRows &roster, const IdSource &ids, std::stop_token stop)
+        : m_ids(ids)
+        , m_stop(std::move(stop))
     {
         for (const Lifter &lifter : roster.lifters)
             m_lifters.insert(lifter.name.toCaseFolded(), lifter);
@@ -63,8 +63,8 @@ private:
         int line, ProblemList &problems, const QString &file) const;
     void settle(const SessionKey &key, const Told &told);
 
-    const RosterRows &m_roster;
     const IdSource &m_ids;
+    std::stop_token m_stop;
     QHash<QString, Lifter> m_lifters; ///< by folded name
     QHash<QString, VariationId> m_variations;
     std::map<SessionKey, const LoggedSession *> m_sessions;
@@ -127,6 +127,8 @@ void Planner::take(const LogTable &log)
     ProblemList problems = log.problems;
     std::map<SessionKey, Told> toldSessions;
     for (const LogRow &row : log.rows) {
+        if (m_stop.stop_requested())
+            return;
         const std::optional<VariationId> variation =
             variationOf(row.variation, "variation", row.line, problems, log.file);
         const std::optional<VariationId> lead =
@@ -145,8 +147,11 @@ void Planner::take(const LogTable &log)
     m_plan.problems.add(problems);
     if (!m_plan.isClean())
         return;
-    for (const auto &[key, told] : toldSessions)
+    for (const auto &[key, told] : toldSessions) {
+        if (m_stop.stop_requested())
+            return;
         settle(key, told);
+    }
 }
 
 void Planner::settle(const SessionKey &key, const Told &told)
@@ -204,10 +209,10 @@ std::vector<CountLine> countLines(const ImportCounts &counts)
         {Text::tr("Sets that are in the roster already"), counts.knownSets}};
 }
 
-ImportPlan planImport(
-    const LogTable &log, const PeopleTable &people, const RosterRows &roster, const IdSource &ids)
+ImportPlan planImport(const LogTable &log, const PeopleTable &people, const RosterRows &roster,
+    const IdSource &ids, const std::stop_token &stop)
 {
-    Planner planner(roster, ids);
+    Planner planner(roster, ids, stop);
     planner.take(people);
     planner.take(log);
     return planner.result();

@@ -1,20 +1,12 @@
 #pragma once
 
 #include "core/domain/edit.h"
-#include "core/exchange/log_csv.h"
+#include "core/exchange/import_basis.h"
 #include "core/exchange/people_csv.h"
 
 #include <functional>
 
 namespace core {
-
-/// What the roster holds before the import.
-struct RosterRows
-{
-    std::vector<Lifter> lifters;
-    std::vector<Variation> variations;
-    std::vector<LoggedSession> sessions;
-};
 
 /// Ids for rows to be added.
 struct IdSource
@@ -64,7 +56,8 @@ struct ImportPlan
 /// leaves what the roster knows. A line of the log that agrees with a set of its session is that
 /// set, each set once; others are appended in the order of the file. So a file imported twice adds
 /// nothing, and a log that grows from week to week adds what is new in it.
-[[nodiscard]] ImportPlan planImport(
-    const LogTable &log, const PeopleTable &people, const RosterRows &roster, const IdSource &ids);
+/// @param stop  ends the planning; the plan is of no use then
+[[nodiscard]] ImportPlan planImport(const LogTable &log, const PeopleTable &people,
+    const RosterRows &roster, const IdSource &ids, const std::stop_token &stop = {});
 
 } // namespace core

@@ -6,6 +6,7 @@
 #include "core/exchange/set_cells.h"
 
 #include <QHash>
+#include <QIODevice>
 #include <array>
 #include <map>
 #include <tuple>
@@ -134,12 +135,13 @@ QStringList logColumns()
     return columnNames(kColumns);
 }
 
-LogTable readLog(QIODevice &device, const QString &file, QDate today)
+LogTable readLog(QIODevice &device, const QString &file, QDate today, const Watch &watch)
 {
+    const double bytes = std::max(1.0, double(device.size())); // a pipe has none
     LogTable log{file, {}, {}};
     CsvTable table(device, file, kColumns, log.problems);
     ReadinessCheck readinessCheck;
-    while (table.next()) {
+    while (watch.goesOn(double(device.pos()) / bytes) && table.next()) {
         LogRow row;
         row.line = table.line();
         if (table.demand(lifter, Text::tr("Write the lifter's name.")))

@@ -4,6 +4,7 @@
 #include "core/domain/lifter.h"
 #include "core/domain/session.h"
 #include "core/domain/variation.h"
+#include "core/domain/watch.h"
 
 #include <QDate>
 #include <QStringList>
@@ -52,7 +53,8 @@ struct LogTable
 /// @param file   name for the problems
 /// @param today  days after tomorrow are problems: tomorrow is already today somewhere
 /// Throws StorageError when the device fails.
-[[nodiscard]] LogTable readLog(QIODevice &device, const QString &file, QDate today);
+[[nodiscard]] LogTable readLog(
+    QIODevice &device, const QString &file, QDate today, const Watch &watch = {});
 
 /// The sessions as such a file, all columns. A session without sets has no line in it.
 [[nodiscard]] QByteArray writeLog(const std::vector<Lifter> &lifters,

@@ -59,12 +59,12 @@ QStringList peopleColumns()
     return columnNames(kColumns);
 }
 
-PeopleTable readPeople(QIODevice &device, const QString &file)
+PeopleTable readPeople(QIODevice &device, const QString &file, const std::stop_token &stop)
 {
     PeopleTable people{file, {}, {}};
     CsvTable table(device, file, kColumns, people.problems);
     QHash<QString, int> lineOf;
-    while (table.next()) {
+    while (!stop.stop_requested() && table.next()) {
         PersonRow row;
         row.line = table.line();
         if (table.demand(lifter, Text::tr("Write the lifter's name."))) {

@@ -5,6 +5,7 @@
 
 #include <QStringList>
 #include <optional>
+#include <stop_token>
 #include <vector>
 
 class QIODevice;
@@ -37,7 +38,9 @@ struct PeopleTable
 [[nodiscard]] QStringList peopleColumns();
 
 /// Throws StorageError when the device fails.
-[[nodiscard]] PeopleTable readPeople(QIODevice &device, const QString &file);
+/// @param stop  ends the reading; the table is of no use then
+[[nodiscard]] PeopleTable readPeople(
+    QIODevice &device, const QString &file, const std::stop_token &stop = {});
 
 /// The lifters as such a file, all columns.
 [[nodiscard]] QByteArray writePeople(const std::vector<Lifter> &lifters);

@@ -1,24 +1,10 @@
 #pragma once
 
-#include "core/domain/edit.h"
-#include "core/exchange/return_sheet.h"
+#include "core/exchange/return_basis.h"
 
-#include <functional>
-#include <span>
-
-/// What came back from the lifters, beside what was planned and what the log has: in words for the
-/// coach to judge, and as one edit for what the coach accepts.
+/// What came back from the lifters, beside what was planned and what the log has, in words for the
+/// coach to judge.
 namespace core {
-
-/// What the roster holds of the lifters and weeks that the sheets speak of; more does no harm.
-struct ReturnBasis
-{
-    std::vector<Lifter> lifters;
-    std::vector<Variation> variations;
-    std::vector<Card> cards;
-    std::vector<LoggedSession> sessions;
-    std::vector<CheckIn> checkIns;
-};
 
 enum class SheetStanding {
     ready,      ///< from the plan as it is
@@ -74,27 +60,8 @@ struct SheetReview
     }
 };
 
-/// Mondays that the sheets speak of, each once: the weeks whose cards the basis needs.
-[[nodiscard]] std::vector<QDate> weeksOf(std::span<const ReturnSheet> sheets);
-
 /// One review a sheet, in their order.
 [[nodiscard]] std::vector<SheetReview> reviewReturns(
-    std::span<const ReturnSheet> sheets, const ReturnBasis &basis);
-
-struct ReturnIds
-{
-    std::function<SessionId()> session;
-    std::function<CheckInId()> checkIn;
-};
-
-/// Books the sheets, in their order, as one action. Those that are not acceptable are left out.
-///
-/// Sets go into the session of the day they were done on, or into a new one. A set that the log has
-/// is not booked again. Where the log has other values for a set, which shows by its place among
-/// those of its variation and planned reps that the sheet does not tell as they are, the sheet
-/// corrects it, and the coach has to choose so: a lifter who gives back twice means the later one.
-/// What the log has besides stays.
-[[nodiscard]] Edit acceptReturns(
-    std::span<const ReturnSheet> sheets, const ReturnBasis &basis, const ReturnIds &ids);
+    std::span<const ReturnSheet> sheets, const ReturnBasis &basis, const Watch &watch = {});
 
 } // namespace core

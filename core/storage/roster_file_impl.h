@@ -6,6 +6,7 @@
 
 #include <QLockFile>
 #include <array>
+#include <atomic>
 
 namespace core {
 
@@ -31,7 +32,7 @@ struct RosterFile::Impl
     std::unique_ptr<QLockFile> lock; // let go after the connection is closed
     Database db;
     QString backupTrouble;
-    std::array<qint64, kRowKindCount> lastIds{}; ///< in the order of kRowKinds
+    std::array<std::atomic<qint64>, kRowKindCount> lastIds{}; ///< in the order of kRowKinds
 };
 
 } // namespace core

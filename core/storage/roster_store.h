@@ -60,8 +60,8 @@ public:
         m_listener = std::move(listener);
     }
 
-    /// The id of a row to be added, never given out twice while the roster is open:
-    /// `CardId id = store.newId<Card>()`.
+    /// The id of a row to be added, never given out twice while the roster is open, on whatever
+    /// thread: `CardId id = store.newId<Card>()`.
     template <class Row> [[nodiscard]] auto newId()
     {
         return decltype(Row::id){takeId(kRowKind<Row>)};

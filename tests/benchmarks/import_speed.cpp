@@ -6,8 +6,7 @@
 #include <benchmark/benchmark.h>
 
 // How fast a log goes through the program: 40 lifters, 104 weeks, 4 sessions of 3 sets a week,
-// 49,920 lines. The window plans an import on the screen's thread, so planning has to stay below
-// what a hand feels, 100 ms.
+// 49,920 lines. The window reads and plans an import off the screen's thread.
 
 namespace {
 

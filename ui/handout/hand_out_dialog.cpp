@@ -5,7 +5,6 @@
 #include "ui/look/form_parts.h"
 #include "ui/look/metrics.h"
 #include "ui/roster/estimates.h"
-#include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 
 #include <QCheckBox>
@@ -23,8 +22,6 @@
 #include <QSettings>
 #include <QStandardPaths>
 #include <QVBoxLayout>
-#include <QtConcurrent/QtConcurrentRun>
-#include <algorithm>
 
 namespace ui {
 
@@ -37,9 +34,9 @@ const QString kCalendarKey = QStringLiteral("handout/calendar");
 HandOutDialog::HandOutDialog(
     OpenRoster &roster, Estimates &estimates, const Selection &selection, QWidget *parent)
     : QDialog(parent)
-    , m_roster(roster)
     , m_estimates(estimates)
     , m_answers(whoGetsOne(roster.lifters(), selection.lifter()))
+    , m_writing(roster, [this](const std::optional<HandOutSummary> &summary) { finish(summary); })
     , m_who(new QComboBox)
     , m_week(new QDateEdit(selection.monday()))
     , m_weekWords(new QLabel)
@@ -109,17 +106,13 @@ HandOutDialog::HandOutDialog(
         connect(box, &QCheckBox::toggled, this, &HandOutDialog::refresh);
     connect(m_write, &QPushButton::clicked, this, &HandOutDialog::start);
     connect(buttons, &QDialogButtonBox::rejected, this, &HandOutDialog::reject);
-    connect(
-        &m_writing, &QFutureWatcherBase::progressValueChanged, m_progress, &QProgressBar::setValue);
-    connect(&m_writing, &QFutureWatcherBase::finished, this, &HandOutDialog::finish);
+    connect(&m_writing.progress(), &QFutureWatcherBase::progressValueChanged, m_progress,
+        &QProgressBar::setValue);
+    connect(&roster, &OpenRoster::failed, m_note, &FieldNote::say);
     refresh();
 }
 
-HandOutDialog::~HandOutDialog()
-{
-    m_stop = true;
-    m_writing.waitForFinished();
-}
+HandOutDialog::~HandOutDialog() = default;
 
 void HandOutDialog::chooseFolder(const QString &folder)
 {
@@ -147,21 +140,14 @@ HandOutKinds HandOutDialog::kinds() const
     return {m_page->isChecked(), m_pdf->isChecked(), m_calendar->isChecked()};
 }
 
-HandOutBatch HandOutDialog::batch()
+HandOutBatch HandOutDialog::order() const
 {
     HandOutBatch batch;
-    const std::vector<core::LifterId> &ids = m_answers[size_t(m_who->currentIndex())].lifters;
-    for (const core::Lifter &lifter : m_roster.lifters()) {
-        if (std::find(ids.begin(), ids.end(), lifter.id) == ids.end())
-            continue;
-        batch.lifters.push_back(lifter);
-        for (const core::Lift lift : {core::Lift::bench, core::Lift::squat, core::Lift::deadlift})
-            if (const core::LiftEstimate *estimate = m_estimates.of(lifter.id, lift))
-                batch.estimates.emplace(std::pair(lifter.id, lift), *estimate);
-    }
-    batch.variations = m_roster.variations();
+    batch.estimateOf = [fits = m_estimates.all()](core::LifterId lifter, core::Lift lift) {
+        const auto found = fits.find({lifter, lift});
+        return found == fits.end() ? nullptr : found->second.get();
+    };
     batch.monday = monday();
-    batch.cards = m_roster.cards(batch.monday, batch.monday.addDays(core::kWeekDays - 1));
     batch.kinds = kinds();
     batch.paper = usualPaper();
     batch.folder = QDir::fromNativeSeparators(m_folder->text().trimmed());
@@ -176,31 +162,26 @@ void HandOutDialog::start()
     QSettings().setValue(kFolderKey, m_folder->text());
     QSettings().setValue(kPdfKey, m_pdf->isChecked());
     QSettings().setValue(kCalendarKey, m_calendar->isChecked());
-    HandOutBatch work = batch();
-    m_stop = false;
     m_summary->clear();
-    m_progress->setRange(0, int(work.lifters.size()));
     m_progress->setValue(0);
     m_progress->show();
-    m_writing.setFuture(QtConcurrent::run(
-        [this](QPromise<HandOutSummary> &promise, const HandOutBatch &copied) {
-            promise.setProgressRange(0, int(copied.lifters.size()));
-            promise.addResult(writeHandOuts(copied, [&](int lifters) {
-                promise.setProgressValue(lifters);
-                return !m_stop;
-            }));
-        },
-        std::move(work)));
+    m_writing.start([order = order(), who = m_answers[size_t(m_who->currentIndex())].lifters](
+                        const core::RosterReader &roster, const core::Watch &watch) {
+        HandOutBatch batch = order;
+        batch.takeFrom(roster, who);
+        return writeHandOuts(batch, watch);
+    });
     refresh();
 }
 
-void HandOutDialog::finish()
+void HandOutDialog::finish(const std::optional<HandOutSummary> &summary)
 {
-    const HandOutSummary summary = m_writing.result();
     m_progress->hide();
-    m_summary->setText(summaryLines(summary).join(u'\n'));
     refresh();
-    Q_EMIT written(summary);
+    if (!summary)
+        return;
+    m_summary->setText(summaryLines(*summary).join(u'\n'));
+    Q_EMIT written(*summary);
 }
 
 void HandOutDialog::refresh()
@@ -224,7 +205,7 @@ void HandOutDialog::refresh()
 void HandOutDialog::reject()
 {
     if (isBusy())
-        m_stop = true; // what is written stays, and the summary names it
+        m_writing.askToStop(); // what is written stays, and the summary names it
     else
         QDialog::reject();
 }

@@ -2,10 +2,9 @@
 
 #include "ui/handout/hand_out_who.h"
 #include "ui/print/hand_out_batch.h"
+#include "ui/roster/roster_work.h"
 
 #include <QDialog>
-#include <QFutureWatcher>
-#include <atomic>
 
 class QCheckBox;
 class QComboBox;
@@ -19,11 +18,11 @@ namespace ui {
 
 class Estimates;
 class FieldNote;
-class OpenRoster;
 class Selection;
 
-/// Writes the hand-outs of a week: for whom, which week, which kinds, into which folder. The files
-/// are written off the screen's thread, with progress, and can be stopped between two lifters.
+/// Writes the hand-outs of a week: for whom, which week, which kinds, into which folder. The plan
+/// is read and the files are written off the screen's thread, with progress, and this can be
+/// stopped between two lifters.
 class HandOutDialog : public QDialog
 {
     Q_OBJECT
@@ -46,17 +45,16 @@ Q_SIGNALS:
 private:
     void askForFolder();
     void start();
-    void finish();
+    void finish(const std::optional<HandOutSummary> &summary);
     void refresh();
     [[nodiscard]] HandOutKinds kinds() const;
-    [[nodiscard]] HandOutBatch batch();
+    /// All but what the roster holds.
+    [[nodiscard]] HandOutBatch order() const;
     [[nodiscard]] QDate monday() const;
 
-    OpenRoster &m_roster;
     Estimates &m_estimates;
     std::vector<HandOutWho> m_answers;
-    QFutureWatcher<HandOutSummary> m_writing;
-    std::atomic_bool m_stop = false;
+    RosterWork<HandOutSummary> m_writing;
 
     QComboBox *m_who;
     QDateEdit *m_week;

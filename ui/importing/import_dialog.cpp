@@ -6,7 +6,6 @@
 #include "ui/look/form_parts.h"
 #include "ui/look/metrics.h"
 #include "ui/look/roomy_delegate.h"
-#include "ui/roster/open_roster.h"
 
 #include <QClipboard>
 #include <QDialogButtonBox>
@@ -17,11 +16,11 @@
 #include <QLabel>
 #include <QLocale>
 #include <QMimeData>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
-#include <QtConcurrent/QtConcurrentRun>
 
 namespace ui {
 
@@ -42,6 +41,7 @@ QLabel *heading(QWidget *parent)
 ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
     : QDialog(parent)
     , m_roster(roster)
+    , m_reading(roster, [this](std::optional<core::ImportPlan> plan) { take(std::move(plan)); })
     , m_log(new FileField(tr("Choose the training log"), tr("One line a set"), this))
     , m_people(new FileField(
           tr("Choose the list of lifters"), tr("One line a lifter; may be left out"), this))
@@ -66,7 +66,7 @@ ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
     files->addWidget(m_note, files->rowCount(), 1);
 
     m_pages->insertWidget(invitationPage, makeInvitation());
-    m_pages->insertWidget(busyPage, paragraph(tr("Reading the files …")));
+    m_pages->insertWidget(busyPage, makeBusyPage());
     m_pages->insertWidget(problemPage, makeProblemPage());
     m_pages->insertWidget(summaryPage, makeSummaryPage());
 
@@ -84,15 +84,13 @@ ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
 
     connect(m_log, &FileField::pathChanged, this, &ImportDialog::read);
     connect(m_people, &FileField::pathChanged, this, &ImportDialog::read);
-    connect(&m_reading, &QFutureWatcherBase::finished, this, [this] {
-        if (m_reading.future().resultCount() == 0) // the files were taken back meanwhile
-            return;
-        m_tables = m_reading.result();
-        makePlan();
-    });
     connect(buttons, &QDialogButtonBox::accepted, this, &ImportDialog::performImport);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(&roster, &OpenRoster::failed, m_note, &FieldNote::say);
+    connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
+        if (change.has<core::Lifter, core::Variation, core::LoggedSession>())
+            readAgain();
+    });
     m_log->chooseButton().setFocus();
 }
 
@@ -113,6 +111,22 @@ QWidget *ImportDialog::makeInvitation()
             .arg(core::logColumns().first(8).join(u','), core::logColumns().mid(8).join(u", "),
                 core::peopleColumns().first(3).join(u','),
                 core::peopleColumns().mid(3).join(u", ")));
+}
+
+QWidget *ImportDialog::makeBusyPage()
+{
+    auto *page = new QWidget(m_pages);
+    auto *bar = new QProgressBar(page);
+    bar->setAccessibleName(tr("Read so far"));
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space::gap);
+    column->addWidget(paragraph(tr("Reading the files …")));
+    column->addWidget(bar);
+    column->addStretch(1);
+    connect(&m_reading.progress(), &QFutureWatcherBase::progressValueChanged, bar,
+        &QProgressBar::setValue);
+    return page;
 }
 
 QWidget *ImportDialog::makeProblemPage()
@@ -165,7 +179,7 @@ QWidget *ImportDialog::makeSummaryPage()
     return page;
 }
 
-ImportFiles ImportDialog::files() const
+core::ImportFiles ImportDialog::files() const
 {
     return {m_log->path(), m_people->path()};
 }
@@ -173,7 +187,7 @@ ImportFiles ImportDialog::files() const
 void ImportDialog::offer(const QStringList &paths)
 {
     QStringList unknown;
-    const ImportFiles chosen = placed(files(), paths, &unknown);
+    const core::ImportFiles chosen = core::placed(files(), paths, &unknown);
     {
         const QSignalBlocker quietLog(m_log), quietPeople(m_people); // read both once
         m_log->setPath(chosen.log);
@@ -190,22 +204,33 @@ void ImportDialog::read()
 {
     m_note->say({});
     m_plan = {};
+    readAgain();
+}
+
+void ImportDialog::readAgain()
+{
     m_import->setEnabled(false);
     if (files().isEmpty()) {
-        m_reading.setFuture({});
+        m_reading.stop();
         m_pages->setCurrentIndex(invitationPage);
         return;
     }
     m_pages->setCurrentIndex(busyPage);
-    m_reading.setFuture(QtConcurrent::run(&readTables, files(), QDate::currentDate()));
-}
-
-void ImportDialog::makePlan()
-{
     const core::IdSource ids{[this] { return m_roster.newId<core::Lifter>(); },
         [this] { return m_roster.newId<core::LoggedSession>(); }};
-    m_plan = core::planImport(m_tables.log, m_tables.people,
-        {m_roster.lifters(), m_roster.variations(), m_roster.sessions()}, ids);
+    m_reading.start([files = files(), ids, today = QDate::currentDate()](
+                        const core::RosterReader &roster, const core::Watch &watch) {
+        return core::readImport(files, roster, ids, today, watch);
+    });
+}
+
+void ImportDialog::take(std::optional<core::ImportPlan> plan)
+{
+    if (!plan) {
+        m_pages->setCurrentIndex(invitationPage);
+        return;
+    }
+    m_plan = std::move(*plan);
     present(m_plan);
     Q_EMIT planned();
 }
@@ -250,6 +275,12 @@ void ImportDialog::performImport()
 {
     if (m_import->isEnabled() && m_roster.perform(tr("Import training"), m_plan.edit))
         accept();
+}
+
+void ImportDialog::done(int result)
+{
+    m_reading.stop();
+    QDialog::done(result);
 }
 
 void ImportDialog::copyProblems()

@@ -1,10 +1,9 @@
 #pragma once
 
-#include "core/exchange/import_plan.h"
-#include "ui/importing/import_files.h"
+#include "core/exchange/import_files.h"
+#include "ui/roster/roster_work.h"
 
 #include <QDialog>
-#include <QFutureWatcher>
 
 class QLabel;
 class QPushButton;
@@ -16,10 +15,10 @@ namespace ui {
 class FieldNote;
 class FileField;
 class ProblemModel;
-class OpenRoster;
 
 /// Imports a training log, people or both: shows what an import would add, or every line that
-/// stands in its way. All or nothing, and one undo step. Files are read off the screen's thread.
+/// stands in its way. All or nothing, and one undo step. Files are read and judged off the screen's
+/// thread, anew when the roster changes meanwhile.
 class ImportDialog : public QDialog
 {
     Q_OBJECT
@@ -31,10 +30,13 @@ public:
     /// Takes files that were dropped or named, each in the place that its header asks for.
     void offer(const QStringList &paths);
 
-    [[nodiscard]] ImportFiles files() const;
+    [[nodiscard]] core::ImportFiles files() const;
     /// The dry run, once it has ended.
     [[nodiscard]] bool isBusy() const { return m_reading.isRunning(); }
     [[nodiscard]] const core::ImportPlan &plan() const { return m_plan; }
+
+public Q_SLOTS:
+    void done(int result) override; ///< stops what runs
 
 Q_SIGNALS:
     /// A dry run has ended and is on the screen.
@@ -46,17 +48,18 @@ protected:
 
 private:
     [[nodiscard]] QWidget *makeInvitation();
+    [[nodiscard]] QWidget *makeBusyPage();
     [[nodiscard]] QWidget *makeProblemPage();
     [[nodiscard]] QWidget *makeSummaryPage();
     void read();
-    void makePlan();
+    void readAgain();
+    void take(std::optional<core::ImportPlan> plan);
     void present(const core::ImportPlan &plan);
     void performImport();
     void copyProblems();
 
     OpenRoster &m_roster;
-    QFutureWatcher<ImportTables> m_reading;
-    ImportTables m_tables;
+    RosterWork<core::ImportPlan> m_reading;
     core::ImportPlan m_plan;
 
     FileField *m_log;

@@ -1,13 +1,16 @@
 #include "ui/print/hand_out_batch.h"
 
 #include "core/domain/storage_error.h"
+#include "core/domain/week.h"
 #include "core/exchange/calendar.h"
 #include "core/exchange/hand_out.h"
+#include "core/storage/roster_store.h"
 #include "ui/look/text.h"
 #include "ui/print/sheet_painter.h"
 
 #include <QDir>
 #include <QSaveFile>
+#include <algorithm>
 
 namespace ui {
 
@@ -31,12 +34,12 @@ public:
     {
     }
 
-    HandOutSummary run(const GoOn &goOn)
+    HandOutSummary run(const core::Watch &watch)
     {
-        int done = 0;
+        double done = 0.0;
         try {
             for (const core::Lifter &lifter : m_batch.lifters) {
-                if (!goOn(done++)) {
+                if (!watch.goesOn(done++ / double(m_batch.lifters.size()))) {
                     m_summary.cancelled = true;
                     break;
                 }
@@ -57,11 +60,10 @@ private:
         for (const core::Card &card : m_batch.cards)
             if (card.lifter == lifter.id)
                 own.push_back(card);
-        const auto resolved = core::resolveCards(
-            std::move(own), {lifter, m_batch.variations, [&](core::Lift lift) {
-                                 const auto found = m_batch.estimates.find({lifter.id, lift});
-                                 return found == m_batch.estimates.end() ? nullptr : &found->second;
-                             }});
+        const auto resolved = core::resolveCards(std::move(own),
+            {lifter, m_batch.variations, [&](core::Lift lift) {
+                 return m_batch.estimateOf ? m_batch.estimateOf(lifter.id, lift) : nullptr;
+             }});
         return core::weekSheet(lifter, m_batch.monday, resolved, m_batch.variations);
     }
 
@@ -113,9 +115,22 @@ private:
 
 } // namespace
 
-HandOutSummary writeHandOuts(const HandOutBatch &batch, const GoOn &goOn)
+void HandOutBatch::takeFrom(const core::RosterReader &roster, std::span<const core::LifterId> who)
 {
-    return Writer(batch).run(goOn);
+    variations = roster.variations();
+    for (core::Lifter &lifter : roster.lifters()) {
+        if (std::find(who.begin(), who.end(), lifter.id) == who.end())
+            continue;
+        for (core::Card &card :
+            roster.cards(lifter.id, monday, monday.addDays(core::kWeekDays - 1)))
+            cards.push_back(std::move(card));
+        lifters.push_back(std::move(lifter));
+    }
+}
+
+HandOutSummary writeHandOuts(const HandOutBatch &batch, const core::Watch &watch)
+{
+    return Writer(batch).run(watch);
 }
 
 QStringList summaryLines(const HandOutSummary &summary)

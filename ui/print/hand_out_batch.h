@@ -1,14 +1,19 @@
 #pragma once
 
 #include "core/domain/card.h"
+#include "core/domain/watch.h"
 #include "core/loads/lift_estimate.h"
 #include "ui/print/paper.h"
 
 #include <QDateTime>
 #include <QStringList>
 #include <functional>
-#include <map>
+#include <span>
 #include <vector>
+
+namespace core {
+class RosterReader;
+}
 
 namespace ui {
 
@@ -29,12 +34,16 @@ struct HandOutBatch
     std::vector<core::Lifter> lifters;
     std::vector<core::Variation> variations;
     std::vector<core::Card> cards; ///< of the lifters and the week; others do no harm
-    std::map<std::pair<core::LifterId, core::Lift>, core::LiftEstimate> estimates;
+    /// Null where there is none.
+    std::function<const core::LiftEstimate *(core::LifterId, core::Lift)> estimateOf;
     QDate monday;
     HandOutKinds kinds;
     PaperSize paper = PaperSize::a4;
     QString folder; ///< is made where it is not there
     QDateTime now;
+
+    /// Takes these lifters, the catalogue and the week's cards. Throws StorageError.
+    void takeFrom(const core::RosterReader &roster, std::span<const core::LifterId> who);
 };
 
 struct HandOutSummary
@@ -45,12 +54,11 @@ struct HandOutSummary
     bool cancelled = false;
 };
 
-/// Told before each lifter: how many are done. False ends the work.
-using GoOn = std::function<bool(int lifters)>;
-
 /// Writes the files. Each is written under another name and moved to its own when it is whole, so
-/// that no lifter gets half a plan, whatever happens. Takes a QGuiApplication for PDFs.
-[[nodiscard]] HandOutSummary writeHandOuts(const HandOutBatch &batch, const GoOn &goOn);
+/// that no lifter gets half a plan, whatever happens; when stopped, it ends before the next lifter.
+/// Takes a QGuiApplication for PDFs.
+[[nodiscard]] HandOutSummary writeHandOuts(
+    const HandOutBatch &batch, const core::Watch &watch = {});
 
 /// In words, a line each.
 [[nodiscard]] QStringList summaryLines(const HandOutSummary &summary);

@@ -6,11 +6,6 @@
 
 namespace ui {
 
-/// Reads the sheets, each once however often it is named. One that cannot be opened has that as
-/// its problem. May run on any thread.
-[[nodiscard]] std::vector<core::ReturnSheet> readReturnSheets(
-    const QStringList &paths, QDate today);
-
 /// Which of the paths are return sheets, by their first line.
 [[nodiscard]] QStringList returnSheetsAmong(const QStringList &paths);
 

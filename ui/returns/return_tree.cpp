@@ -10,6 +10,7 @@
 #include <QHeaderView>
 #include <QLocale>
 #include <algorithm>
+#include <utility>
 
 namespace ui {
 
@@ -45,10 +46,17 @@ ReturnTree::ReturnTree(QWidget *parent)
 void ReturnTree::setReviews(const std::vector<core::SheetReview> &reviews)
 {
     const QSignalBlocker quiet(this);
-    m_reviews = reviews;
+    const std::vector<size_t> ticked = accepted();
+    const std::vector<core::SheetReview> before = std::exchange(m_reviews, reviews);
     clear();
-    for (const size_t index : readingOrder(reviews))
-        addSheet(reviews[index], index);
+    for (const size_t index : readingOrder(m_reviews)) {
+        const core::SheetReview &review = m_reviews[index];
+        const bool wasShown = index < before.size() && before[index].file == review.file
+            && before[index].standing == review.standing;
+        addSheet(review, index,
+            wasShown ? std::binary_search(ticked.begin(), ticked.end(), index)
+                     : review.standing == core::SheetStanding::ready);
+    }
     fitWords();
     if (topLevelItemCount() > 0)
         setCurrentItem(topLevelItem(0));
@@ -64,7 +72,7 @@ std::vector<size_t> ReturnTree::accepted() const
     return indexes;
 }
 
-void ReturnTree::addSheet(const core::SheetReview &review, size_t index)
+void ReturnTree::addSheet(const core::SheetReview &review, size_t index, bool isTicked)
 {
     auto *sheet = new QTreeWidgetItem(this);
     QString title = review.name.isEmpty() ? review.file : review.name;
@@ -78,8 +86,7 @@ void ReturnTree::addSheet(const core::SheetReview &review, size_t index)
     sheet->setText(plannedColumn, core::words(review.standing));
     if (review.isAcceptable()) {
         sheet->setFlags(sheet->flags() | Qt::ItemIsUserCheckable);
-        sheet->setCheckState(whatColumn,
-            review.standing == core::SheetStanding::ready ? Qt::Checked : Qt::Unchecked);
+        sheet->setCheckState(whatColumn, isTicked ? Qt::Checked : Qt::Unchecked);
         sheet->setText(doneColumn, tr("new sets: %1").arg(review.newSets));
     }
     if (review.hasPain)
@@ -187,19 +194,8 @@ void ReturnTree::resizeEvent(QResizeEvent *event)
 void ReturnTree::changeEvent(QEvent *event)
 {
     QTreeWidget::changeEvent(event);
-    if (event->type() != QEvent::PaletteChange || m_reviews.empty())
-        return;
-    const std::vector<size_t> ticked = accepted();
-    setReviews(std::vector(m_reviews));
-    const QSignalBlocker quiet(this);
-    for (int i = 0; i < topLevelItemCount(); ++i) {
-        QTreeWidgetItem *sheet = topLevelItem(i);
-        const size_t index = sheet->data(whatColumn, kIndexRole).toULongLong();
-        if (m_reviews[index].isAcceptable())
-            sheet->setCheckState(whatColumn,
-                std::binary_search(ticked.begin(), ticked.end(), index) ? Qt::Checked
-                                                                        : Qt::Unchecked);
-    }
+    if (event->type() == QEvent::PaletteChange && !m_reviews.empty())
+        setReviews(std::vector(m_reviews));
 }
 
 } // namespace ui

@@ -18,6 +18,7 @@ public:
 
     explicit ReturnTree(QWidget *parent = nullptr);
 
+    /// What is ready gets a tick; a sheet that was shown and stands as it stood keeps its own.
     void setReviews(const std::vector<core::SheetReview> &reviews);
     /// Indexes of the reviews whose box is ticked, in their order.
     [[nodiscard]] std::vector<size_t> accepted() const;
@@ -30,7 +31,7 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
-    void addSheet(const core::SheetReview &review, size_t index);
+    void addSheet(const core::SheetReview &review, size_t index, bool isTicked);
     void addDay(QTreeWidgetItem *sheet, const core::DayReview &day);
     void addSet(QTreeWidgetItem *day, const core::SetReview &set);
     QTreeWidgetItem *addWords(QTreeWidgetItem *parent, const QString &words);

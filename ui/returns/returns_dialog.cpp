@@ -1,24 +1,22 @@
 #include "ui/returns/returns_dialog.h"
 
-#include "core/domain/week.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/metrics.h"
-#include "ui/returns/return_files.h"
 #include "ui/returns/return_tree.h"
-#include "ui/roster/open_roster.h"
 
 #include <QDialogButtonBox>
 #include <QDragEnterEvent>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QLabel>
 #include <QMimeData>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QVBoxLayout>
-#include <QtConcurrent/QtConcurrentRun>
 #include <algorithm>
 
 namespace ui {
@@ -34,6 +32,8 @@ const QString kFolderKey = QStringLiteral("returns/folder");
 ReturnsDialog::ReturnsDialog(OpenRoster &roster, QWidget *parent)
     : QDialog(parent)
     , m_roster(roster)
+    , m_reading(
+          roster, [this](std::optional<core::JudgedReturns> returns) { take(std::move(returns)); })
     , m_heading(new QLabel(this))
     , m_pain(new FieldNote(FieldNote::Kind::problem, this))
     , m_trouble(new FieldNote(FieldNote::Kind::problem, this))
@@ -49,7 +49,7 @@ ReturnsDialog::ReturnsDialog(OpenRoster &roster, QWidget *parent)
         paragraph(tr("Choose the return sheets that the lifters sent, or drop them here: CSV files "
                      "as their hand-outs save them. Nothing is changed before you have seen what "
                      "was done beside what was planned.")));
-    m_pages->insertWidget(busyPage, paragraph(tr("Reading the sheets …")));
+    m_pages->insertWidget(busyPage, makeBusyPage());
     m_pages->insertWidget(reviewPage, m_tree);
 
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
@@ -71,20 +71,34 @@ ReturnsDialog::ReturnsDialog(OpenRoster &roster, QWidget *parent)
     connect(buttons, &QDialogButtonBox::accepted, this, &ReturnsDialog::acceptTicked);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_tree, &ReturnTree::acceptedChanged, this, &ReturnsDialog::refreshButton);
-    connect(&m_reading, &QFutureWatcherBase::finished, this, &ReturnsDialog::review);
     connect(&roster, &OpenRoster::failed, m_trouble, &FieldNote::say);
-    m_heading->setText(tr("What came back?"));
+    connect(&roster, &OpenRoster::changed, this, &ReturnsDialog::read);
     refreshButton();
 }
 
 ReturnsDialog::~ReturnsDialog() = default;
 
+QWidget *ReturnsDialog::makeBusyPage()
+{
+    auto *page = new QWidget(m_pages);
+    auto *bar = new QProgressBar(page);
+    bar->setAccessibleName(tr("Read so far"));
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins({});
+    column->setSpacing(space::gap);
+    column->addWidget(paragraph(tr("Reading the sheets …")));
+    column->addWidget(bar);
+    column->addStretch(1);
+    connect(&m_reading.progress(), &QFutureWatcherBase::progressValueChanged, bar,
+        &QProgressBar::setValue);
+    return page;
+}
+
 void ReturnsDialog::offer(const QStringList &paths)
 {
     m_paths << paths;
     m_trouble->say({});
-    m_pages->setCurrentIndex(busyPage);
-    m_reading.setFuture(QtConcurrent::run(&readReturnSheets, m_paths, QDate::currentDate()));
+    read();
 }
 
 void ReturnsDialog::askForFiles()
@@ -101,23 +115,31 @@ void ReturnsDialog::askForFiles()
     offer(paths);
 }
 
-void ReturnsDialog::review()
+void ReturnsDialog::read()
 {
-    m_sheets = m_reading.result();
-    m_basis = {
-        m_roster.lifters(), m_roster.variations(), {}, m_roster.sessions(), m_roster.checkIns()};
-    for (const QDate monday : core::weeksOf(m_sheets))
-        for (core::Card &card : m_roster.cards(monday, monday.addDays(core::kWeekDays - 1)))
-            m_basis.cards.push_back(std::move(card));
-    m_reviews = core::reviewReturns(m_sheets, m_basis);
-    m_tree->setReviews(m_reviews);
-    m_pages->setCurrentIndex(reviewPage);
-    const auto pains = std::count_if(m_reviews.begin(), m_reviews.end(),
+    if (m_paths.isEmpty())
+        return;
+    m_pages->setCurrentIndex(busyPage);
+    m_reading.start(
+        [paths = m_paths, today = QDate::currentDate()](const core::RosterReader &roster,
+            const core::Watch &watch) { return core::readReturns(paths, roster, today, watch); });
+    refreshButton();
+}
+
+void ReturnsDialog::take(std::optional<core::JudgedReturns> returns)
+{
+    const bool wereRead = returns.has_value();
+    m_returns = std::move(returns).value_or(core::JudgedReturns());
+    m_pages->setCurrentIndex(wereRead ? reviewPage : invitationPage);
+    m_tree->setReviews(m_returns.reviews);
+    const auto pains = std::count_if(m_returns.reviews.begin(), m_returns.reviews.end(),
         [](const core::SheetReview &sheet) { return sheet.hasPain; });
     m_pain->say(pains == 0 ? QString()
             : pains == 1   ? tr("One sheet says pain. Read it first.")
                            : tr("%1 sheets say pain. Read them first.").arg(pains));
     refreshButton();
+    if (!wereRead)
+        return;
     m_tree->setFocus();
     Q_EMIT reviewed();
 }
@@ -125,31 +147,30 @@ void ReturnsDialog::review()
 void ReturnsDialog::refreshButton()
 {
     const size_t count = m_tree->accepted().size();
-    m_accept->setEnabled(count > 0);
+    m_accept->setEnabled(count > 0 && !m_reading.isRunning());
     m_accept->setText(count == 0 ? tr("&Accept")
             : count == 1         ? tr("&Accept one sheet")
                                  : tr("&Accept %1 sheets").arg(count));
-    if (!m_reviews.empty())
-        m_heading->setText(tr("%1 of %2 sheets are ticked. Those that are ticked go into the log.")
-                               .arg(count)
-                               .arg(m_reviews.size()));
-}
-
-std::vector<core::ReturnSheet> ReturnsDialog::ticked() const
-{
-    std::vector<core::ReturnSheet> sheets;
-    for (const size_t index : m_tree->accepted())
-        sheets.push_back(m_sheets[index]);
-    return sheets;
+    m_heading->setText(m_returns.reviews.empty()
+            ? tr("What came back?")
+            : tr("%1 of %2 sheets are ticked. Those that are ticked go into the log.")
+                  .arg(count)
+                  .arg(m_returns.reviews.size()));
 }
 
 void ReturnsDialog::acceptTicked()
 {
-    const core::Edit edit = core::acceptReturns(ticked(), m_basis,
+    const core::Edit edit = core::acceptReturns(m_returns, m_tree->accepted(),
         {[this] { return m_roster.newId<core::LoggedSession>(); },
             [this] { return m_roster.newId<core::CheckIn>(); }});
     if (m_roster.perform(tr("Accept return sheets"), edit))
         accept();
+}
+
+void ReturnsDialog::done(int result)
+{
+    m_reading.stop();
+    QDialog::done(result);
 }
 
 void ReturnsDialog::dragEnterEvent(QDragEnterEvent *event)

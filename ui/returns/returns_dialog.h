@@ -1,9 +1,9 @@
 #pragma once
 
-#include "core/exchange/return_review.h"
+#include "core/exchange/returns.h"
+#include "ui/roster/roster_work.h"
 
 #include <QDialog>
-#include <QFutureWatcher>
 #include <QStringList>
 
 class QLabel;
@@ -14,10 +14,10 @@ namespace ui {
 
 class FieldNote;
 class ReturnTree;
-class OpenRoster;
 
-/// What the lifters gave back: read off the screen's thread, shown beside the plan, accepted sheet
-/// by sheet. All that is accepted is one undo step.
+/// What the lifters gave back: read and judged off the screen's thread, anew when the roster
+/// changes meanwhile, shown beside the plan, accepted sheet by sheet. All that is accepted is one
+/// undo step.
 class ReturnsDialog : public QDialog
 {
     Q_OBJECT
@@ -29,7 +29,13 @@ public:
     /// Adds sheets that were dropped or named to those that are shown.
     void offer(const QStringList &paths);
 
-    [[nodiscard]] const std::vector<core::SheetReview> &reviews() const { return m_reviews; }
+    [[nodiscard]] const std::vector<core::SheetReview> &reviews() const
+    {
+        return m_returns.reviews;
+    }
+
+public Q_SLOTS:
+    void done(int result) override; ///< stops what runs
 
 Q_SIGNALS:
     /// The sheets have been read and are on the screen.
@@ -40,18 +46,17 @@ protected:
     void dropEvent(QDropEvent *event) override;
 
 private:
+    [[nodiscard]] QWidget *makeBusyPage();
     void askForFiles();
-    void review();
+    void read();
+    void take(std::optional<core::JudgedReturns> returns);
     void acceptTicked();
     void refreshButton();
-    [[nodiscard]] std::vector<core::ReturnSheet> ticked() const;
 
     OpenRoster &m_roster;
-    QFutureWatcher<std::vector<core::ReturnSheet>> m_reading;
+    RosterWork<core::JudgedReturns> m_reading;
     QStringList m_paths;
-    std::vector<core::ReturnSheet> m_sheets;
-    core::ReturnBasis m_basis;
-    std::vector<core::SheetReview> m_reviews;
+    core::JudgedReturns m_returns;
 
     QLabel *m_heading;
     FieldNote *m_pain;

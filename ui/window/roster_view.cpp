@@ -16,6 +16,7 @@
 #include "ui/roster_week/roster_week_page.h"
 #include "ui/squad/squad_page.h"
 
+#include <QDialog>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
@@ -112,7 +113,8 @@ QStringList RosterView::pageNames()
 RosterView::~RosterView()
 {
     QSettings().setValue(kSplitterKey, m_splitter->saveState());
-    // The pages refer to the session, which as a member would go before them.
+    // Pages and open dialogs refer to the roster, which as a member would go before them.
+    qDeleteAll(findChildren<QDialog *>(Qt::FindDirectChildrenOnly));
     delete m_splitter;
 }
 

@@ -1,8 +1,9 @@
-#include "core/exchange/return_review.h"
+#include "core/exchange/returns.h"
 
 #include "tests/core/exchange/return_files.h"
 
 #include <gmock/gmock.h>
+#include <numeric>
 
 using namespace core;
 using testing::ElementsAre;
@@ -36,7 +37,9 @@ protected:
 
     Edit accept(const std::vector<ReturnSheet> &sheets)
     {
-        return acceptReturns(sheets, basis,
+        std::vector<size_t> all(sheets.size());
+        std::iota(all.begin(), all.end(), size_t(0));
+        return acceptReturns({sheets, reviewAll(sheets), basis}, all,
             {[this] { return SessionId{++m_session}; }, [this] { return CheckInId{++m_checkIn}; }});
     }
 

@@ -49,7 +49,8 @@ protected:
     QString out = folder.path(QStringLiteral("out"));
     PlannedWeek week;
     QString rosterFile = folder.path(QStringLiteral("club.benchwright"));
-    ui::OpenRoster session{std::make_unique<core::RosterFile>(core::RosterFile::create(rosterFile))};
+    ui::OpenRoster session{
+        std::make_unique<core::RosterFile>(core::RosterFile::create(rosterFile))};
     ui::Estimates estimates{session};
     ui::Selection selection{session};
 };
@@ -100,8 +101,12 @@ TEST_F(HandOutDialogTest, ABatchThatIsStoppedLeavesWholeFilesOnly)
     batch.variations = week.catalogue;
     batch.monday = tests::kMonday;
     batch.folder = out;
+    std::stop_source stop;
     const ui::HandOutSummary summary =
-        ui::writeHandOuts(batch, [](int lifters) { return lifters < 2; });
+        ui::writeHandOuts(batch, {stop.get_token(), [&](double share) {
+                                      if (share >= 2.0 / 5.0)
+                                          stop.request_stop();
+                                  }});
     EXPECT_TRUE(summary.cancelled);
     EXPECT_EQ(summary.files.size(), 2);
     ASSERT_EQ(files().size(), 2) << "two lifters of one name have a file each";
@@ -120,7 +125,7 @@ TEST_F(HandOutDialogTest, AFolderThatCannotBeMadeIsToldAndTheRestOfTheSummarySta
     batch.variations = week.catalogue;
     batch.monday = tests::kMonday;
     batch.folder = rosterFile + QStringLiteral("/below a file");
-    const ui::HandOutSummary summary = ui::writeHandOuts(batch, [](int) { return true; });
+    const ui::HandOutSummary summary = ui::writeHandOuts(batch);
     EXPECT_FALSE(summary.failure.isEmpty());
     EXPECT_TRUE(summary.files.isEmpty());
     EXPECT_TRUE(ui::summaryLines(summary).front().contains(summary.failure));

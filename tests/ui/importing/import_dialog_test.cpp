@@ -9,6 +9,7 @@
 #include <QDropEvent>
 #include <QLabel>
 #include <QMimeData>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
@@ -58,8 +59,9 @@ private:
     QTemporaryDir m_folder;
 
 protected:
-    ui::OpenRoster session{std::make_unique<core::RosterFile>(
-        core::RosterFile::create(m_folder.filePath(QStringLiteral("club.benchwright"))))};
+    QString rosterFile = m_folder.filePath(QStringLiteral("club.benchwright"));
+    ui::OpenRoster session{
+        std::make_unique<core::RosterFile>(core::RosterFile::create(rosterFile))};
     ImportDialog dialog{session};
 };
 
@@ -183,6 +185,54 @@ TEST_F(ImportDialogTest, AFileThatHasGoneIsToldNotThrown)
     ASSERT_TRUE(planned.wait(10'000));
     EXPECT_FALSE(importButton()->isEnabled());
     EXPECT_TRUE(cell(0, ui::ProblemModel::wordsColumn).contains(QStringLiteral("cannot be read")));
+}
+
+TEST_F(ImportDialogTest, ClosedWhileALargeFileIsReadItStopsAndLeavesNothing)
+{
+    const QString log = write("log.csv", kHeader + kRow.repeated(500'000));
+    QSignalSpy planned(&dialog, &ImportDialog::planned);
+    QSignalSpy finished(&dialog, &QDialog::finished);
+    QObject::connect(dialog.findChild<QProgressBar *>(), &QProgressBar::valueChanged, &dialog,
+        &QDialog::reject); // as soon as it is under way
+    dialog.open();
+    dialog.offer({log});
+    ASSERT_TRUE(finished.wait(10'000));
+    EXPECT_FALSE(dialog.isBusy());
+    QCoreApplication::processEvents();
+    EXPECT_EQ(planned.count(), 0);
+    EXPECT_TRUE(dialog.plan().edit.isEmpty());
+    EXPECT_TRUE(session.lifters().empty());
+    EXPECT_EQ(session.steps().count(), 0);
+}
+
+TEST_F(ImportDialogTest, WhenTheRosterChangesMeanwhileTheFilesAreJudgedAnew)
+{
+    offer({write("log.csv", kHeader + kRow)});
+    EXPECT_EQ(dialog.plan().counts.newLifters, 1);
+    core::Lifter ada;
+    ada.id = session.newId<core::Lifter>();
+    ada.name = QStringLiteral("Ada");
+    ada.gear = core::usualGear(ada.unit);
+    core::Edit edit;
+    edit.lifters.after = {ada};
+    QSignalSpy planned(&dialog, &ImportDialog::planned);
+    ASSERT_TRUE(session.perform(QStringLiteral("Add"), edit));
+    EXPECT_FALSE(importButton()->isEnabled()) << "by the plan of before";
+    ASSERT_TRUE(planned.wait(10'000));
+    EXPECT_EQ(dialog.plan().counts.newLifters, 0);
+    importButton()->click();
+    EXPECT_EQ(session.sessions(ada.id).size(), 1u);
+}
+
+TEST_F(ImportDialogTest, ARosterThatCannotBeReadIsSaidAndNothingIsImported)
+{
+    const QString log = write("log.csv", kHeader + kRow);
+    QSignalSpy failed(&session, &ui::OpenRoster::failed);
+    ASSERT_TRUE(QFile::remove(rosterFile)); // the worker cannot open it
+    dialog.offer({log});
+    ASSERT_TRUE(failed.wait(10'000));
+    EXPECT_FALSE(importButton()->isEnabled());
+    EXPECT_FALSE(dialog.findChildren<ui::FieldNote *>()[0]->text().isEmpty());
 }
 
 TEST(ProblemModel, KeepsTheRulesOfModels)

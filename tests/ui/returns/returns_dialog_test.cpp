@@ -205,6 +205,50 @@ TEST_F(ReturnsDialogTest, DroppedSheetsJoinThoseThatAreThereAndNoneIsReadTwice)
     EXPECT_FALSE(hasBox(sheetAt(1))) << "the same content under another name";
 }
 
+TEST_F(ReturnsDialogTest, WhenTheRosterChangesMeanwhileTheSheetsAreJudgedAnew)
+{
+    offer({write(QStringLiteral("ada.csv"), sheet)});
+    ASSERT_EQ(sheetAt(0)->checkState(0), Qt::Checked);
+    core::Edit edit;
+    edit.cards.before = {week.cards[0]};
+    edit.cards.after = edit.cards.before;
+    edit.cards.after[0].setLine = QStringLiteral("5x5 80kg");
+    QSignalSpy reviewed(&dialog, &ReturnsDialog::reviewed);
+    ASSERT_TRUE(session.perform(QStringLiteral("Change the plan"), edit));
+    EXPECT_FALSE(acceptButton()->isEnabled()) << "by the reviews of before";
+    ASSERT_TRUE(reviewed.wait(10'000));
+    EXPECT_EQ(dialog.reviews()[0].standing, core::SheetStanding::byChoice);
+    EXPECT_EQ(sheetAt(0)->checkState(0), Qt::Unchecked);
+}
+
+TEST_F(ReturnsDialogTest, AJudgementThatStaysKeepsTheCoachesTick)
+{
+    offer({write(QStringLiteral("ada.csv"), sheet)});
+    sheetAt(0)->setCheckState(0, Qt::Unchecked);
+    core::Lifter bo = week.lifter;
+    bo.id = core::LifterId{8};
+    bo.name = QStringLiteral("Bo Example");
+    core::Edit edit;
+    edit.lifters.after = {bo};
+    QSignalSpy reviewed(&dialog, &ReturnsDialog::reviewed);
+    ASSERT_TRUE(session.perform(QStringLiteral("Add"), edit));
+    ASSERT_TRUE(reviewed.wait(10'000));
+    EXPECT_EQ(sheetAt(0)->checkState(0), Qt::Unchecked);
+    EXPECT_FALSE(acceptButton()->isEnabled());
+}
+
+TEST_F(ReturnsDialogTest, ClosedWhileItReadsItStopsAndLeavesNothing)
+{
+    QSignalSpy reviewed(&dialog, &ReturnsDialog::reviewed);
+    dialog.open();
+    dialog.offer({write(QStringLiteral("ada.csv"), sheet)});
+    dialog.reject();
+    QCoreApplication::processEvents();
+    EXPECT_EQ(reviewed.count(), 0);
+    EXPECT_TRUE(dialog.reviews().empty());
+    EXPECT_TRUE(session.sessions().empty());
+}
+
 TEST(ReturnFiles, SheetsAreReadPainFirstThenUsableThenByName)
 {
     std::vector<core::SheetReview> reviews(4);

@@ -1,9 +1,8 @@
 #pragma once
 
-#include "core/exchange/log_csv.h"
-#include "core/exchange/people_csv.h"
+#include "core/exchange/import_plan.h"
 
-namespace ui {
+namespace core {
 
 /// Paths of the files to import; either may be empty.
 struct ImportFiles
@@ -15,17 +14,14 @@ struct ImportFiles
     friend bool operator==(const ImportFiles &, const ImportFiles &) = default;
 };
 
-struct ImportTables
-{
-    core::LogTable log;
-    core::PeopleTable people;
-};
-
-/// Reads both. A file that cannot be opened becomes a problem of its table. May run on any thread.
-[[nodiscard]] ImportTables readTables(const ImportFiles &files, QDate today);
-
 /// The files with those of `paths` that are a log or people put in their places; what is neither is
 /// left out and named in `unknown`.
 [[nodiscard]] ImportFiles placed(ImportFiles files, const QStringList &paths, QStringList *unknown);
 
-} // namespace ui
+/// Reads the files and plans their import into the roster. A file that cannot be opened becomes a
+/// problem of the plan. May run on any thread. Throws StorageError when the roster cannot be read.
+/// @param today  see readLog()
+[[nodiscard]] ImportPlan readImport(const ImportFiles &files, const RosterReader &roster,
+    const IdSource &ids, QDate today, const Watch &watch = {});
+
+} // namespace core

@@ -1,0 +1,90 @@
+#pragma once
+
+#include "core/domain/watch.h"
+#include "ui/roster/open_roster.h"
+
+#include <QFutureWatcher>
+#include <QtConcurrent/QtConcurrentRun>
+#include <functional>
+#include <optional>
+#include <stop_token>
+#include <variant>
+
+namespace ui {
+
+/// Long work on the stored roster for a page or dialog: on another thread, with a reader of its
+/// own. One piece at a time: the next one stops what runs, and so does the end of this object.
+template <class Result> class RosterWork
+{
+public:
+    using Work = std::function<Result(const core::RosterReader &, const core::Watch &)>;
+    /// Nothing where the roster could not be read; OpenRoster::failed() tells why thereafter.
+    using Done = std::function<void(std::optional<Result>)>;
+
+    /// @param done  called on the screen's thread with what the work has given
+    RosterWork(OpenRoster &roster, Done done)
+        : m_roster(roster)
+        , m_done(std::move(done))
+    {
+        QObject::connect(&m_watcher, &QFutureWatcherBase::finished, &m_watcher, [this] { tell(); });
+    }
+    ~RosterWork() { stop(); }
+    RosterWork(const RosterWork &) = delete;
+    RosterWork &operator=(const RosterWork &) = delete;
+
+    void start(Work work)
+    {
+        stop();
+        m_stop = {};
+        m_watcher.setFuture(
+            QtConcurrent::run([work = std::move(work), readers = m_roster.readers(),
+                                  stop = m_stop.get_token()](QPromise<Outcome> &promise) {
+                promise.setProgressRange(0, 100);
+                const core::Watch watch{stop,
+                    [&promise](double share) { promise.setProgressValue(int(100.0 * share)); }};
+                try {
+                    promise.addResult(Outcome(work(*readers(), watch)));
+                } catch (const core::StorageError &trouble) {
+                    promise.addResult(Outcome(trouble));
+                }
+            }));
+    }
+
+    /// Asks the work to end; what it gives is told all the same.
+    void askToStop() { m_stop.request_stop(); }
+
+    /// Ends the work at once, and nothing is told of it.
+    void stop()
+    {
+        askToStop();
+        m_watcher.waitForFinished();
+        m_watcher.setFuture({});
+    }
+
+    [[nodiscard]] bool isRunning() const { return m_watcher.isRunning(); }
+    /// For its signals of progress, in percent.
+    [[nodiscard]] const QFutureWatcherBase &progress() const { return m_watcher; }
+
+private:
+    using Outcome = std::variant<Result, core::StorageError>;
+
+    void tell()
+    {
+        if (m_watcher.future().resultCount() == 0) // stopped
+            return;
+        Outcome outcome = m_watcher.future().takeResult();
+        if (auto *result = std::get_if<Result>(&outcome)) {
+            m_done(std::move(*result));
+        } else {
+            m_done(std::nullopt);
+            m_roster.tell(std::get<core::StorageError>(outcome));
+        }
+    }
+
+    OpenRoster &m_roster;
+    Done m_done;
+    std::stop_source m_stop;
+    QFutureWatcher<Outcome> m_watcher;
+};
+
+} // namespace ui
