@@ -112,7 +112,7 @@ QStringList RosterView::pageNames()
 RosterView::~RosterView()
 {
     QSettings().setValue(kSplitterKey, m_splitter->saveState());
-    // The pages refer to the session, which as a member would go before them.
+    // The pages refer to the roster, which as a member would go before them.
     delete m_splitter;
 }
 
