@@ -2,7 +2,6 @@
 
 #include "core/domain/text.h"
 
-#include <QStringList>
 #include <array>
 #include <cassert>
 
@@ -29,6 +28,14 @@ QString touchWord(int score)
 {
     assert(isTouchScore(score));
     return Text::tr(kWords[size_t(score - kSoftestTouch)]);
+}
+
+QStringList touchSteps()
+{
+    QStringList words;
+    for (int score = kSoftestTouch; score <= kHardestTouch; ++score)
+        words << touchWord(score);
+    return words;
 }
 
 QString touchScale()

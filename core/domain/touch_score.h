@@ -3,6 +3,7 @@
 #include "core/domain/touch_style.h"
 
 #include <QString>
+#include <QStringList>
 
 /// How the bar met the chest in a heavy set, as the coach or the lifter saw it: five steps in
 /// order, told apart by what the bar does. The steps and their words are ours; screen and print
@@ -20,6 +21,8 @@ inline constexpr int kHardestTouch = 5;
 /// In a word or a few: "light", "rests", "sinks" ...
 /// @pre isTouchScore(score)
 [[nodiscard]] QString touchWord(int score);
+/// The words of all scores, the softest first.
+[[nodiscard]] QStringList touchSteps();
 /// The whole scale in one line: "1 = held off or feather-light, 2 = light ...".
 [[nodiscard]] QString touchScale();
 

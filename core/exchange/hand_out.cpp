@@ -2,6 +2,7 @@
 
 #include "core/domain/body_area.h"
 #include "core/domain/text.h"
+#include "core/domain/touch_score.h"
 #include "core/domain/variation.h"
 #include "core/exchange/hand_out_words.h"
 #include "core/exchange/plan_mark.h"

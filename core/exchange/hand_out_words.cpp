@@ -94,10 +94,4 @@ QJsonObject handOutWords()
     };
 }
 
-QStringList touchSteps()
-{
-    return {Text::tr("held off or feather-light"), Text::tr("light"),
-        Text::tr("rests on the chest"), Text::tr("sinks in"), Text::tr("sinks and stops")};
-}
-
 } // namespace core

@@ -232,7 +232,7 @@ void CatalogueDialog::check()
 
 void CatalogueDialog::accept()
 {
-    // A failed write is told by the session; the coach's work stays here.
+    // A failed write is told by the roster; the coach's work stays here.
     if (m_roster.perform(tr("Edit the catalogue"), core::changeCatalogue(m_before, m_after)))
         QDialog::accept();
 }

@@ -5,21 +5,10 @@
 
 namespace ui {
 
-void LifterListFilter::setQuery(const QString &query)
+void LifterListFilter::setQuery(const LifterQuery &query)
 {
-    m_query = core::folded(query);
-    invalidateFilter();
-}
-
-void LifterListFilter::setGroup(const QString &group)
-{
-    m_group = group;
-    invalidateFilter();
-}
-
-void LifterListFilter::setTouchStyle(std::optional<core::TouchStyle> style)
-{
-    m_style = style;
+    m_query = query;
+    m_query.words = core::folded(query.words);
     invalidateFilter();
 }
 
@@ -29,22 +18,17 @@ void LifterListFilter::setShowArchived(bool show)
     invalidateFilter();
 }
 
-bool LifterListFilter::isNarrowed() const
-{
-    return !m_query.trimmed().isEmpty() || !m_group.isEmpty() || m_style;
-}
-
 bool LifterListFilter::filterAcceptsRow(int row, const QModelIndex &parent) const
 {
     const QModelIndex index = sourceModel()->index(row, 0, parent);
     if (!m_showArchived && index.data(LifterListModel::ArchivedRole).toBool())
         return false;
-    if (m_style && index.data(LifterListModel::TouchStyleRole).toInt() != int(*m_style))
+    if (m_query.style && index.data(LifterListModel::TouchStyleRole).toInt() != int(*m_query.style))
         return false;
-    if (!m_group.isEmpty()
-        && !index.data(LifterListModel::GroupsRole).toStringList().contains(m_group))
+    if (!m_query.group.isEmpty()
+        && !index.data(LifterListModel::GroupsRole).toStringList().contains(m_query.group))
         return false;
-    return core::matchesWords(index.data(LifterListModel::SearchRole).toString(), m_query);
+    return core::matchesWords(index.data(LifterListModel::SearchRole).toString(), m_query.words);
 }
 
 } // namespace ui

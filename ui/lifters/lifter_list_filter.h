@@ -1,9 +1,8 @@
 #pragma once
 
-#include "core/domain/touch_style.h"
+#include "ui/lifters/lifter_query.h"
 
 #include <QSortFilterProxyModel>
-#include <optional>
 
 namespace ui {
 
@@ -15,24 +14,18 @@ class LifterListFilter final : public QSortFilterProxyModel
 public:
     using QSortFilterProxyModel::QSortFilterProxyModel;
 
-    /// Words that all occur in name, groups or notes, without case and accents.
-    void setQuery(const QString &query);
-    /// Empty: any group.
-    void setGroup(const QString &group);
-    /// Empty: any style.
-    void setTouchStyle(std::optional<core::TouchStyle> style);
+    /// Case and accents do not matter.
+    void setQuery(const LifterQuery &query);
     void setShowArchived(bool show);
 
     /// Whether anything is hidden besides archived lifters.
-    [[nodiscard]] bool isNarrowed() const;
+    [[nodiscard]] bool isNarrowed() const { return m_query.isNarrow(); }
 
 protected:
     [[nodiscard]] bool filterAcceptsRow(int row, const QModelIndex &parent) const override;
 
 private:
-    QString m_query; ///< folded
-    QString m_group;
-    std::optional<core::TouchStyle> m_style;
+    LifterQuery m_query; ///< its words folded
     bool m_showArchived = false;
 };
 

@@ -5,17 +5,15 @@
 #include "ui/lifters/lifter_editor.h"
 #include "ui/lifters/lifter_list_filter.h"
 #include "ui/lifters/lifter_list_model.h"
+#include "ui/lifters/lifter_search.h"
 #include "ui/look/metrics.h"
-#include "ui/look/touch_mark.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 
 #include <QCheckBox>
-#include <QComboBox>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QLineEdit>
 #include <QListView>
 #include <QMenu>
 #include <QPushButton>
@@ -52,32 +50,12 @@ LifterListPanel::LifterListPanel(
     });
     connect(&selection, &Selection::lifterChanged, this, &LifterListPanel::showChosen);
     followLifters();
+    showChosen();
 }
 
 void LifterListPanel::buildControls()
 {
-    m_search = new QLineEdit;
-    m_search->setObjectName(QStringLiteral("search"));
-    m_search->setPlaceholderText(tr("Find a lifter (Ctrl+F)"));
-    m_search->setToolTip(tr("Looks in names, groups and notes; accents and case do not matter"));
-    m_search->setAccessibleName(tr("Find a lifter"));
-    m_search->setClearButtonEnabled(true);
-    m_search->installEventFilter(this);
-
-    m_groups = new QComboBox;
-    m_groups->setObjectName(QStringLiteral("groups"));
-    m_groups->setAccessibleName(tr("Show the lifters of a group"));
-    m_styles = new QComboBox;
-    m_styles->setObjectName(QStringLiteral("styles"));
-    m_styles->setAccessibleName(tr("Show the lifters of a touch style"));
-    m_styles->addItem(tr("any touch style"));
-    for (const core::TouchStyle style :
-        {core::TouchStyle::soft, core::TouchStyle::sinking, core::TouchStyle::undecided})
-        m_styles->addItem(core::words(style), int(style));
-    showMarks();
-    auto *filters = new QHBoxLayout;
-    filters->addWidget(m_groups, 1);
-    filters->addWidget(m_styles, 1);
+    m_search = new LifterSearch;
 
     m_list = new QListView;
     m_list->setObjectName(QStringLiteral("lifters"));
@@ -122,7 +100,6 @@ void LifterListPanel::buildControls()
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(space::gap, space::gap, space::tight, space::gap);
     layout->addWidget(m_search);
-    layout->addLayout(filters);
     layout->addWidget(m_stack, 1);
     layout->addWidget(m_showArchived);
     layout->addLayout(buttons);
@@ -140,25 +117,19 @@ template <class Change> void LifterListPanel::narrow(Change change)
 
 void LifterListPanel::connectControls()
 {
-    connect(m_search, &QLineEdit::textChanged, this,
-        [this](const QString &text) { narrow([&] { m_filter->setQuery(text); }); });
-    connect(m_groups, &QComboBox::currentIndexChanged, this,
-        [this] { narrow([this] { m_filter->setGroup(m_groups->currentData().toString()); }); });
-    connect(m_styles, &QComboBox::currentIndexChanged, this, [this] {
-        const QVariant style = m_styles->currentData();
-        narrow([&] {
-            m_filter->setTouchStyle(style.isValid()
-                    ? std::optional(static_cast<core::TouchStyle>(style.toInt()))
-                    : std::nullopt);
-        });
-    });
+    connect(m_search, &LifterSearch::queryChanged, this,
+        [this](const LifterQuery &query) { narrow([&] { m_filter->setQuery(query); }); });
+    connect(m_search, &LifterSearch::left, this, &LifterListPanel::enterList);
     connect(m_showArchived, &QCheckBox::toggled, this,
         [this](bool show) { narrow([&] { m_filter->setShowArchived(show); }); });
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
         &LifterListPanel::chooseCurrent);
     connect(m_list, &QListView::activated, this, &LifterListPanel::editLifter);
     connect(m_list, &QListView::customContextMenuRequested, this, &LifterListPanel::contextMenu);
-    connect(m_clear, &QPushButton::clicked, this, &LifterListPanel::clearFilters);
+    connect(m_clear, &QPushButton::clicked, this, [this] {
+        m_search->clear();
+        m_list->setFocus();
+    });
     connect(m_add, &QPushButton::clicked, this, &LifterListPanel::addLifter);
     connect(m_edit, &QPushButton::clicked, this, &LifterListPanel::editLifter);
     connect(m_archive, &QPushButton::clicked, this, &LifterListPanel::toggleArchived);
@@ -166,30 +137,9 @@ void LifterListPanel::connectControls()
 
 void LifterListPanel::followLifters()
 {
-    refreshGroups();
+    m_search->setGroups(groupsOf(m_roster.lifters()));
     chooseFirstIfNone();
     refreshFooter();
-}
-
-void LifterListPanel::refreshGroups()
-{
-    QStringList groups = groupsOf(m_roster.lifters());
-    groups.prepend(QString());
-    QStringList shown;
-    for (int i = 0; i < m_groups->count(); ++i)
-        shown << m_groups->itemData(i).toString();
-    if (shown == groups)
-        return;
-    const QString chosen = m_groups->currentData().toString();
-    {
-        const QSignalBlocker quiet(m_groups);
-        m_groups->clear();
-        for (const QString &group : groups)
-            m_groups->addItem(group.isEmpty() ? tr("any group") : group, group);
-    }
-    m_groups->setCurrentIndex(std::max(0, m_groups->findData(chosen)));
-    narrow([this] { m_filter->setGroup(m_groups->currentData().toString()); });
-    m_groups->setVisible(groups.size() > 1);
 }
 
 void LifterListPanel::refreshFooter()
@@ -205,8 +155,7 @@ void LifterListPanel::refreshFooter()
     m_archive->setEnabled(chosen);
     m_archive->setText(chosen && chosen->archived ? tr("&Restore") : tr("Ar&chive"));
 
-    m_search->setEnabled(!lifters.empty());
-    m_styles->setVisible(!lifters.empty());
+    m_search->setUsable(!lifters.empty());
     const bool nothing = m_filter->rowCount() == 0;
     m_stack->setCurrentWidget(nothing ? m_nothing : static_cast<QWidget *>(m_list));
     m_clear->setVisible(m_filter->isNarrowed());
@@ -216,12 +165,13 @@ void LifterListPanel::refreshFooter()
                            : tr("No lifters yet."));
 }
 
-void LifterListPanel::clearFilters()
+void LifterListPanel::enterList()
 {
-    m_search->clear();
-    m_groups->setCurrentIndex(0);
-    m_styles->setCurrentIndex(0);
-    m_list->setFocus();
+    if (m_filter->rowCount() == 0)
+        return;
+    if (!m_list->currentIndex().isValid())
+        m_list->setCurrentIndex(m_filter->index(0, 0));
+    m_list->setFocus(Qt::TabFocusReason);
 }
 
 void LifterListPanel::chooseCurrent()
@@ -260,8 +210,7 @@ void LifterListPanel::chooseFirstIfNone()
 
 void LifterListPanel::focusSearch()
 {
-    m_search->setFocus(Qt::ShortcutFocusReason);
-    m_search->selectAll();
+    m_search->focusWords();
 }
 
 void LifterListPanel::stepLifter(int step)
@@ -329,43 +278,15 @@ void LifterListPanel::contextMenu(const QPoint &at)
     menu.exec(m_list->viewport()->mapToGlobal(at));
 }
 
-void LifterListPanel::showMarks()
-{
-    for (int i = 0; i < m_styles->count(); ++i)
-        if (const QVariant style = m_styles->itemData(i); style.isValid())
-            m_styles->setItemIcon(
-                i, touchMarkIcon(static_cast<core::TouchStyle>(style.toInt()), palette()));
-}
-
-void LifterListPanel::changeEvent(QEvent *event)
-{
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange && m_styles)
-        showMarks();
-}
-
 bool LifterListPanel::eventFilter(QObject *watched, QEvent *event)
 {
-    if (event->type() != QEvent::KeyPress)
+    if (watched != m_list || event->type() != QEvent::KeyPress)
         return QWidget::eventFilter(watched, event);
     const int key = static_cast<QKeyEvent *>(event)->key();
-    if (watched == m_search
-        && (key == Qt::Key_Down || key == Qt::Key_Return || key == Qt::Key_Enter)
-        && m_filter->rowCount() > 0) {
-        if (!m_list->currentIndex().isValid())
-            m_list->setCurrentIndex(m_filter->index(0, 0));
-        m_list->setFocus(Qt::TabFocusReason);
-        return true;
-    }
-    if (watched == m_search && key == Qt::Key_Escape && !m_search->text().isEmpty()) {
-        m_search->clear();
-        return true;
-    }
-    if (watched == m_list && (key == Qt::Key_Return || key == Qt::Key_Enter)) {
-        editLifter(); // not every platform's list activates on Enter
-        return true;
-    }
-    return QWidget::eventFilter(watched, event);
+    if (key != Qt::Key_Return && key != Qt::Key_Enter)
+        return false;
+    editLifter(); // not every platform's list activates on Enter
+    return true;
 }
 
 } // namespace ui

@@ -5,9 +5,7 @@
 #include <QWidget>
 
 class QCheckBox;
-class QComboBox;
 class QLabel;
-class QLineEdit;
 class QListView;
 class QPushButton;
 class QStackedWidget;
@@ -17,6 +15,7 @@ namespace ui {
 class Estimates;
 class LifterListFilter;
 class LifterListModel;
+class LifterSearch;
 class OpenRoster;
 class Selection;
 
@@ -40,18 +39,15 @@ public:
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
-    void changeEvent(QEvent *event) override;
 
 private:
     void buildControls();
     void connectControls();
-    void showMarks();
     void followLifters();
-    void refreshGroups();
     void refreshFooter();
     /// Runs a change of the filter without taking another lifter for chosen.
     template <class Change> void narrow(Change change);
-    void clearFilters();
+    void enterList();
     void chooseCurrent();
     void showChosen();
     void chooseFirstIfNone();
@@ -62,9 +58,7 @@ private:
     LifterListModel *m_model;
     LifterListFilter *m_filter;
 
-    QLineEdit *m_search = nullptr;
-    QComboBox *m_groups = nullptr;
-    QComboBox *m_styles = nullptr;
+    LifterSearch *m_search = nullptr;
     QCheckBox *m_showArchived = nullptr;
     QStackedWidget *m_stack = nullptr;
     QListView *m_list = nullptr;

@@ -50,7 +50,7 @@ public:
     /// Why nothing is suggested for such an extra set today; empty when something may be.
     [[nodiscard]] QString withheld(const core::SetEntry &set) const;
 
-    /// Each returns false when it could not be written; the session has said why.
+    /// Each returns false when it could not be written; the roster has said why.
     bool add(const core::SetEntry &set, size_t place);
     bool change(const core::SetEntry &set, size_t place);
     bool remove(size_t place);

@@ -8,6 +8,24 @@
 
 namespace ui {
 
+namespace {
+
+/// The set as it was meant, without what was said of it: the next one is rated by itself.
+core::SetEntry onceMore(core::SetEntry set)
+{
+    if (set.failed)
+        set.repsDone = set.repsPlanned.value_or(set.repsDone);
+    set.failed = false;
+    set.repsPlanned.reset();
+    set.rpe.reset();
+    set.velocityMs.reset();
+    set.touch.reset();
+    set.note.clear();
+    return set;
+}
+
+} // namespace
+
 LogDesk::LogDesk(DayLog &log, QObject *parent)
     : QObject(parent)
     , m_log(log)
@@ -20,7 +38,7 @@ void LogDesk::follow()
 {
     const Key now{m_log.lifter() ? m_log.lifter()->id : core::LifterId{}, m_log.day()};
     if (now != m_key) {
-        if (isTouched())
+        if (m_draft.isTouched())
             m_drafts[m_key] = m_draft;
         m_key = now;
         m_draft = {};
@@ -43,57 +61,25 @@ void LogDesk::rebuild()
         return;
     m_lines = logLines(m_log.rows(), m_log.planned(), m_log.done(), m_log.catalogue(),
         m_log.lifter()->unit, m_log.day() < QDate::currentDate());
-    if (m_draft.isOffered && !isTouched()) {
-        m_draft = {}; // the plan has come, or the log
-        m_draft.line = lineToBegin(m_lines);
-    }
-    if (isTouched() && !m_draft.isExtra)
-        findDraftAgain();
-    const size_t end = m_lines.size();
-    if (m_draft.line >= end && !m_draft.isExtra)
-        m_draft.isExtra = m_draft.isOffered = true;
-    m_draft.line = std::min(m_draft.line, end);
-    if (!m_draft.isExtra)
-        return;
+    m_draft.settle(m_lines, m_log.done());
+    if (m_draft.isExtra)
+        m_lines.insert(m_lines.begin() + std::ptrdiff_t(m_draft.line), extraLine());
+}
+
+LogLine LogDesk::extraLine() const
+{
     LogLine extra;
     extra.state = LineState::extra;
     extra.said = m_draft.isOffered ? tr("add a set") : tr("extra set, not saved yet");
     const core::Variation *variation = core::find(m_log.catalogue(), extraSet().variation);
     extra.variation = variation ? variation->name : QString();
-    m_lines.insert(m_lines.begin() + std::ptrdiff_t(m_draft.line), extra);
+    return extra;
 }
 
 void LogDesk::setText(const QString &text)
 {
-    if (!isTouched())
-        noteWhere();
+    m_draft.begin(m_lines, m_log.done());
     m_draft.text = text;
-}
-
-void LogDesk::noteWhere()
-{
-    m_draft.planned.reset();
-    m_draft.edited.reset();
-    if (m_draft.isExtra || m_draft.line >= m_lines.size())
-        return;
-    m_draft.planned = m_lines[m_draft.line].planned;
-    if (isLogged())
-        m_draft.edited = m_log.done()[*m_lines[m_draft.line].done];
-}
-
-bool LogDesk::isWhereBegun(const LogLine &line) const
-{
-    return m_draft.edited ? line.done && m_log.done()[*line.done] == *m_draft.edited
-                          : !line.done && line.planned == m_draft.planned;
-}
-
-void LogDesk::findDraftAgain()
-{
-    if (m_draft.line < m_lines.size() && isWhereBegun(m_lines[m_draft.line]))
-        return;
-    const auto found = std::find_if(
-        m_lines.begin(), m_lines.end(), [this](const LogLine &line) { return isWhereBegun(line); });
-    m_draft.line = size_t(found - m_lines.begin());
 }
 
 bool LogDesk::isLogged() const
@@ -125,18 +111,9 @@ core::SetEntry LogDesk::extraSet() const
 {
     core::SetEntry entry;
     if (m_draft.line > 0 && m_draft.line - 1 < m_log.rows().size()) {
-        // Once more what was done above, by the rating of this time.
         const core::SessionRow &above = m_log.rows()[m_draft.line - 1];
-        entry = above.done ? m_log.done()[*above.done]
-                           : core::asPlanned(m_log.planned()[*above.planned]);
-        if (entry.failed)
-            entry.repsDone = entry.repsPlanned.value_or(entry.repsDone);
-        entry.failed = false;
-        entry.repsPlanned.reset();
-        entry.rpe.reset();
-        entry.velocityMs.reset();
-        entry.touch.reset();
-        entry.note.clear();
+        entry = onceMore(above.done ? m_log.done()[*above.done]
+                                    : core::asPlanned(m_log.planned()[*above.planned]));
     } else if (const core::Variation *bench =
                    core::competitionOf(m_log.catalogue(), core::Lift::bench)) {
         entry.variation = bench->id;
@@ -206,14 +183,14 @@ std::optional<core::EntryError> LogDesk::take()
     if (!m_log.lifter())
         return std::nullopt;
     const bool wasLogged = isLogged();
-    if (m_draft.isOffered && !isTouched() && m_lines.size() > 1)
+    if (m_draft.isOffered && !m_draft.isTouched() && m_lines.size() > 1)
         return std::nullopt; // Enter once too often
-    if (!wasLogged || isTouched()) {
+    if (!wasLogged || m_draft.isTouched()) {
         const core::EntryReading said = reading();
         if (said.error)
             return said.error;
         const size_t place = placeInLog();
-        const Draft kept = std::exchange(m_draft, Draft{.line = m_draft.line});
+        const SetDraft kept = std::exchange(m_draft, m_draft.emptied());
         if (!(wasLogged ? m_log.change(said.entry, place) : m_log.add(said.entry, place))) {
             m_draft = kept;
             rebuild();
@@ -238,12 +215,12 @@ std::optional<core::EntryError> LogDesk::select(size_t line)
 {
     if (line == m_draft.line)
         return std::nullopt;
-    if (hasText())
+    if (m_draft.hasText())
         if (auto refused = take())
             return refused;
     if (m_draft.isExtra && line > m_draft.line)
         --line; // the extra set above goes
-    clearDraft();
+    m_draft = m_draft.emptied();
     m_draft.line = line;
     rebuild();
     Q_EMIT changed();
@@ -261,10 +238,10 @@ std::optional<core::EntryError> LogDesk::beginExtra()
         return std::nullopt;
     }
     const size_t below = m_draft.line + 1;
-    if (hasText())
+    if (m_draft.hasText())
         if (auto refused = take())
             return refused;
-    m_draft = Draft{.line = below, .isExtra = true};
+    m_draft = SetDraft{.line = below, .isExtra = true};
     rebuild();
     Q_EMIT changed();
     return std::nullopt;
@@ -274,13 +251,13 @@ void LogDesk::remove()
 {
     if (isLogged()) {
         const size_t place = placeInLog();
-        clearDraft();
+        m_draft = m_draft.emptied();
         m_log.remove(place);
         return;
     }
     if (!m_draft.isExtra)
         return;
-    clearDraft();
+    m_draft = m_draft.emptied();
     m_draft.line -= std::min<size_t>(m_draft.line, 1);
     rebuild();
     Q_EMIT changed();
@@ -290,8 +267,7 @@ void LogDesk::setVariation(core::VariationId variation)
 {
     if (variation == this->variation())
         return;
-    if (!isTouched())
-        noteWhere();
+    m_draft.begin(m_lines, m_log.done());
     m_draft.variation = {};
     if (variation != this->variation())
         m_draft.variation = variation;

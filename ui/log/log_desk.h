@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/notation/set_entry_text.h"
-#include "ui/log/log_lines.h"
+#include "ui/log/set_draft.h"
 
 #include <QDate>
 #include <QObject>
@@ -43,7 +43,7 @@ public:
     [[nodiscard]] QString words(const core::SetEntry &entry) const;
 
     /// Saves the set at hand and goes on to the next one to do. Why not, where it is refused; a
-    /// failed write has been told by the session.
+    /// failed write has been told by the roster.
     std::optional<core::EntryError> take();
     /// To the line so many further, below the last one to another set. A half-typed set is saved
     /// first; a variation that was only looked at is not.
@@ -62,27 +62,10 @@ Q_SIGNALS:
 
 private:
     using Key = std::pair<core::LifterId, QDate>;
-    struct Draft
-    {
-        size_t line = 0;
-        bool isExtra = false;             ///< the line is a set that is being added
-        bool isOffered = false;           ///< an extra one because nothing else is to do
-        core::VariationId variation = {}; ///< swapped for; invalid = as it stands
-        QString text = {};
-        // What it was begun on, since lines move when the log does.
-        std::optional<size_t> planned = {};
-        std::optional<core::SetEntry> edited = {};
-    };
 
     void follow();
     void rebuild();
-    void clearDraft() { m_draft = Draft{.line = m_draft.line}; }
-    [[nodiscard]] bool hasText() const { return !m_draft.text.trimmed().isEmpty(); }
-    [[nodiscard]] bool isTouched() const { return hasText() || m_draft.variation.isValid(); }
-    void noteWhere();
-    [[nodiscard]] bool isWhereBegun(const LogLine &line) const;
-    /// To the line it was begun on; where that has gone, it is a set to add.
-    void findDraftAgain();
+    [[nodiscard]] LogLine extraLine() const;
     [[nodiscard]] std::optional<core::DaySet> plannedSet() const;
     [[nodiscard]] core::SetEntry start() const;
     /// What an extra set here would be, were nothing held back.
@@ -92,8 +75,8 @@ private:
 
     DayLog &m_log;
     Key m_key;
-    Draft m_draft;
-    std::map<Key, Draft> m_drafts; ///< of other lifters and days
+    SetDraft m_draft;
+    std::map<Key, SetDraft> m_drafts; ///< of other lifters and days
     std::vector<LogLine> m_lines;
 };
 

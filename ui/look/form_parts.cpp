@@ -45,6 +45,21 @@ void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *fie
     form->addRow(label, field);
 }
 
+QLabel *heading(const QString &text)
+{
+    auto *label = new QLabel(text);
+    label->setFont(font(Type::strong, label->font()));
+    return label;
+}
+
+QLabel *plainWords(const QString &text)
+{
+    auto *label = new QLabel(text);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    return label;
+}
+
 QLabel *paragraph(const QString &text)
 {
     auto *label = new QLabel(text);

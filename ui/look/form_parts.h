@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QString>
 #include <QStringList>
 #include <functional>
 #include <initializer_list>
@@ -22,6 +23,12 @@ namespace ui {
 
 /// A row whose label's mnemonic goes to `buddy`, also where that is only part of `field`.
 void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *field);
+
+/// A line in semi-bold over what belongs to it.
+[[nodiscard]] QLabel *heading(const QString &text);
+
+/// Plain text that wraps, for words that may come from the roster.
+[[nodiscard]] QLabel *plainWords(const QString &text = {});
 
 /// Text over several lines, from the top left.
 [[nodiscard]] QLabel *paragraph(const QString &text);

@@ -45,10 +45,10 @@ MeasureChart::MeasureChart(TimeWindow &window, QWidget *parent)
     , m_band(new QAreaSeries(m_high, m_low))
 {
     marks().setZValue(10);
-    addSeries(m_band, Side::left);
+    axes().add(m_band, Side::left);
     for (size_t line = 0; line < kMostLines; ++line) {
         m_lines.push_back(new QLineSeries(this));
-        addSeries(m_lines.back(), Side::left);
+        axes().add(m_lines.back(), Side::left);
     }
     applyLook();
 }
@@ -58,7 +58,7 @@ void MeasureChart::setContent(const QString &title, MeasureContent content)
     m_title = title;
     m_content = std::move(content);
     setAccessibleName(tr("Chart: %1").arg(title));
-    setAxisTitle(Side::left, m_content.unit);
+    axes().setTitle(Side::left, m_content.unit);
     refresh();
 }
 
@@ -90,7 +90,8 @@ void MeasureChart::redraw()
             m_places.push_back({line, i});
         }
     if (low <= high)
-        setScale(Side::left, scaleFor(low, std::max(high, low + 1e-9), mostValueSteps()));
+        axes().setScale(
+            Side::left, scaleFor(low, std::max(high, low + 1e-9), axes().mostValueSteps()));
     setStops(std::move(stops));
     drawLines();
     drawMarks();

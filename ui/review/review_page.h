@@ -7,25 +7,23 @@
 #include "ui/review/strength_series.h"
 
 #include <QWidget>
-#include <optional>
+#include <vector>
 
-class QButtonGroup;
 class QLabel;
 class QStackedWidget;
 
 namespace ui {
 
+class ChoiceRow;
 class CompareButton;
 class Estimates;
 class Insights;
-class MeasurePanel;
-class ReviewLegend;
 class LifterHistory;
 class OpenRoster;
+class RangeRow;
+class ReviewCharts;
+class ReviewSide;
 class Selection;
-class StrengthChart;
-class TouchPanel;
-class WorkChart;
 
 /// Whether training worked: the estimated max with the sets behind it, and the weekly work, of one
 /// lift of the lifter that is selected, over a shared time axis.
@@ -38,27 +36,20 @@ public:
         Selection &selection, QWidget *parent = nullptr);
 
     void showLift(core::Lift lift);
-    void setKnowledge(Knowledge knowledge);
-
-    /// All charts as one picture, into the clipboard.
-    void copyPicture();
 
 protected:
     void showEvent(QShowEvent *event) override;
 
 private:
     [[nodiscard]] QWidget *makeTopBar();
-    [[nodiscard]] QWidget *makeCharts();
-    [[nodiscard]] QWidget *makeSidePanel();
+    void connectParts();
+    void setKnowledge(Knowledge knowledge);
     void follow(const core::RosterChange &change);
     void refresh();
     /// What the chart of measures shows of the lifter and lift chosen.
     [[nodiscard]] MeasureContent measured(Measure measure);
     void showMessage(const QString &words);
     void showTrend();
-    /// What a range button shows.
-    [[nodiscard]] TimeSpan spanOf(int range) const;
-    void showRange();
 
     OpenRoster &m_roster;
     Estimates &m_estimates;
@@ -71,23 +62,14 @@ private:
     Knowledge m_knowledge = Knowledge::now;
     core::Unit m_unit = core::Unit::kilogram;
     std::vector<WeekPoint> m_weeks; ///< of the lift that is shown
-    std::optional<int> m_range = 3; ///< button that is down; none while another span is shown
 
-    QButtonGroup *m_lifts = nullptr;
-    QButtonGroup *m_ranges = nullptr;
-    QButtonGroup *m_views = nullptr;
-    QStackedWidget *m_stack = nullptr;
-    QWidget *m_charts = nullptr;
-    StrengthChart *m_strength = nullptr;
-    WorkChart *m_work = nullptr;
-    MeasurePanel *m_measures = nullptr;
-    CompareButton *m_compare = nullptr;
-    TouchPanel *m_touch = nullptr;
-    ReviewLegend *m_legend = nullptr;
-    QLabel *m_message = nullptr;
-    QLabel *m_standing = nullptr;
-    QLabel *m_advice = nullptr;
-    QLabel *m_trend = nullptr;
+    ChoiceRow *m_lifts;
+    RangeRow *m_ranges;
+    CompareButton *m_compare;
+    ReviewCharts *m_charts;
+    ReviewSide *m_side;
+    QLabel *m_message;
+    QStackedWidget *m_stack;
 };
 
 } // namespace ui

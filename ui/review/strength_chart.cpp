@@ -72,15 +72,15 @@ StrengthChart::StrengthChart(TimeWindow &window, QWidget *parent)
     , m_band(new QAreaSeries(m_high, m_low))
 {
     setAccessibleName(tr("Chart of the estimated max over time"));
-    addSeries(m_band, Side::left);
-    addSeries(m_line, Side::left);
+    axes().add(m_band, Side::left);
+    axes().add(m_line, Side::left);
     applyLook();
 }
 
 void StrengthChart::setContent(StrengthContent content)
 {
     m_content = std::move(content);
-    setAxisTitle(Side::left, core::symbol(m_content.unit));
+    axes().setTitle(Side::left, core::symbol(m_content.unit));
     applyLook();
     refresh();
 }
@@ -120,7 +120,7 @@ void StrengthChart::redraw()
         stops.push_back({reading.day, reading.value, Side::left, false, i});
     }
     if (low <= high)
-        setScale(Side::left, scaleFor(low, high, mostValueSteps()));
+        axes().setScale(Side::left, scaleFor(low, high, axes().mostValueSteps()));
     setStops(std::move(stops));
     drawBand();
     drawMarks();

@@ -2,7 +2,7 @@
 
 #include "core/domain/touch_score.h"
 #include "core/domain/variation.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/text.h"
 
 #include <QLabel>
@@ -19,14 +19,6 @@ QString holdOf(std::span<const strength::TouchReading> readings,
 {
     const int today = readings.empty() ? 0 : readings.back().day;
     return core::words(strength::touchHold(readings, roster, wanted, {today}), wanted);
-}
-
-QLabel *paragraph()
-{
-    auto *label = new QLabel;
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    return label;
 }
 
 } // namespace
@@ -56,17 +48,15 @@ QStringList holdLines(const core::Lifter &lifter, const core::LiftEstimate &lift
 
 TouchPanel::TouchPanel(QWidget *parent)
     : QWidget(parent)
-    , m_holds(paragraph())
-    , m_why(paragraph())
+    , m_holds(plainWords())
+    , m_why(plainWords())
     , m_confirm(new QPushButton)
 {
     m_holds->setObjectName(QStringLiteral("holds"));
     m_confirm->setObjectName(QStringLiteral("confirmTouch"));
-    auto *head = new QLabel(tr("Touch on the chest"));
-    head->setFont(ui::font(Type::strong, font()));
     auto *down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
-    down->addWidget(head);
+    down->addWidget(heading(tr("Touch on the chest")));
     down->addWidget(m_holds);
     down->addWidget(m_why);
     down->addWidget(m_confirm, 0, Qt::AlignLeft);

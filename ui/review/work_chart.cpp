@@ -36,9 +36,9 @@ WorkChart::WorkChart(TimeWindow &window, QWidget *parent)
 {
     setAccessibleName(tr("Chart of weekly tonnage and number of lifts"));
     marks().setZValue(10); // the dots belong to the line, not behind the bars
-    addRightAxis();
-    addSeries(m_lifts, Side::right);
-    setAxisTitle(Side::right, tr("lifts"));
+    axes().addRight();
+    axes().add(m_lifts, Side::right);
+    axes().setTitle(Side::right, tr("lifts"));
     applyLook();
 }
 
@@ -46,7 +46,7 @@ void WorkChart::setContent(std::vector<core::WeekLoad> weeks, core::Unit unit)
 {
     m_weeks = std::move(weeks);
     m_unit = unit;
-    setAxisTitle(Side::left, tonnageUnit(unit));
+    axes().setTitle(Side::left, tonnageUnit(unit));
     refresh();
 }
 
@@ -75,8 +75,9 @@ void WorkChart::redraw()
         most = std::max(most, week.lifts);
         stops.push_back({middle, height, Side::left, true, i});
     }
-    setScale(Side::left, scaleFor(0.0, tonnage > 0.0 ? tonnage : 1.0, mostValueSteps()));
-    setScale(Side::right, scaleFor(0.0, most > 0 ? most : 1.0, mostValueSteps()));
+    axes().setScale(
+        Side::left, scaleFor(0.0, tonnage > 0.0 ? tonnage : 1.0, axes().mostValueSteps()));
+    axes().setScale(Side::right, scaleFor(0.0, most > 0 ? most : 1.0, axes().mostValueSteps()));
     setStops(std::move(stops));
     m_lifts->replace(thinLine(lifts, span, columns()));
     m_bars->setPlot(plotArea());

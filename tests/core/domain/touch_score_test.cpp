@@ -7,10 +7,10 @@ using namespace core;
 
 TEST(TouchScore, HasFiveStepsWithWordsOfTheirOwn)
 {
-    QSet<QString> said;
-    for (int score = kSoftestTouch; score <= kHardestTouch; ++score)
-        said << touchWord(score);
-    EXPECT_EQ(said.size(), 5);
+    const QStringList words = touchSteps();
+    EXPECT_EQ(words.size(), kHardestTouch - kSoftestTouch + 1);
+    EXPECT_EQ(QSet<QString>(words.begin(), words.end()).size(), words.size());
+    EXPECT_EQ(words.value(kHardestTouch - kSoftestTouch), touchWord(kHardestTouch));
     EXPECT_FALSE(isTouchScore(0));
     EXPECT_FALSE(isTouchScore(6));
 }

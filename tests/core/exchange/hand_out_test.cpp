@@ -1,5 +1,6 @@
 #include "tests/core/exchange/hand_out_rows.h"
 
+#include "core/domain/touch_score.h"
 #include "core/exchange/hand_out_words.h"
 #include "core/exchange/plan_mark.h"
 #include "core/exchange/return_sheet.h"

@@ -20,10 +20,10 @@ class Catalogue : public testing::Test
 {
 protected:
     PrivateFolder folder;
-    ui::OpenRoster session{std::make_unique<core::RosterFile>(
+    ui::OpenRoster roster{std::make_unique<core::RosterFile>(
         core::RosterFile::create(folder.path(u"roster.benchwright"_s)))};
-    std::vector<core::Variation> before = session.variations();
-    ui::CatalogueDialog dialog{session};
+    std::vector<core::Variation> before = roster.variations();
+    ui::CatalogueDialog dialog{roster};
 
     void SetUp() override { dialog.show(); }
     template <class Widget> Widget *child(const char *name) const
@@ -42,7 +42,7 @@ protected:
     }
     const core::Variation &stored(const QString &code) const
     {
-        for (const core::Variation &v : session.variations())
+        for (const core::Variation &v : roster.variations())
             if (v.code == code)
                 return v;
         throw std::out_of_range("no such variation");
@@ -79,9 +79,9 @@ TEST_F(Catalogue, SavesTheChangesOfAVisitAsOneUndoStep)
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
     EXPECT_DOUBLE_EQ(stored(u"feet_up"_s).ratio, 0.9);
     EXPECT_TRUE(stored(u"close_grip"_s).retired);
-    session.undo();
-    EXPECT_EQ(session.variations(), before);
-    EXPECT_FALSE(session.steps().canUndo());
+    roster.undo();
+    EXPECT_EQ(roster.variations(), before);
+    EXPECT_FALSE(roster.steps().canUndo());
 }
 
 TEST_F(Catalogue, AddsAVariationWhoseCodeFollowsItsName)
@@ -95,7 +95,7 @@ TEST_F(Catalogue, AddsAVariationWhoseCodeFollowsItsName)
     EXPECT_EQ(child<QLineEdit>("code")->text(), u"towel_bench"_s);
     save()->click();
     EXPECT_EQ(stored(u"towel_bench"_s).name, u"Towel bench"_s);
-    EXPECT_EQ(session.variations().size(), before.size() + 1);
+    EXPECT_EQ(roster.variations().size(), before.size() + 1);
 }
 
 TEST_F(Catalogue, HoldsSaveWhileAVariationElsewhereIsUnsound)
@@ -125,6 +125,6 @@ TEST_F(Catalogue, CancelChangesNothing)
 {
     child<QPushButton>("add")->click();
     QTest::keyClick(&dialog, Qt::Key_Escape);
-    EXPECT_EQ(session.variations(), before);
-    EXPECT_FALSE(session.steps().canUndo());
+    EXPECT_EQ(roster.variations(), before);
+    EXPECT_FALSE(roster.steps().canUndo());
 }

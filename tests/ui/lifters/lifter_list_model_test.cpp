@@ -110,19 +110,19 @@ TEST_F(Lifters, AreFilteredByWordsGroupStyleAndArchive)
     EXPECT_EQ(names(filter), (QStringList{ada.name, bo.name}));
     EXPECT_FALSE(filter.isNarrowed());
 
-    filter.setQuery(u"NUNEZ even"_s);
+    filter.setQuery({u"NUNEZ even"_s, {}, {}});
     EXPECT_EQ(names(filter), QStringList{ada.name});
-    filter.setQuery(u"long"_s);
+    filter.setQuery({u"long"_s, {}, {}});
     EXPECT_EQ(names(filter), QStringList{bo.name});
     EXPECT_TRUE(filter.isNarrowed());
-    filter.setQuery({});
-    filter.setGroup(u"evening"_s);
+    filter.setQuery({{}, u"evening"_s, {}});
     EXPECT_EQ(names(filter), QStringList{ada.name});
-    filter.setTouchStyle(core::TouchStyle::sinking);
+    filter.setQuery({{}, u"evening"_s, core::TouchStyle::sinking});
     EXPECT_EQ(names(filter), QStringList());
-    filter.setGroup({});
+    filter.setQuery({{}, {}, core::TouchStyle::sinking});
     EXPECT_EQ(names(filter), QStringList{bo.name});
-    filter.setTouchStyle(std::nullopt);
+    filter.setQuery({});
+    EXPECT_FALSE(filter.isNarrowed());
     filter.setShowArchived(true);
     EXPECT_EQ(names(filter), (QStringList{ada.name, bo.name, cy.name}));
 }

@@ -23,19 +23,19 @@ class Panel : public testing::Test
 {
 protected:
     PrivateFolder folder;
-    std::vector<core::Lifter> roster{inventedLifter(u"Ada Núñez"_s),
+    std::vector<core::Lifter> lifters{inventedLifter(u"Ada Núñez"_s),
         inventedLifter(u"Bo Stone"_s, core::TouchStyle::sinking), inventedLifter(u"Cy Archer"_s)};
-    ui::OpenRoster session{std::make_unique<core::RosterFile>(makeFile())};
-    ui::Estimates estimates{session};
-    ui::Selection selection{session};
-    ui::LifterListPanel panel{session, estimates, selection};
+    ui::OpenRoster roster{std::make_unique<core::RosterFile>(makeFile())};
+    ui::Estimates estimates{roster};
+    ui::Selection selection{roster};
+    ui::LifterListPanel panel{roster, estimates, selection};
     QListView *list = panel.findChild<QListView *>(u"lifters"_s);
     QLineEdit *search = panel.findChild<QLineEdit *>(u"search"_s);
 
     core::RosterFile makeFile()
     {
         core::RosterFile file = core::RosterFile::create(folder.path(u"roster.benchwright"_s));
-        addTo(file, roster);
+        addTo(file, lifters);
         return file;
     }
     void SetUp() override
@@ -67,7 +67,7 @@ protected:
 
 TEST_F(Panel, ChoosesTheFirstLifterToBeginWith)
 {
-    EXPECT_EQ(selection.lifter(), roster[0].id);
+    EXPECT_EQ(selection.lifter(), lifters[0].id);
     EXPECT_EQ(list->currentIndex().row(), 0);
 }
 
@@ -76,10 +76,10 @@ TEST_F(Panel, FindsAsOneTypesAndGoesIntoTheListByKeyboard)
     panel.focusSearch();
     QTest::keyClicks(search, u"stone"_s);
     EXPECT_EQ(names(), QStringList{u"Bo Stone"_s});
-    EXPECT_EQ(selection.lifter(), roster[0].id) << "typing alone turns no page";
+    EXPECT_EQ(selection.lifter(), lifters[0].id) << "typing alone turns no page";
     QTest::keyClick(search, Qt::Key_Down);
     EXPECT_TRUE(list->hasFocus());
-    EXPECT_EQ(selection.lifter(), roster[1].id);
+    EXPECT_EQ(selection.lifter(), lifters[1].id);
     search->setFocus();
     QTest::keyClick(search, Qt::Key_Escape);
     EXPECT_EQ(names().size(), 3);
@@ -89,36 +89,36 @@ TEST_F(Panel, FindsAsOneTypesAndGoesIntoTheListByKeyboard)
 TEST_F(Panel, StepsThroughLiftersAndStaysAtTheEnds)
 {
     panel.stepLifter(-1);
-    EXPECT_EQ(selection.lifter(), roster[0].id);
+    EXPECT_EQ(selection.lifter(), lifters[0].id);
     panel.stepLifter(+1);
-    EXPECT_EQ(selection.lifter(), roster[1].id);
+    EXPECT_EQ(selection.lifter(), lifters[1].id);
     panel.stepLifter(+5);
-    EXPECT_EQ(selection.lifter(), roster[2].id);
+    EXPECT_EQ(selection.lifter(), lifters[2].id);
 }
 
 TEST_F(Panel, ArchivesRestoresAndUndoes)
 {
-    selection.setLifter(roster[1].id);
+    selection.setLifter(lifters[1].id);
     auto *archive = panel.findChild<QPushButton *>(u"archive"_s);
     QTest::mouseClick(archive, Qt::LeftButton);
     EXPECT_EQ(names(), (QStringList{u"Ada Núñez"_s, u"Cy Archer"_s}));
-    EXPECT_NE(selection.lifter(), roster[1].id) << "a neighbour takes its place";
+    EXPECT_NE(selection.lifter(), lifters[1].id) << "a neighbour takes its place";
     EXPECT_TRUE(selection.lifter().isValid());
 
     auto *showArchived = panel.findChild<QCheckBox *>(u"showArchived"_s);
     EXPECT_TRUE(showArchived->text().contains(u'1'));
     showArchived->click();
     EXPECT_EQ(names().size(), 3);
-    selection.setLifter(roster[1].id);
+    selection.setLifter(lifters[1].id);
     EXPECT_TRUE(archive->text().contains(u"estore"_s));
     QTest::mouseClick(archive, Qt::LeftButton);
-    EXPECT_FALSE(session.lifter(roster[1].id)->archived);
+    EXPECT_FALSE(roster.lifter(lifters[1].id)->archived);
 
-    session.undo();
-    EXPECT_TRUE(session.lifter(roster[1].id)->archived);
-    session.undo();
-    EXPECT_FALSE(session.lifter(roster[1].id)->archived);
-    EXPECT_FALSE(session.steps().canUndo()) << "one undo step an action";
+    roster.undo();
+    EXPECT_TRUE(roster.lifter(lifters[1].id)->archived);
+    roster.undo();
+    EXPECT_FALSE(roster.lifter(lifters[1].id)->archived);
+    EXPECT_FALSE(roster.steps().canUndo()) << "one undo step an action";
 }
 
 TEST_F(Panel, AddsALifterInOneStepAndShowsIt)
@@ -128,19 +128,19 @@ TEST_F(Panel, AddsALifterInOneStepAndShowsIt)
         QTest::keyClick(&editor, Qt::Key_Return);
     });
     QTest::mouseClick(panel.findChild<QPushButton *>(u"add"_s), Qt::LeftButton);
-    ASSERT_EQ(session.lifters().size(), 4U);
-    EXPECT_EQ(session.lifter(selection.lifter())->name, u"Di Vale"_s);
-    EXPECT_EQ(session.steps().undoText(), u"Add Di Vale"_s);
-    session.undo();
-    EXPECT_EQ(session.lifters().size(), 3U);
-    EXPECT_TRUE(session.lifter(selection.lifter())) << "a lifter who is there is chosen again";
-    session.redo();
-    EXPECT_EQ(session.lifters().size(), 4U);
+    ASSERT_EQ(roster.lifters().size(), 4U);
+    EXPECT_EQ(roster.lifter(selection.lifter())->name, u"Di Vale"_s);
+    EXPECT_EQ(roster.steps().undoText(), u"Add Di Vale"_s);
+    roster.undo();
+    EXPECT_EQ(roster.lifters().size(), 3U);
+    EXPECT_TRUE(roster.lifter(selection.lifter())) << "a lifter who is there is chosen again";
+    roster.redo();
+    EXPECT_EQ(roster.lifters().size(), 4U);
 }
 
 TEST_F(Panel, EditsTheChosenLifterOnEnter)
 {
-    selection.setLifter(roster[2].id);
+    selection.setLifter(lifters[2].id);
     inEditor([](ui::LifterEditor &editor) {
         auto *name = editor.findChild<QLineEdit *>(u"name"_s);
         name->selectAll();
@@ -148,14 +148,14 @@ TEST_F(Panel, EditsTheChosenLifterOnEnter)
         QTest::keyClick(&editor, Qt::Key_Return);
     });
     QTest::keyClick(list, Qt::Key_Return);
-    EXPECT_EQ(session.lifter(roster[2].id)->name, u"Aaron Archer"_s);
+    EXPECT_EQ(roster.lifter(lifters[2].id)->name, u"Aaron Archer"_s);
     EXPECT_EQ(names()[0], u"Aaron Archer"_s) << "the list stays in order";
-    EXPECT_EQ(selection.lifter(), roster[2].id);
+    EXPECT_EQ(selection.lifter(), lifters[2].id);
 }
 
 TEST_F(Panel, CancellingLeavesNoStep)
 {
     inEditor([](ui::LifterEditor &editor) { QTest::keyClick(&editor, Qt::Key_Escape); });
     panel.editLifter();
-    EXPECT_FALSE(session.steps().canUndo());
+    EXPECT_FALSE(roster.steps().canUndo());
 }

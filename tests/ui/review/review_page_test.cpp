@@ -73,7 +73,7 @@ protected:
 
     void choose(const QString &name)
     {
-        for (const Lifter &lifter : session.lifters())
+        for (const Lifter &lifter : roster.lifters())
             if (lifter.name == name)
                 selection.setLifter(lifter.id);
     }
@@ -107,13 +107,13 @@ protected:
     }
 
     PrivateFolder folder;
-    OpenRoster session{std::make_unique<core::RosterFile>(
+    OpenRoster roster{std::make_unique<core::RosterFile>(
         makeRoster(folder.path(QStringLiteral("r.benchwright"))))};
-    Estimates estimates{session};
-    Selection selection{session};
-    Insights insights{session, estimates};
-    LifterHistory history{session, selection};
-    ReviewPage page{session, estimates, insights, history, selection};
+    Estimates estimates{roster};
+    Selection selection{roster};
+    Insights insights{roster, estimates};
+    LifterHistory history{roster, selection};
+    ReviewPage page{roster, estimates, insights, history, selection};
 };
 
 } // namespace
@@ -212,19 +212,19 @@ TEST_F(ReviewPageTest, ANewSetIsInTheChartWithoutAsking)
 {
     choose(QStringLiteral("Ada"));
     const double before = daysShown(workChart());
-    LoggedSession session_;
-    session_.id = session.newId<LoggedSession>();
-    session_.lifter = selection.lifter();
-    session_.day = kLastSunday.addDays(30);
+    LoggedSession session;
+    session.id = roster.newId<LoggedSession>();
+    session.lifter = selection.lifter();
+    session.day = kLastSunday.addDays(30);
     SetEntry set;
-    set.variation = session.variations().front().id;
+    set.variation = roster.variations().front().id;
     set.loadKg = 100.0;
     set.repsDone = 3;
-    session_.sets = {set};
+    session.sets = {set};
     Edit edit;
-    edit.sessions.after = {session_};
+    edit.sessions.after = {session};
     QSignalSpy fitted(&estimates, &Estimates::changed);
-    ASSERT_TRUE(session.perform(QStringLiteral("Log"), edit));
+    ASSERT_TRUE(roster.perform(QStringLiteral("Log"), edit));
     ASSERT_TRUE(fitted.wait());
     EXPECT_GT(daysShown(workChart()), before);
 }
@@ -250,9 +250,9 @@ TEST_F(ReviewPageTest, SaysHowTheTouchHoldsAndTheCoachConfirmsTheStyle)
     EXPECT_FALSE(confirm->isVisible()) << "nothing is suggested without scores";
 
     Q_EMIT page.findChild<TouchPanel *>()->confirmed(TouchStyle::sinking);
-    EXPECT_EQ(session.lifter(selection.lifter())->touchStyle, TouchStyle::sinking);
-    session.undo();
-    EXPECT_NE(session.lifter(selection.lifter())->touchStyle, TouchStyle::sinking);
+    EXPECT_EQ(roster.lifter(selection.lifter())->touchStyle, TouchStyle::sinking);
+    roster.undo();
+    EXPECT_NE(roster.lifter(selection.lifter())->touchStyle, TouchStyle::sinking);
     page.showLift(Lift::squat);
     EXPECT_TRUE(label(QStringLiteral("holds")).empty());
 }

@@ -21,12 +21,12 @@ class OpenRosterTest : public testing::Test
 protected:
     QTemporaryDir dir;
     FailingStore *store = new FailingStore(dir.filePath(QStringLiteral("r.benchwright")));
-    OpenRoster session{std::unique_ptr<RosterStore>(store)};
+    OpenRoster roster{std::unique_ptr<RosterStore>(store)};
 
     Lifter newLifter(const QString &name)
     {
         Lifter lifter;
-        lifter.id = session.newId<Lifter>();
+        lifter.id = roster.newId<Lifter>();
         lifter.name = name;
         lifter.gear = usualGear(Unit::kilogram);
         return lifter;
@@ -39,15 +39,15 @@ protected:
     }
     bool add(const Lifter &lifter)
     {
-        return session.perform(QStringLiteral("Add %1").arg(lifter.name), adding(lifter));
+        return roster.perform(QStringLiteral("Add %1").arg(lifter.name), adding(lifter));
     }
     Card cardOn(const Lifter &lifter, QDate day)
     {
         Card card;
-        card.id = session.newId<Card>();
+        card.id = roster.newId<Card>();
         card.lifter = lifter.id;
         card.day = day;
-        card.variation = session.variations().front().id;
+        card.variation = roster.variations().front().id;
         card.setLine = QStringLiteral("3x3 @8");
         return card;
     }
@@ -57,19 +57,19 @@ protected:
         if (before)
             edit.cards.before = {*before};
         edit.cards.after = {after};
-        return session.perform(QStringLiteral("Move"), edit, series);
+        return roster.perform(QStringLiteral("Move"), edit, series);
     }
     [[nodiscard]] std::vector<std::string> names() const
     {
         std::vector<std::string> names;
-        for (const Lifter &lifter : session.lifters())
+        for (const Lifter &lifter : roster.lifters())
             names.push_back(lifter.name.toStdString());
         return names;
     }
     [[nodiscard]] std::vector<QDate> days(const Lifter &lifter)
     {
         std::vector<QDate> days;
-        for (const Card &card : session.cards(lifter.id, QDate(2026, 1, 1), QDate(2026, 12, 31)))
+        for (const Card &card : roster.cards(lifter.id, QDate(2026, 1, 1), QDate(2026, 12, 31)))
             days.push_back(card.day);
         return days;
     }
@@ -84,30 +84,30 @@ std::string wordsOf(const QSignalSpy &failed)
 
 TEST_F(OpenRosterTest, AnActionIsOneUndoStepAndIsToldOnce)
 {
-    QSignalSpy told(&session, &OpenRoster::changed);
+    QSignalSpy told(&roster, &OpenRoster::changed);
     ASSERT_TRUE(add(newLifter(QStringLiteral("Ada"))));
     EXPECT_THAT(names(), ElementsAre("Ada"));
-    EXPECT_EQ(session.steps().undoText(), QStringLiteral("Add Ada"));
+    EXPECT_EQ(roster.steps().undoText(), QStringLiteral("Add Ada"));
 
-    EXPECT_TRUE(session.undo());
+    EXPECT_TRUE(roster.undo());
     EXPECT_THAT(names(), IsEmpty());
-    EXPECT_TRUE(session.redo());
+    EXPECT_TRUE(roster.redo());
     EXPECT_THAT(names(), ElementsAre("Ada"));
     EXPECT_EQ(told.count(), 3);
 }
 
 TEST_F(OpenRosterTest, AnEmptyEditIsNoStepAndNothingIsTold)
 {
-    QSignalSpy told(&session, &OpenRoster::changed);
-    EXPECT_TRUE(session.perform(QStringLiteral("Nothing"), {}));
-    EXPECT_EQ(session.steps().count(), 0);
+    QSignalSpy told(&roster, &OpenRoster::changed);
+    EXPECT_TRUE(roster.perform(QStringLiteral("Nothing"), {}));
+    EXPECT_EQ(roster.steps().count(), 0);
     EXPECT_EQ(told.count(), 0);
 }
 
 TEST_F(OpenRosterTest, WithoutAStepThereIsNothingToTakeBackOrToDoAgain)
 {
-    EXPECT_FALSE(session.undo());
-    EXPECT_FALSE(session.redo());
+    EXPECT_FALSE(roster.undo());
+    EXPECT_FALSE(roster.redo());
 }
 
 TEST_F(OpenRosterTest, AChangeNamesKindsLiftersAndDays)
@@ -116,7 +116,7 @@ TEST_F(OpenRosterTest, AChangeNamesKindsLiftersAndDays)
     ASSERT_TRUE(add(lifter));
     const Card card = cardOn(lifter, QDate(2026, 3, 2));
     std::vector<RosterChange> told;
-    QObject::connect(&session, &OpenRoster::changed, &session,
+    QObject::connect(&roster, &OpenRoster::changed, &roster,
         [&told](const RosterChange &change) { told.push_back(change); });
     ASSERT_TRUE(put({}, card));
     ASSERT_EQ(told.size(), 1u);
@@ -125,17 +125,17 @@ TEST_F(OpenRosterTest, AChangeNamesKindsLiftersAndDays)
     EXPECT_FALSE(told[0].has<Lifter>());
     EXPECT_TRUE(told[0].isWithin(card.day, card.day));
     EXPECT_FALSE(told[0].isWithin(card.day.addDays(1), card.day.addDays(7)));
-    EXPECT_EQ(session.cards(lifter.id, card.day, card.day), std::vector<Card>{card});
+    EXPECT_EQ(roster.cards(lifter.id, card.day, card.day), std::vector<Card>{card});
 }
 
 TEST_F(OpenRosterTest, AFirstWriteThatFailsIsToldAndLeavesNoStep)
 {
     store->failsToWrite = true;
-    QSignalSpy failed(&session, &OpenRoster::failed);
-    QSignalSpy told(&session, &OpenRoster::changed);
+    QSignalSpy failed(&roster, &OpenRoster::failed);
+    QSignalSpy told(&roster, &OpenRoster::changed);
     EXPECT_FALSE(add(newLifter(QStringLiteral("Ada"))));
     EXPECT_THAT(wordsOf(failed), HasSubstr("disk is full"));
-    EXPECT_EQ(session.steps().count(), 0);
+    EXPECT_EQ(roster.steps().count(), 0);
     EXPECT_EQ(told.count(), 0);
     EXPECT_THAT(names(), IsEmpty());
 }
@@ -144,21 +144,21 @@ TEST_F(OpenRosterTest, AStepThatCannotBeTakenBackStaysAndIsTakenBackLater)
 {
     ASSERT_TRUE(add(newLifter(QStringLiteral("Ada"))));
     store->failsToWrite = true;
-    QSignalSpy failed(&session, &OpenRoster::failed);
-    EXPECT_FALSE(session.undo());
+    QSignalSpy failed(&roster, &OpenRoster::failed);
+    EXPECT_FALSE(roster.undo());
     EXPECT_EQ(failed.count(), 1);
-    EXPECT_EQ(session.steps().undoText(), QStringLiteral("Add Ada"));
+    EXPECT_EQ(roster.steps().undoText(), QStringLiteral("Add Ada"));
     EXPECT_THAT(names(), ElementsAre("Ada"));
 
     store->failsToWrite = false;
-    EXPECT_TRUE(session.undo());
+    EXPECT_TRUE(roster.undo());
     EXPECT_THAT(names(), IsEmpty());
 
     store->failsToWrite = true;
-    EXPECT_FALSE(session.redo());
-    EXPECT_EQ(session.steps().redoText(), QStringLiteral("Add Ada"));
+    EXPECT_FALSE(roster.redo());
+    EXPECT_EQ(roster.steps().redoText(), QStringLiteral("Add Ada"));
     store->failsToWrite = false;
-    EXPECT_TRUE(session.redo());
+    EXPECT_TRUE(roster.redo());
     EXPECT_THAT(names(), ElementsAre("Ada"));
 }
 
@@ -171,23 +171,23 @@ TEST_F(OpenRosterTest, AStepWhoseCommitFailsStaysToo)
     Edit plan;
     plan.cards.after = {cardOn(ada, QDate(2026, 3, 2))};
     store->changeElsewhere(plan);
-    QSignalSpy failed(&session, &OpenRoster::failed);
-    EXPECT_FALSE(session.undo());
+    QSignalSpy failed(&roster, &OpenRoster::failed);
+    EXPECT_FALSE(roster.undo());
     EXPECT_THAT(wordsOf(failed), HasSubstr("still has a plan or a log"));
-    EXPECT_EQ(session.steps().undoText(), QStringLiteral("Add Ada"));
+    EXPECT_EQ(roster.steps().undoText(), QStringLiteral("Add Ada"));
 
     store->changeElsewhere(inverse(plan));
-    EXPECT_TRUE(session.undo());
+    EXPECT_TRUE(roster.undo());
     EXPECT_THAT(names(), IsEmpty());
 }
 
 TEST_F(OpenRosterTest, AChangeThatCannotBeReadBackIsNotCalledAFailedOne)
 {
-    QSignalSpy failed(&session, &OpenRoster::failed);
+    QSignalSpy failed(&roster, &OpenRoster::failed);
     store->failsToRead = true;
     EXPECT_TRUE(add(newLifter(QStringLiteral("Ada"))));
     EXPECT_THAT(wordsOf(failed), HasSubstr("is stored, but it could not be read back"));
-    EXPECT_EQ(session.steps().count(), 1);
+    EXPECT_EQ(roster.steps().count(), 1);
     EXPECT_THAT(names(), IsEmpty()) << "as it was shown before";
 
     store->failsToRead = false;
@@ -198,46 +198,46 @@ TEST_F(OpenRosterTest, AChangeThatCannotBeReadBackIsNotCalledAFailedOne)
 TEST_F(OpenRosterTest, WhoeverIsToldOfAChangeMayNotChangeAnything)
 {
     bool refused = false;
-    QObject::connect(&session, &OpenRoster::changed, &session,
+    QObject::connect(&roster, &OpenRoster::changed, &roster,
         [&] { refused = !add(newLifter(QStringLiteral("Bo"))); });
-    QSignalSpy failed(&session, &OpenRoster::failed);
+    QSignalSpy failed(&roster, &OpenRoster::failed);
     ASSERT_TRUE(add(newLifter(QStringLiteral("Ada"))));
     EXPECT_TRUE(refused);
     EXPECT_THAT(wordsOf(failed), HasSubstr("Do it once more"));
     EXPECT_THAT(names(), ElementsAre("Ada"));
 
-    ASSERT_TRUE(session.undo());
-    EXPECT_EQ(session.steps().redoText(), QStringLiteral("Add Ada")) << "the stack is whole";
-    ASSERT_TRUE(session.redo());
+    ASSERT_TRUE(roster.undo());
+    EXPECT_EQ(roster.steps().redoText(), QStringLiteral("Add Ada")) << "the stack is whole";
+    ASSERT_TRUE(roster.redo());
     EXPECT_THAT(names(), ElementsAre("Ada"));
 }
 
 TEST_F(OpenRosterTest, AChangeMadeElsewhereIsToldAndIsNoStep)
 {
-    QSignalSpy told(&session, &OpenRoster::changed);
+    QSignalSpy told(&roster, &OpenRoster::changed);
     store->changeElsewhere(adding(newLifter(QStringLiteral("Ada"))));
     EXPECT_EQ(told.count(), 1);
     EXPECT_THAT(names(), ElementsAre("Ada"));
-    EXPECT_EQ(session.steps().count(), 0);
+    EXPECT_EQ(roster.steps().count(), 0);
 }
 
 TEST_F(OpenRosterTest, WhatIsHalfTypedIsStoredBeforeAStepIsTakenBack)
 {
     ASSERT_TRUE(add(newLifter(QStringLiteral("Ada"))));
-    const auto half = QObject::connect(&session, &OpenRoster::settling, &session,
+    const auto half = QObject::connect(&roster, &OpenRoster::settling, &roster,
         [&] { EXPECT_TRUE(add(newLifter(QStringLiteral("Bo")))); });
-    EXPECT_TRUE(session.undo());
+    EXPECT_TRUE(roster.undo());
     QObject::disconnect(half);
     EXPECT_THAT(names(), ElementsAre("Ada")) << "what was typed last is taken back";
-    EXPECT_EQ(session.steps().redoText(), QStringLiteral("Add Bo")) << "and is not lost";
+    EXPECT_EQ(roster.steps().redoText(), QStringLiteral("Add Bo")) << "and is not lost";
 }
 
 TEST_F(OpenRosterTest, WhatIsHalfTypedIsStoredBeforeTheSelectionChanges)
 {
-    ui::Selection selection(session);
+    ui::Selection selection(roster);
     std::vector<LifterId> shown;
     QObject::connect(
-        &session, &OpenRoster::settling, &session, [&] { shown.push_back(selection.lifter()); });
+        &roster, &OpenRoster::settling, &roster, [&] { shown.push_back(selection.lifter()); });
     selection.setLifter({1});
     selection.setLifter({1});
     selection.setLifter({2});
@@ -256,14 +256,14 @@ TEST_F(OpenRosterTest, StepsOfASeriesAreOneStep)
     const QString series = QStringLiteral("keys");
     ASSERT_TRUE(put(monday, tuesday, series));
     ASSERT_TRUE(put(tuesday, wednesday, series));
-    EXPECT_EQ(session.steps().count(), 3);
-    ASSERT_TRUE(session.undo());
+    EXPECT_EQ(roster.steps().count(), 3);
+    ASSERT_TRUE(roster.undo());
     EXPECT_THAT(days(ada), ElementsAre(monday.day));
-    ASSERT_TRUE(session.redo());
+    ASSERT_TRUE(roster.redo());
     EXPECT_THAT(days(ada), ElementsAre(wednesday.day));
 
     ASSERT_TRUE(put(wednesday, tuesday, QStringLiteral("other keys")));
-    EXPECT_EQ(session.steps().count(), 4) << "another series is another step";
+    EXPECT_EQ(roster.steps().count(), 4) << "another series is another step";
 }
 
 TEST_F(OpenRosterTest, ASeriesThatEndsWhereItBeganLeavesNoStep)
@@ -276,8 +276,8 @@ TEST_F(OpenRosterTest, ASeriesThatEndsWhereItBeganLeavesNoStep)
     tuesday.day = monday.day.addDays(1);
     ASSERT_TRUE(put(monday, tuesday, QStringLiteral("keys")));
     ASSERT_TRUE(put(tuesday, monday, QStringLiteral("keys")));
-    EXPECT_EQ(session.steps().count(), 2);
-    EXPECT_TRUE(session.undo());
+    EXPECT_EQ(roster.steps().count(), 2);
+    EXPECT_TRUE(roster.undo());
     EXPECT_THAT(days(ada), IsEmpty());
 }
 
@@ -302,24 +302,24 @@ TEST_F(OpenRosterTest, AnyOrderOfDoUndoAndRedoOnABadDiskKeepsTheRosterAndItsStep
             break;
         }
         case 1:
-            ASSERT_EQ(session.undo(), at > 0 && !store->failsToWrite);
+            ASSERT_EQ(roster.undo(), at > 0 && !store->failsToWrite);
             at -= at > 0 && !store->failsToWrite;
             break;
         default: {
             const bool can = at + 1 < history.size() && !store->failsToWrite;
-            ASSERT_EQ(session.redo(), can);
+            ASSERT_EQ(roster.redo(), can);
             at += can;
         }
         }
         ASSERT_THAT(names(), testing::ElementsAreArray(history[at])) << "action " << action;
-        ASSERT_EQ(session.steps().index(), int(at));
-        ASSERT_EQ(session.steps().count(), int(history.size()) - 1);
+        ASSERT_EQ(roster.steps().index(), int(at));
+        ASSERT_EQ(roster.steps().count(), int(history.size()) - 1);
     }
 }
 
 TEST_F(OpenRosterTest, AWeekIsNamedByItsMondayAndToldOnce)
 {
-    ui::Selection selection(session);
+    ui::Selection selection(roster);
     selection.setWeekOf(QDate(2026, 11, 25)); // a Wednesday
     QSignalSpy told(&selection, &ui::Selection::weekChanged);
     EXPECT_EQ(selection.monday(), QDate(2026, 11, 23));

@@ -32,15 +32,15 @@ core::SquadRow row(int id, double attention, std::optional<int> daysToMeet = {})
 struct SquadPageShown : testing::Test
 {
     SquadPageShown()
-        : session(std::make_unique<core::RosterFile>(roster()))
-        , estimates(session)
-        , page(session, estimates)
+        : roster(std::make_unique<core::RosterFile>(makeFile()))
+        , estimates(roster)
+        , page(roster, estimates)
     {
         page.resize(1280, 600);
         page.show();
     }
 
-    core::RosterFile roster()
+    core::RosterFile makeFile()
     {
         core::RosterFile file =
             core::RosterFile::create(folder.path(QStringLiteral("squad.benchroster")));
@@ -58,7 +58,7 @@ struct SquadPageShown : testing::Test
 
     PrivateFolder folder;
     core::LifterId bo;
-    OpenRoster session;
+    OpenRoster roster;
     Estimates estimates;
     SquadPage page;
 };
@@ -133,11 +133,11 @@ TEST_F(SquadPageShown, FiltersByWordsAndByKind)
 TEST_F(SquadPageShown, FollowsTheRoster)
 {
     core::Edit edit;
-    core::Lifter before = *session.lifter(bo);
+    core::Lifter before = *roster.lifter(bo);
     core::Lifter after = before;
     after.archived = true;
     edit.lifters.before = {before};
     edit.lifters.after = {after};
-    ASSERT_TRUE(session.perform(QStringLiteral("Archive"), edit));
+    ASSERT_TRUE(roster.perform(QStringLiteral("Archive"), edit));
     EXPECT_EQ(page.table().model()->rowCount(), 2);
 }

@@ -1,0 +1,39 @@
+#include "ui/charts/value_box.h"
+
+#include "ui/charts/plot_map.h"
+#include "ui/look/colours.h"
+#include "ui/look/metrics.h"
+
+namespace ui {
+
+ValueBox::ValueBox(QWidget *parent)
+    : QLabel(parent)
+{
+    setObjectName(QStringLiteral("valueBox"));
+    setAttribute(Qt::WA_TransparentForMouseEvents);
+    setAutoFillBackground(true);
+    setFrameShape(QFrame::Box);
+    setMargin(space::tight);
+    setTextFormat(Qt::PlainText);
+    hide();
+}
+
+void ValueBox::showBeside(const QPointF &at, const QString &words)
+{
+    setText(words);
+    adjustSize();
+    move(placeBeside(at, sizeHint(), parentWidget()->rect()).topLeft().toPoint());
+    show();
+    raise();
+}
+
+void ValueBox::applyLook(const QPalette &ofChart)
+{
+    const Colours &look = colours(ofChart);
+    QPalette own = ofChart;
+    own.setColor(QPalette::Window, look.surface);
+    own.setColor(QPalette::WindowText, look.text);
+    setPalette(own);
+}
+
+} // namespace ui

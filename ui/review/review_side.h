@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/strength/estimator.h"
+#include "ui/review/strength_series.h"
+
+#include <QScrollArea>
+
+class QButtonGroup;
+class QLabel;
+
+namespace ui {
+
+class ReviewLegend;
+class TouchPanel;
+
+/// Beside the charts: where the lifter stands in words, what the line and the marks mean, and how
+/// the touch holds.
+class ReviewSide final : public QScrollArea
+{
+    Q_OBJECT
+
+public:
+    explicit ReviewSide(QWidget *parent = nullptr);
+
+    void setStanding(const QString &lifter, strength::Standing standing);
+    void setTrend(const QString &words);
+    void setKnowledge(Knowledge knowledge);
+    [[nodiscard]] ReviewLegend &legend() { return *m_legend; }
+    [[nodiscard]] TouchPanel &touch() { return *m_touch; }
+
+Q_SIGNALS:
+    void knowledgeChosen(ui::Knowledge knowledge);
+
+private:
+    QLabel *m_standing;
+    QLabel *m_advice;
+    QLabel *m_trend;
+    QButtonGroup *m_knowledge;
+    ReviewLegend *m_legend;
+    TouchPanel *m_touch;
+};
+
+} // namespace ui
