@@ -14,14 +14,6 @@ constexpr int kSlotHeight = 28;
 constexpr int kMarkerHeight = 4;
 } // namespace
 
-CardCounts BoardLayout::counts() const
-{
-    CardCounts counts{};
-    for (int day = 0; day < core::kWeekDays; ++day)
-        counts[size_t(day)] = int(cards[size_t(day)].size());
-    return counts;
-}
-
 std::array<QRect, core::kWeekDays> boardColumns(int width, int height)
 {
     std::array<QRect, core::kWeekDays> columns;

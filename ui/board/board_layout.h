@@ -30,8 +30,6 @@ struct BoardLayout
     std::array<std::vector<QRect>, core::kWeekDays> cards; ///< from the top
     std::array<QRect, core::kWeekDays> slots;              ///< the empty slot below the cards
     int height = 0;                                        ///< what the board needs at least
-
-    [[nodiscard]] CardCounts counts() const;
 };
 
 /// Seven equal columns; the pixels that do not divide go to the first ones.

@@ -32,9 +32,7 @@ public:
     [[nodiscard]] const core::Lifter *lifter() const;
     [[nodiscard]] QDate monday() const;
     [[nodiscard]] const std::vector<core::Variation> &catalogue() const;
-    /// Of the week, in no order.
-    [[nodiscard]] const std::vector<core::Card> &cards() const { return m_cards; }
-    /// The same with their loads, by day and position: what is shown, checked and printed.
+    /// The week's cards with their loads, by day and position: what is shown, checked and printed.
     [[nodiscard]] const std::vector<core::ResolvedCard> &resolved() const { return m_resolved; }
     [[nodiscard]] const WeekView &view() const { return m_view; }
     [[nodiscard]] const WeekCards &places() const { return m_places; }
