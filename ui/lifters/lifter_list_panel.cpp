@@ -112,7 +112,6 @@ template <class Change> void LifterListPanel::narrow(Change change)
     change();
     m_narrowing = false;
     showChosen();
-    refreshFooter();
 }
 
 void LifterListPanel::connectControls()
