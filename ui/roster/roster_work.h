@@ -73,6 +73,7 @@ private:
         if (m_watcher.future().resultCount() == 0) // stopped
             return;
         Outcome outcome = m_watcher.future().takeResult();
+        m_watcher.setFuture({}); // one whose result was taken never counts as finished
         if (auto *result = std::get_if<Result>(&outcome)) {
             m_done(std::move(*result));
         } else {

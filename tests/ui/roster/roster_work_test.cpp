@@ -94,6 +94,17 @@ TEST_F(RosterWorkTest, WorkThatWasDoneButNotToldYetIsNotToldAfterAStop)
     EXPECT_THAT(told, IsEmpty());
 }
 
+TEST_F(RosterWorkTest, AfterItWasToldTheNextWorkCanStart)
+{
+    RosterWork<int> work(session, keep);
+    for (const int result : {4, 5}) {
+        work.start([result](const core::RosterReader &, const core::Watch &) { return result; });
+        ASSERT_TRUE(
+            QTest::qWaitFor([&] { return !told.empty() && told.back() == result; }, 10'000));
+    }
+    EXPECT_THAT(told, ElementsAre(4, 5));
+}
+
 TEST_F(RosterWorkTest, AskedToStopItTellsWhatItHas)
 {
     RosterWork<int> work(session, keep);
