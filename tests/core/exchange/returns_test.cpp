@@ -35,10 +35,10 @@ protected:
 
     QString write(const char *name, const ReturnFile &contents) const
     {
-        QFile file(m_folder.filePath(QString::fromLatin1(name)));
-        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
-        file.write(contents.text());
-        return file.fileName();
+        QFile written(m_folder.filePath(QString::fromLatin1(name)));
+        EXPECT_TRUE(written.open(QIODevice::WriteOnly));
+        written.write(contents.text());
+        return written.fileName();
     }
 
     [[nodiscard]] static Edit accept(
