@@ -100,12 +100,13 @@ void repsOutOfRange(const CheckedPlan &checked, const CheckedCard &card, Found &
         return;
     Finding finding = checked.finding(CheckRule::repsOutOfRange,
         worst > 0 ? Severity::warning : Severity::hint, card, std::abs(worst));
-    finding.words = Text::tr("%1 is done for %2 to %3 reps; the plan asks for %4 %5.")
-                        .arg(where->name)
-                        .arg(where->repsLow)
-                        .arg(where->repsHigh)
-                        .arg(std::abs(worst))
-                        .arg(worst > 0 ? Text::tr("more") : Text::tr("fewer"));
+    finding.words =
+        (worst > 0 ? Text::tr("%1 is done for %2 to %3 reps; the plan asks for %4 more.")
+                   : Text::tr("%1 is done for %2 to %3 reps; the plan asks for %4 fewer."))
+            .arg(where->name)
+            .arg(where->repsLow)
+            .arg(where->repsHigh)
+            .arg(std::abs(worst));
     finding.remedy = Text::tr("Change the reps, or take a variation that is made for them.");
     found.push_back(finding);
 }

@@ -82,7 +82,8 @@ std::vector<Variation> readCatalogueCsv(QIODevice &device, const QString &file, 
         v.fatigue =
             enumerator(table, fatigue, fatigueFromFileWord, QStringLiteral("low, moderate, high"));
         v.spares = enumerator(table, spares, bodyAreasFromFileWords,
-            QStringLiteral("back, legs, chest, shoulders, elbows, with spaces between"));
+            Text::tr("%1, with spaces between")
+                .arg(QStringLiteral("back, legs, chest, shoulders, elbows")));
         v.whenToUse = table.text(whenToUse);
         v.cautions = table.text(cautions);
         for (const QString &wrong : problems(v))

@@ -135,8 +135,8 @@ void EntryPanel::preview()
     const core::EntryReading reading = m_desk.reading();
     const bool isBlank = m_desk.text().trimmed().isEmpty();
     if (isBlank && !m_desk.withheld().isEmpty())
-        m_preview->say(
-            m_desk.withheld() + tr(" If the set was done all the same, write its load and reps."));
+        m_preview->say(tr("%1 If the set was done all the same, write its load and reps.")
+                           .arg(m_desk.withheld()));
     else if (isBlank && m_desk.isOffered() && m_desk.lines().size() > 1)
         m_preview->say(tr("Nothing more is to do. What you write is added as a set; Up goes to the "
                           "others, Alt+Down to the next lifter."));

@@ -16,7 +16,7 @@ ChoiceRow::ChoiceRow(const QString &name, const QStringList &choices, QWidget *p
         auto *button = new QToolButton(this);
         button->setText(words);
         button->setCheckable(true);
-        button->setAccessibleName(name + QStringLiteral(": ") + words);
+        button->setAccessibleName(tr("%1: %2").arg(name, words));
         m_buttons->addButton(button, int(m_buttons->buttons().size()));
         across->addWidget(button);
     }

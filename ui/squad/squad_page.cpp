@@ -173,9 +173,9 @@ void SquadPage::showWhy()
                 ? tr("No lifters yet. Add one in the list, or import a log.")
                 : tr("No lifter matches what is asked for."));
     const core::SquadRow &row = m_model->row(index.row());
-    m_why->setText(
-        tr("%1: %2 Enter or a double click opens the %3.")
-            .arg(row.name, row.why(), row.leadsToPlan() ? tr("week board") : tr("review")));
+    m_why->setText((row.leadsToPlan() ? tr("%1: %2 Enter or a double click opens the week board.")
+                                      : tr("%1: %2 Enter or a double click opens the review."))
+                       .arg(row.name, row.why()));
 }
 
 void SquadPage::openReason(const QModelIndex &index)

@@ -3,6 +3,7 @@
 #include "core/storage/backup.h"
 #include "tests/core/exchange/return_files.h"
 #include "tests/ui/translation/foreign_roster.h"
+#include "tests/ui/translation/pseudo_translator.h"
 #include "tests/ui/translation/words_on_screen.h"
 #include "ui/catalogue/catalogue_dialog.h"
 #include "ui/handout/hand_out_dialog.h"
@@ -252,6 +253,12 @@ TEST_F(WordsOnScreen, MessagesAboutFiles)
     }
     EXPECT_FALSE(window.createFile(open));
     look(window, "a file that is there");
+    Q_EMIT roster().openRoster().failed(foreign(QStringLiteral("full")), foreign("disk"));
+    lookAtDialog("details", [this] {
+        for (QPushButton *button : window.findChildren<QPushButton *>())
+            if (button->text() == pseudo(QStringLiteral("De&tails")))
+                button->click();
+    });
     window.closeFile();
     EXPECT_TRUE(window.openFile(open));
     ASSERT_FALSE(backupsOf(open).empty());
