@@ -3,6 +3,8 @@
 #include "core/exchange/file_kind.h"
 #include "core/exchange/read_file.h"
 
+#include <QBuffer>
+
 namespace core {
 
 ImportFiles placed(ImportFiles files, const QStringList &paths, QStringList *unknown)
@@ -20,19 +22,23 @@ ImportFiles placed(ImportFiles files, const QStringList &paths, QStringList *unk
     return files;
 }
 
-ImportPlan readImport(const ImportFiles &files, const RosterReader &roster, const IdSource &ids,
-    QDate today, const Watch &watch)
+ImportPlan readImport(const ImportFiles &files, const IdSource &ids, QDate today,
+    const RosterReader &roster, const Watch &watch)
 {
     LogTable log;
     PeopleTable people;
     if (!files.log.isEmpty())
-        log = readFile<LogTable>(files.log, [&](QIODevice &device, const QString &name) {
-            return readLog(device, name, today, watch.part(0.0, 0.5));
-        });
+        if (auto contents = contentsOf(files.log, log)) {
+            QBuffer device(&*contents);
+            (void)device.open(QIODevice::ReadOnly);
+            log = readLog(device, log.file, today, watch.part(0.0, 0.5));
+        }
     if (!files.people.isEmpty())
-        people = readFile<PeopleTable>(files.people, [&](QIODevice &device, const QString &name) {
-            return readPeople(device, name, watch.stop);
-        });
+        if (auto contents = contentsOf(files.people, people)) {
+            QBuffer device(&*contents);
+            (void)device.open(QIODevice::ReadOnly);
+            people = readPeople(device, people.file, watch.stop);
+        }
     return planImport(log, people, rowsFor(log, roster, watch.part(0.5, 1.0)), ids, watch.stop);
 }
 

@@ -1,8 +1,8 @@
 #include "core/exchange/import_plan.h"
 
 #include "core/csv/nearest_word.h"
+#include "core/domain/merged_sets.h"
 #include "core/domain/text.h"
-#include "core/exchange/import_sets.h"
 
 #include <QHash>
 #include <map>

@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/csv/problem.h"
-#include "core/domain/storage_error.h"
 #include "core/domain/text.h"
 
 #include <QFile>
@@ -9,27 +8,20 @@
 
 namespace core {
 
-/// The table that `read` makes of a file. A file that cannot be read has that as its problem.
-/// @param read  gets the open device and the file's name for problems
-template <class Table, class Read>
-[[nodiscard]] Table readFile(const QString &path, const Read &read)
+/// The contents of a file that a table is to be read from; `table` gets the file's name. Nothing
+/// where it cannot be read, and then the table has that as its problem.
+template <class Table>
+[[nodiscard]] std::optional<QByteArray> contentsOf(const QString &path, Table &table)
 {
-    const QString name = QFileInfo(path).fileName();
-    const auto unreadable = [&name](const QString &why) {
-        Table table;
-        table.file = name;
-        table.problems.add({name, 0, {}, Text::tr("The file cannot be read: %1.").arg(why),
-            Text::tr("See that it is where it was and that you may read it.")});
-        return table;
-    };
+    table.file = QFileInfo(path).fileName();
     QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return unreadable(file.errorString());
-    try {
-        return read(file, name);
-    } catch (const StorageError &error) {
-        return unreadable(error.detail());
-    }
+    if (file.open(QIODevice::ReadOnly))
+        if (QByteArray contents = file.readAll(); file.error() == QFileDevice::NoError)
+            return contents;
+    table.problems.add(
+        {table.file, 0, {}, Text::tr("The file cannot be read: %1.").arg(file.errorString()),
+            Text::tr("See that it is where it was and that you may read it.")});
+    return std::nullopt;
 }
 
 } // namespace core

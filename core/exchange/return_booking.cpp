@@ -1,7 +1,7 @@
 #include "core/exchange/return_booking.h"
 
+#include "core/domain/merged_sets.h"
 #include "core/domain/text.h"
-#include "core/exchange/import_sets.h"
 
 namespace core {
 

@@ -2,6 +2,8 @@
 
 #include "core/exchange/read_file.h"
 
+#include <QBuffer>
+
 namespace core {
 
 JudgedReturns judgeReturns(
@@ -13,7 +15,7 @@ JudgedReturns judgeReturns(
 }
 
 JudgedReturns readReturns(
-    const QStringList &paths, const RosterReader &roster, QDate today, const Watch &watch)
+    const QStringList &paths, QDate today, const RosterReader &roster, const Watch &watch)
 {
     std::vector<ReturnSheet> sheets;
     QStringList seen;
@@ -24,10 +26,13 @@ JudgedReturns readReturns(
         if (seen.contains(whole))
             continue;
         seen << whole;
-        sheets.push_back(
-            readFile<ReturnSheet>(path, [today](QIODevice &device, const QString &name) {
-                return readReturnSheet(device, name, today);
-            }));
+        ReturnSheet sheet;
+        if (auto contents = contentsOf(path, sheet)) {
+            QBuffer device(&*contents);
+            (void)device.open(QIODevice::ReadOnly);
+            sheet = readReturnSheet(device, sheet.file, today);
+        }
+        sheets.push_back(std::move(sheet));
     }
     return judgeReturns(std::move(sheets), roster, watch.part(0.5, 1.0));
 }

@@ -22,7 +22,7 @@ struct JudgedReturns
 /// has that as its problem.
 /// @param today  see readReturnSheet()
 [[nodiscard]] JudgedReturns readReturns(
-    const QStringList &paths, const RosterReader &roster, QDate today, const Watch &watch = {});
+    const QStringList &paths, QDate today, const RosterReader &roster, const Watch &watch = {});
 
 /// Books these of the sheets, in their order, as one action; see ReturnBooking. Those that are not
 /// acceptable are left out.

@@ -1,13 +1,13 @@
 #pragma once
 
+#include "core/domain/card_order.h"
 #include "core/domain/edit.h"
-#include "core/plan/card_order.h"
 
 #include <QString>
 #include <vector>
 
 /// What a coach does to cards, as edits. All take `cards`: every card of one lifter on the days
-/// concerned, in any order (more days do no harm); core/plan/card_order.h says how they stand.
+/// concerned, in any order (more days do no harm); core/domain/card_order.h says how they stand.
 /// @throws std::invalid_argument for a card id that is not among `cards`
 namespace core {
 

@@ -137,7 +137,7 @@ RosterFile::ReaderSource RosterFile::readers() const
     };
 }
 
-void RosterFile::apply(const Edit &edit)
+RosterChange RosterFile::apply(const Edit &edit)
 {
     Transaction tx(db());
     db().run(QStringLiteral("PRAGMA defer_foreign_keys = ON")); // rows come and go in any order
@@ -150,7 +150,7 @@ void RosterFile::apply(const Edit &edit)
         refuseDangling(db()); // the transaction is still open, so the reason can be looked for
         throw;
     }
-    tell(changeBy(edit));
+    return changeBy(edit);
 }
 
 qint64 RosterFile::takeId(size_t rowKind)

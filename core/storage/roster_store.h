@@ -49,12 +49,14 @@ public:
     using ReaderSource = std::function<std::unique_ptr<RosterReader>()>;
     [[nodiscard]] virtual ReaderSource readers() const = 0;
 
-    /// Carries out one coach action in one transaction, and tells of it. Throws StorageError, and
-    /// changes nothing, when a row of `before` is not there as it is there, a name or code is
-    /// taken, or the disk fails.
-    virtual void apply(const Edit &edit) = 0;
+    /// Carries out one coach action in one transaction. Throws StorageError, and changes nothing,
+    /// when a row of `before` is not there as it is there, a name or code is taken, or the disk
+    /// fails.
+    /// @return what it changed
+    virtual RosterChange apply(const Edit &edit) = 0;
 
-    /// Who is told of each change once it is stored; nobody at first. It may not throw.
+    /// Who is told of changes that others make in the same roster; nobody at first. It may not
+    /// throw.
     void setListener(std::function<void(const RosterChange &)> listener)
     {
         m_listener = std::move(listener);

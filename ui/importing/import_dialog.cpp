@@ -18,9 +18,11 @@
 #include <QMimeData>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScopedValueRollback>
 #include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <functional>
 
 namespace ui {
 
@@ -88,7 +90,7 @@ ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(&roster, &OpenRoster::failed, m_note, &FieldNote::say);
     connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
-        if (change.has<core::Lifter, core::Variation, core::LoggedSession>())
+        if (!m_performing && change.has<core::Lifter, core::Variation, core::LoggedSession>())
             readAgain();
     });
     m_log->chooseButton().setFocus();
@@ -218,10 +220,7 @@ void ImportDialog::readAgain()
     m_pages->setCurrentIndex(busyPage);
     const core::IdSource ids{[this] { return m_roster.newId<core::Lifter>(); },
         [this] { return m_roster.newId<core::LoggedSession>(); }};
-    m_reading.start([files = files(), ids, today = QDate::currentDate()](
-                        const core::RosterReader &roster, const core::Watch &watch) {
-        return core::readImport(files, roster, ids, today, watch);
-    });
+    m_reading.start(std::bind_front(&core::readImport, files(), ids, QDate::currentDate()));
 }
 
 void ImportDialog::take(std::optional<core::ImportPlan> plan)
@@ -273,6 +272,7 @@ void ImportDialog::present(const core::ImportPlan &plan)
 
 void ImportDialog::performImport()
 {
+    const QScopedValueRollback performing(m_performing, true);
     if (m_import->isEnabled() && m_roster.perform(tr("Import training"), m_plan.edit))
         accept();
 }

@@ -72,6 +72,7 @@ private:
     QLabel *m_summaryHeading = nullptr;
     QLabel *m_summary = nullptr;
     QPushButton *m_import = nullptr;
+    bool m_performing = false; ///< the change that is told is its own
 };
 
 } // namespace ui

@@ -13,11 +13,13 @@
 #include <QMimeData>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScopedValueRollback>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <functional>
 
 namespace ui {
 
@@ -72,7 +74,10 @@ ReturnsDialog::ReturnsDialog(OpenRoster &roster, QWidget *parent)
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_tree, &ReturnTree::acceptedChanged, this, &ReturnsDialog::refreshButton);
     connect(&roster, &OpenRoster::failed, m_trouble, &FieldNote::say);
-    connect(&roster, &OpenRoster::changed, this, &ReturnsDialog::read);
+    connect(&roster, &OpenRoster::changed, this, [this] {
+        if (!m_performing)
+            read();
+    });
     refreshButton();
 }
 
@@ -120,9 +125,7 @@ void ReturnsDialog::read()
     if (m_paths.isEmpty())
         return;
     m_pages->setCurrentIndex(busyPage);
-    m_reading.start(
-        [paths = m_paths, today = QDate::currentDate()](const core::RosterReader &roster,
-            const core::Watch &watch) { return core::readReturns(paths, roster, today, watch); });
+    m_reading.start(std::bind_front(&core::readReturns, m_paths, QDate::currentDate()));
     refreshButton();
 }
 
@@ -163,6 +166,7 @@ void ReturnsDialog::acceptTicked()
     const core::Edit edit = core::acceptReturns(m_returns, m_tree->accepted(),
         {[this] { return m_roster.newId<core::LoggedSession>(); },
             [this] { return m_roster.newId<core::CheckIn>(); }});
+    const QScopedValueRollback performing(m_performing, true);
     if (m_roster.perform(tr("Accept return sheets"), edit))
         accept();
 }

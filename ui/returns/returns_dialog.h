@@ -64,6 +64,7 @@ private:
     QStackedWidget *m_pages;
     ReturnTree *m_tree;
     QPushButton *m_accept = nullptr;
+    bool m_performing = false; ///< the change that is told is its own
 };
 
 } // namespace ui

@@ -55,21 +55,18 @@ OpenRoster::OpenRoster(std::unique_ptr<core::RosterStore> store, QObject *parent
     , m_variations(m_store->variations())
     , m_templates(m_store->templates())
 {
-    m_store->setListener([this](const core::RosterChange &change) {
-        m_untold.push_back(change);
-        if (!m_writing && !m_telling) // a change that was made elsewhere
-            tellOfChanges();
-    });
+    m_store->setListener([this](const core::RosterChange &change) { tellOf(change); });
 }
 
 bool OpenRoster::perform(const QString &name, const core::Edit &edit, const QString &series)
 {
     if (edit.isEmpty())
         return true;
-    if (!write(edit))
+    const auto change = write(edit);
+    if (!change)
         return false;
     m_steps.push(new Step(name, edit, series));
-    tellOfChanges();
+    tellOf(*change);
     return true;
 }
 
@@ -77,10 +74,11 @@ bool OpenRoster::undo()
 {
     settle();
     const auto *step = static_cast<const Step *>(m_steps.command(m_steps.index() - 1));
-    if (!step || !write(core::inverse(step->edit())))
+    const auto change = step ? write(core::inverse(step->edit())) : std::nullopt;
+    if (!change)
         return false;
     m_steps.undo();
-    tellOfChanges();
+    tellOf(*change);
     return true;
 }
 
@@ -88,36 +86,32 @@ bool OpenRoster::redo()
 {
     settle();
     const auto *step = static_cast<const Step *>(m_steps.command(m_steps.index()));
-    if (!step || !write(step->edit()))
+    const auto change = step ? write(step->edit()) : std::nullopt;
+    if (!change)
         return false;
     m_steps.redo();
-    tellOfChanges();
+    tellOf(*change);
     return true;
 }
 
-bool OpenRoster::write(const core::Edit &edit)
-try {
-    if (m_writing || m_telling)
-        throw core::StorageError(
-            tr("This was not done, since another change was just being shown. Do it once more."));
-    const QScopedValueRollback writing(m_writing, true);
-    m_store->apply(edit);
-    return true;
-} catch (const core::StorageError &e) {
-    Q_EMIT failed(e.words(), e.detail());
-    return false;
+std::optional<core::RosterChange> OpenRoster::write(const core::Edit &edit)
+{
+    try {
+        if (m_telling)
+            throw core::StorageError(tr(
+                "This was not done, since another change was just being shown. Do it once more."));
+        return m_store->apply(edit);
+    } catch (const core::StorageError &e) {
+        Q_EMIT failed(e.words(), e.detail());
+        return std::nullopt;
+    }
 }
 
-void OpenRoster::tellOfChanges()
+void OpenRoster::tellOf(const core::RosterChange &change)
 {
     const QScopedValueRollback telling(m_telling, true);
-    // One more may come in while one is told.
-    for (size_t i = 0; i < m_untold.size(); ++i) {
-        const core::RosterChange change = m_untold[i];
-        readAgain(change);
-        Q_EMIT changed(change);
-    }
-    m_untold.clear();
+    readAgain(change);
+    Q_EMIT changed(change);
 }
 
 void OpenRoster::readAgain(const core::RosterChange &change)

@@ -6,6 +6,7 @@
 #include <QObject>
 #include <QUndoStack>
 #include <memory>
+#include <optional>
 #include <vector>
 
 namespace ui {
@@ -74,16 +75,15 @@ Q_SIGNALS:
     void failed(const QString &words, const QString &detail);
 
 private:
-    [[nodiscard]] bool write(const core::Edit &edit);
-    void tellOfChanges();
+    /// What was changed; nothing when it failed, and then failed() was emitted.
+    [[nodiscard]] std::optional<core::RosterChange> write(const core::Edit &edit);
+    void tellOf(const core::RosterChange &change);
     void readAgain(const core::RosterChange &change);
     /// What `read` gives; empty when it fails, and failed() was emitted.
     template <class Read> [[nodiscard]] auto reading(Read read) -> decltype(read());
 
     std::unique_ptr<core::RosterStore> m_store;
     QUndoStack m_steps;
-    std::vector<core::RosterChange> m_untold; ///< stored, and not told yet
-    bool m_writing = false;
     bool m_telling = false;
     std::vector<core::Lifter> m_lifters;
     std::vector<core::Variation> m_variations;

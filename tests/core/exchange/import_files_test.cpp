@@ -69,7 +69,7 @@ private:
 TEST_F(ImportFilesTest, ThePlanIsThatOfTheTablesAndTheWholeRoster)
 {
     const ImportPlan got = readImport({write("log.csv", kLog), write("people.csv", kPeople)},
-        roster, idsFrom(100), files::kToday);
+        idsFrom(100), files::kToday, roster);
     const ImportPlan direct =
         planImport(files::log(kLog), files::people(kPeople), rows(), idsFrom(100));
     EXPECT_TRUE(got.isClean());
@@ -83,7 +83,7 @@ TEST_F(ImportFilesTest, TheProblemsAreThoseOfTheTables)
 {
     const QByteArray bad = kLog + "Ada,2026-04-01,feetup,80,5,5,11,0\n";
     const ImportPlan got =
-        readImport({write("log.csv", bad), {}}, roster, idsFrom(100), files::kToday);
+        readImport({write("log.csv", bad), {}}, idsFrom(100), files::kToday, roster);
     EXPECT_EQ(got.problems.items(),
         planImport(files::log(bad), {}, rows(), idsFrom(100)).problems.items());
     EXPECT_EQ(got.problems.count(), 2u);
@@ -93,7 +93,7 @@ TEST_F(ImportFilesTest, TheProblemsAreThoseOfTheTables)
 TEST_F(ImportFilesTest, AFileThatHasGoneIsAProblem)
 {
     const ImportPlan plan = readImport(
-        {write("log.csv", kLog), QStringLiteral("gone.csv")}, roster, idsFrom(100), files::kToday);
+        {write("log.csv", kLog), QStringLiteral("gone.csv")}, idsFrom(100), files::kToday, roster);
     ASSERT_EQ(plan.problems.count(), 1u);
     EXPECT_EQ(plan.problems.items()[0].file, QStringLiteral("gone.csv"));
     EXPECT_TRUE(plan.edit.isEmpty());
@@ -132,7 +132,7 @@ TEST_F(ImportFilesTest, AStopWhileTheRosterIsReadReadsNoFurtherAndPlansNothing)
     roster.whenSessionsAreRead = [&stop] { stop.request_stop(); };
     const QByteArray both = kLog + "Bo,2026-04-01,comp,90,5,5,8,0\n";
     const ImportPlan plan = readImport(
-        {write("log.csv", both), {}}, roster, idsFrom(100), files::kToday, {stop.get_token(), {}});
+        {write("log.csv", both), {}}, idsFrom(100), files::kToday, roster, {stop.get_token(), {}});
     EXPECT_THAT(roster.sessionsReadOf, ElementsAre(LifterId{1}));
     EXPECT_TRUE(plan.edit.isEmpty());
 }
@@ -140,8 +140,8 @@ TEST_F(ImportFilesTest, AStopWhileTheRosterIsReadReadsNoFurtherAndPlansNothing)
 TEST_F(ImportFilesTest, ItTellsHowFarItIsAndNeverGoesBack)
 {
     std::vector<double> told;
-    const ImportPlan plan = readImport({write("log.csv", kLog), {}}, roster, idsFrom(100),
-        files::kToday, {{}, [&told](double share) { told.push_back(share); }});
+    const ImportPlan plan = readImport({write("log.csv", kLog), {}}, idsFrom(100), files::kToday,
+        roster, {{}, [&told](double share) { told.push_back(share); }});
     EXPECT_TRUE(plan.isClean());
     EXPECT_GE(told.size(), 5u) << "a line or a lifter each";
     EXPECT_TRUE(std::is_sorted(told.begin(), told.end()));

@@ -1,4 +1,4 @@
-#include "core/exchange/import_sets.h"
+#include "core/domain/merged_sets.h"
 #include "tests/core/exchange/files.h"
 
 #include <gmock/gmock.h>

@@ -61,7 +61,7 @@ private:
 
 TEST_F(ReturnsTest, WhatIsReadIsReviewedAsByTheWholeRoster)
 {
-    const JudgedReturns got = readReturns({write("ada.csv", file)}, roster, tests::kReadOn);
+    const JudgedReturns got = readReturns({write("ada.csv", file)}, tests::kReadOn, roster);
     ASSERT_EQ(got.sheets.size(), 1u);
     const ReturnBasis whole{
         roster.allLifters, roster.catalogue, roster.allCards, roster.allSessions, {}};
@@ -79,7 +79,7 @@ TEST_F(ReturnsTest, WhatIsReadIsReviewedAsByTheWholeRoster)
 
 TEST_F(ReturnsTest, OnlyTheLiftersAndDaysOfTheSheetsAreTakenFromTheRoster)
 {
-    const JudgedReturns got = readReturns({write("ada.csv", file)}, roster, tests::kReadOn);
+    const JudgedReturns got = readReturns({write("ada.csv", file)}, tests::kReadOn, roster);
     EXPECT_THAT(roster.sessionsReadOf, ElementsAre(week.lifter.id));
     EXPECT_THAT(got.basis.sessions, ElementsAre(roster.allSessions[0]));
     EXPECT_EQ(got.basis.cards, week.cards);
@@ -88,7 +88,7 @@ TEST_F(ReturnsTest, OnlyTheLiftersAndDaysOfTheSheetsAreTakenFromTheRoster)
 TEST_F(ReturnsTest, ASheetOfAnotherNumberIsStillFoundByItsName)
 {
     file.rows[0]["lifter_id"] = QStringLiteral("99");
-    const JudgedReturns got = readReturns({write("ada.csv", file)}, roster, tests::kReadOn);
+    const JudgedReturns got = readReturns({write("ada.csv", file)}, tests::kReadOn, roster);
     EXPECT_EQ(got.reviews[0].lifter, week.lifter.id);
     EXPECT_THAT(accept(got, {0}).sessions.before, ElementsAre(roster.allSessions[0]));
 }
@@ -97,7 +97,7 @@ TEST_F(ReturnsTest, AFileNamedTwiceIsReadOnceAndOneThatHasGoneIsAProblem)
 {
     const QString ada = write("ada.csv", file);
     const JudgedReturns got =
-        readReturns({ada, ada, QStringLiteral("gone.csv")}, roster, tests::kReadOn);
+        readReturns({ada, ada, QStringLiteral("gone.csv")}, tests::kReadOn, roster);
     ASSERT_EQ(got.reviews.size(), 2u);
     EXPECT_EQ(got.reviews[0].standing, SheetStanding::ready);
     EXPECT_EQ(got.reviews[1].standing, SheetStanding::refused);
@@ -110,7 +110,7 @@ TEST_F(ReturnsTest, TwoSheetsOfOneLifterAreBookedInOrder)
     ReturnFile later = file;
     later.rows[2]["rpe"] = QStringLiteral("9.5"); // the second set of Monday
     const JudgedReturns got =
-        readReturns({write("ada.csv", file), write("later.csv", later)}, roster, tests::kReadOn);
+        readReturns({write("ada.csv", file), write("later.csv", later)}, tests::kReadOn, roster);
     ASSERT_TRUE(got.reviews[0].isAcceptable() && got.reviews[1].isAcceptable());
     const Edit both = accept(got, {0, 1});
     EXPECT_THAT(both.sessions.before, ElementsAre(roster.allSessions[0]));
@@ -129,19 +129,19 @@ TEST_F(ReturnsTest, AStopReadsNoFurther)
     const QStringList paths{write("ada.csv", file), write("bo.csv", ofBo)};
     std::stop_source stop;
     roster.whenSessionsAreRead = [&stop] { stop.request_stop(); };
-    const JudgedReturns got = readReturns(paths, roster, tests::kReadOn, {stop.get_token(), {}});
+    const JudgedReturns got = readReturns(paths, tests::kReadOn, roster, {stop.get_token(), {}});
     EXPECT_THAT(roster.sessionsReadOf, ElementsAre(week.lifter.id)) << "Bo comes after Ada";
     EXPECT_THAT(got.reviews, IsEmpty());
 
     const JudgedReturns nothing =
-        readReturns(paths, roster, tests::kReadOn, {stop.get_token(), {}});
+        readReturns(paths, tests::kReadOn, roster, {stop.get_token(), {}});
     EXPECT_THAT(nothing.sheets, IsEmpty());
 }
 
 TEST_F(ReturnsTest, ItTellsHowFarItIsAndNeverGoesBack)
 {
     std::vector<double> told;
-    const JudgedReturns got = readReturns({write("ada.csv", file)}, roster, tests::kReadOn,
+    const JudgedReturns got = readReturns({write("ada.csv", file)}, tests::kReadOn, roster,
         {{}, [&told](double share) { told.push_back(share); }});
     EXPECT_EQ(got.reviews.size(), 1u);
     EXPECT_GE(told.size(), 4u) << "a file, two lifters, a sheet";

@@ -18,7 +18,7 @@ public:
     bool failsToRead = false;
 
     /// A change that another coach makes in the same roster.
-    void changeElsewhere(const core::Edit &edit) { apply(edit); }
+    void changeElsewhere(const core::Edit &edit) { tell(m_file.apply(edit)); }
 
     [[nodiscard]] std::vector<core::Lifter> lifters() const override
     {
@@ -71,12 +71,11 @@ public:
     }
     [[nodiscard]] ReaderSource readers() const override { return m_file.readers(); }
 
-    void apply(const core::Edit &edit) override
+    core::RosterChange apply(const core::Edit &edit) override
     {
         if (failsToWrite)
             throw core::StorageError(QStringLiteral("The disk is full."));
-        m_file.apply(edit);
-        tell(core::changeBy(edit));
+        return m_file.apply(edit);
     }
 
 protected:

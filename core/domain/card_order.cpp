@@ -1,4 +1,4 @@
-#include "core/plan/card_order.h"
+#include "core/domain/card_order.h"
 
 #include <algorithm>
 
