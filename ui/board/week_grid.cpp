@@ -227,6 +227,8 @@ void WeekGrid::contextMenuEvent(QContextMenuEvent *event)
 
 void WeekGrid::mousePressEvent(QMouseEvent *event)
 {
+    if (childAt(event->pos()))
+        return; // a card or slot left it to us, which other buttons than the left do
     // Beside the cards: the day's empty slot is meant.
     for (int day = 0; day < core::kWeekDays; ++day)
         if (m_layout.columns[size_t(day)].contains(event->pos())) {
