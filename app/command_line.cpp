@@ -1,21 +1,11 @@
 #include "app/command_line.h"
 
-#include "app/commands/check.h"
-#include "app/commands/demo.h"
-#include "app/commands/estimate.h"
-#include "app/commands/export_log.h"
+#include "app/commands/commands.h"
 #include "app/commands/files.h"
-#include "app/commands/hand_out.h"
-#include "app/commands/import.h"
-#include "app/commands/picture.h"
-#include "app/commands/print.h"
-#include "app/commands/return_sheets.h"
-#include "app/commands/score.h"
-#include "app/commands/window.h"
 #include "core/domain/storage_error.h"
 
 #include <CLI/CLI.hpp>
-#include <QCoreApplication>
+#include <QFile>
 #include <algorithm>
 #include <sstream>
 
@@ -61,25 +51,38 @@ void addPaper(CLI::App &command, ui::PaperSize &paper)
         ->check(CLI::IsMember({"A4", "Letter"}));
 }
 
+/// What a plan is written by: print and handout.
+void addPlan(CLI::App &command, HandOutOptions &options, Request &request)
+{
+    addText(command, "ROSTER", options.roster, "Roster file")->required();
+    addText(command, "--lifter", options.lifter, "One lifter by name; else all with a plan");
+    addWeek(command, options.day);
+    addPaper(command, options.paper);
+    command.callback([&] {
+        request.needs = Request::Needs::painting;
+        request.run = [options](Console &console) { return handOut(options, console); };
+    });
+}
+
 /// Everything that the arguments may set; it lives as long as the parse.
 struct Options
 {
-    EstimateOptions estimate;
+    LogOptions estimate;
     ExportOptions exported;
     HandOutOptions handOut;
     ImportOptions import;
     DemoOptions demo;
     PictureOptions picture;
-    PrintOptions print;
+    HandOutOptions print;
     ReturnOptions returns;
-    ScoreOptions score;
+    LogOptions score;
     QString checked;
     QString opened;
 };
 
 void addEstimate(CLI::App &app, Options &all, Request &request)
 {
-    EstimateOptions &options = all.estimate;
+    LogOptions &options = all.estimate;
     CLI::App &command = *app.add_subcommand("estimate", "Estimate every lifter's bench-press max");
     addText(command, "--log", options.log, "Training log CSV, - for standard input")->required();
     addText(command, "--people", options.people, "People CSV: sex and bodyweight of the lifters");
@@ -149,7 +152,7 @@ void addDemo(CLI::App &app, Options &all, Request &request)
 
 void addScore(CLI::App &app, Options &all, Request &request)
 {
-    ScoreOptions &options = all.score;
+    LogOptions &options = all.score;
     CLI::App &command =
         *app.add_subcommand("score", "Measure how well each week could be foretold");
     addText(command, "--log", options.log, "Training log CSV, - for standard input")->required();
@@ -163,21 +166,15 @@ void addScore(CLI::App &app, Options &all, Request &request)
 
 void addPrint(CLI::App &app, Options &all, Request &request)
 {
-    PrintOptions &options = all.print;
+    HandOutOptions &options = all.print;
+    options.kinds = {false, true, false};
     CLI::App &command =
         *app.add_subcommand("print", "Write the plan of a week as one PDF a lifter");
-    addText(command, "ROSTER", options.roster, "Roster file")->required();
-    addText(command, "--lifter", options.lifter, "One lifter by name; else all with a plan");
-    addWeek(command, options.day);
-    addPaper(command, options.paper);
+    addPlan(command, options, request);
     addText(command, "--out", options.folder, "Folder for the PDFs, made where it is not there")
         ->required();
     command.footer("Example: benchwright print club.benchwright --week 2026-03-31 --paper A4 "
                    "--out plans");
-    command.callback([&] {
-        request.needs = Request::Needs::painting;
-        request.run = [options](Console &console) { return print(options, console); };
-    });
 }
 
 void addHandOut(CLI::App &app, Options &all, Request &request)
@@ -185,10 +182,7 @@ void addHandOut(CLI::App &app, Options &all, Request &request)
     HandOutOptions &options = all.handOut;
     CLI::App &command = *app.add_subcommand(
         "handout", "Write what the lifters get for a week: a page for the phone, PDF, calendar");
-    addText(command, "ROSTER", options.roster, "Roster file")->required();
-    addText(command, "--lifter", options.lifter, "One lifter by name; else all with a plan");
-    addWeek(command, options.day);
-    addPaper(command, options.paper);
+    addPlan(command, options, request);
     command.add_flag("--pdf", options.kinds.pdf, "The plan as a PDF too");
     command.add_flag("--calendar", options.kinds.calendar, "The sessions as iCalendar too");
     addText(command, "--out", options.folder, "Folder for the files, made where it is not there")
@@ -196,10 +190,6 @@ void addHandOut(CLI::App &app, Options &all, Request &request)
     command.footer("The page works without a network; what the lifter gives back from it is read\n"
                    "by benchwright return.\n\n"
                    "Example: benchwright handout club.benchwright --week 2026-03-31 --out plans");
-    command.callback([&] {
-        request.needs = Request::Needs::painting;
-        request.run = [options](Console &console) { return handOut(options, console); };
-    });
 }
 
 void addReturn(CLI::App &app, Options &all, Request &request)

@@ -1,4 +1,4 @@
-#include "app/commands/demo.h"
+#include "app/commands/commands.h"
 
 #include "app/commands/files.h"
 #include "app/commands/text.h"

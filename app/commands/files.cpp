@@ -1,7 +1,9 @@
 #include "app/commands/files.h"
 
 #include "app/commands/text.h"
+#include "core/csv/catalogue_csv.h"
 #include "core/domain/storage_error.h"
+#include "core/exchange/import_plan.h"
 
 #include <QFileInfo>
 #include <QSaveFile>
@@ -51,6 +53,15 @@ core::ReturnSheet readReturnFile(const QString &path, Console &console)
 {
     Input input(path, console);
     return core::readReturnSheet(input.device(), input.name(), QDate::currentDate());
+}
+
+std::optional<core::Edit> readAlone(const QString &log, const QString &people, Console &console)
+{
+    const core::PeopleTable lifters = readPeopleFile(people, console);
+    core::ImportPlan plan = core::planImport(readLogFile(log, console), lifters,
+        {{}, core::builtInCatalogue(), {}}, core::countingIds());
+    report(plan.problems, console);
+    return plan.isClean() ? std::optional(std::move(plan.edit)) : std::nullopt;
 }
 
 void writeOutput(const QString &path, const QByteArray &contents, Console &console)

@@ -1,12 +1,13 @@
 #pragma once
 
 #include "app/commands/console.h"
+#include "core/domain/edit.h"
 #include "core/exchange/log_csv.h"
 #include "core/exchange/people_csv.h"
 #include "core/exchange/return_sheet.h"
 
 #include <QFile>
-#include <QString>
+#include <optional>
 
 /// Files and reports that the commands share. Each function that touches a file throws StorageError
 /// with words that name it.
@@ -32,6 +33,11 @@ private:
 [[nodiscard]] core::PeopleTable readPeopleFile(const QString &path, Console &console);
 
 [[nodiscard]] core::ReturnSheet readReturnFile(const QString &path, Console &console);
+
+/// A log and people, which may be left out, as they would be in a new roster; empty after a report
+/// where they have problems.
+[[nodiscard]] std::optional<core::Edit> readAlone(
+    const QString &log, const QString &people, Console &console);
 
 /// Writes all or nothing: a file that is there is replaced only by a whole new one. "-" is the
 /// console's output.

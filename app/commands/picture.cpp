@@ -1,4 +1,4 @@
-#include "app/commands/picture.h"
+#include "app/commands/commands.h"
 
 #include "app/commands/files.h"
 #include "app/commands/roster_copy.h"

@@ -1,9 +1,8 @@
-#include "app/commands/score.h"
+#include "app/commands/commands.h"
 
 #include "app/commands/files.h"
 #include "app/commands/text.h"
 #include "core/csv/catalogue_csv.h"
-#include "core/exchange/import_plan.h"
 #include "core/loads/lift_estimate.h"
 #include "core/strength/forecast.h"
 
@@ -46,18 +45,13 @@ void tell(const strength::Score &s, QIODevice &out)
 
 } // namespace
 
-int score(const ScoreOptions &options, Console &console)
+int score(const LogOptions &options, Console &console)
 {
-    const core::PeopleTable people = readPeopleFile(options.people, console);
-    const core::LogTable log = readLogFile(options.log, console);
-    const core::RosterRows empty{{}, core::builtInCatalogue(), {}};
-    const core::ImportPlan plan = core::planImport(log, people, empty, core::countingIds());
-    if (!plan.isClean()) {
-        report(plan.problems, console);
+    const std::optional<core::Edit> read = readAlone(options.log, options.people, console);
+    if (!read)
         return exitProblems;
-    }
     const core::LiftLogs bench = core::liftLogs(
-        plan.edit.lifters.after, empty.variations, plan.edit.sessions.after, core::Lift::bench);
+        read->lifters.after, core::builtInCatalogue(), read->sessions.after, core::Lift::bench);
     tell(strength::score(strength::forecastSessions(bench.logs, bench.priors)), console.out);
     return exitFine;
 }

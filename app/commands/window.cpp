@@ -1,4 +1,4 @@
-#include "app/commands/window.h"
+#include "app/commands/commands.h"
 
 #include "ui/look/theme.h"
 #include "ui/window/main_window.h"

@@ -113,7 +113,7 @@ void openReview(benchmark::State &state)
         all.selection.setLifter(lifters[0].id);
         benchmark::DoNotOptimize(page.grab());
     }
-    state.SetLabel(ui::words(ui::Measure(state.range(0))).toStdString());
+    state.SetLabel(ui::words(ui::Measure(state.range(0))).name.toStdString());
 }
 
 void hover(benchmark::State &state)

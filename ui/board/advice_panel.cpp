@@ -4,7 +4,6 @@
 #include "core/notation/set_line.h"
 #include "ui/board/week_plan.h"
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
 #include "ui/look/text.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/lifter_history.h"
@@ -13,10 +12,8 @@
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QFormLayout>
-#include <QLabel>
 #include <QListWidget>
 #include <QSpinBox>
-#include <QVBoxLayout>
 #include <algorithm>
 
 namespace ui {
@@ -64,14 +61,13 @@ AdvicePanel::AdvicePanel(OpenRoster &roster, Estimates &estimates, LifterHistory
     , m_estimates(estimates)
     , m_history(history)
     , m_plan(plan)
-    , m_for(new QLabel)
+    , m_for(plainWords())
     , m_lift(new QComboBox)
     , m_reps(new QSpinBox)
     , m_rpe(new QDoubleSpinBox)
-    , m_cautions(new QLabel)
+    , m_cautions(heading({}))
     , m_list(new QListWidget)
 {
-    m_for->setWordWrap(true);
     for (const core::Lift lift : {core::Lift::bench, core::Lift::squat, core::Lift::deadlift})
         m_lift->addItem(core::words(lift), int(lift));
     m_reps->setRange(1, kMostReps);
@@ -85,7 +81,6 @@ AdvicePanel::AdvicePanel(OpenRoster &roster, Estimates &estimates, LifterHistory
     m_reps->setAccessibleName(tr("Reps a set"));
     m_rpe->setAccessibleName(tr("RPE"));
     m_cautions->setWordWrap(true);
-    m_cautions->setFont(ui::font(Type::strong, font()));
     m_cautions->hide();
     m_list->setWordWrap(true);
     m_list->setAlternatingRowColors(true);
@@ -100,12 +95,7 @@ AdvicePanel::AdvicePanel(OpenRoster &roster, Estimates &estimates, LifterHistory
     addRow(form, tr("&Lift"), m_lift, m_lift);
     addRow(form, tr("&Reps a set"), m_reps, m_reps);
     addRow(form, tr("R&PE"), m_rpe, m_rpe);
-    auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, space::tight, 0, 0);
-    layout->addWidget(m_for);
-    layout->addLayout(form);
-    layout->addWidget(m_cautions);
-    layout->addWidget(m_list, 1);
+    fill(this, columnLayout({m_for, form, m_cautions, {m_list, 1}}), {0, space::tight, 0, 0});
 
     connect(m_lift, &QComboBox::currentIndexChanged, this, &AdvicePanel::rank);
     connect(m_reps, &QSpinBox::valueChanged, this, &AdvicePanel::rank);
@@ -129,6 +119,16 @@ void AdvicePanel::showEvent(QShowEvent *event)
     rank();
 }
 
+core::Slot AdvicePanel::slotAsked() const
+{
+    core::Slot slot;
+    slot.lift = core::Lift(m_lift->currentData().toInt());
+    slot.reps = m_reps->value();
+    if (m_rpe->value() > kNoRpe)
+        slot.rpe = m_rpe->value();
+    return slot;
+}
+
 void AdvicePanel::rank()
 {
     if (!isVisible())
@@ -142,11 +142,7 @@ void AdvicePanel::rank()
     const DayView &shown = m_plan.view().days[size_t(m_place.day)];
     m_for->setText(tr("For %1 %2. Enter puts the marked one there.").arg(shown.name, shown.date));
 
-    core::Slot slot;
-    slot.lift = core::Lift(m_lift->currentData().toInt());
-    slot.reps = m_reps->value();
-    if (m_rpe->value() > kNoRpe)
-        slot.rpe = m_rpe->value();
+    const core::Slot slot = slotAsked();
     const std::vector<core::Card> cards = m_roster.cards(
         lifter->id, day.addDays(-core::kWeekDays), m_plan.monday().addDays(core::kWeekDays - 1));
     m_ranking = core::rankVariations(slot,
@@ -165,12 +161,8 @@ void AdvicePanel::choose()
     const int row = m_list->currentRow();
     if (row < 0 || row >= int(m_ranking.advice.size()))
         return;
-    core::Slot slot;
-    slot.reps = m_reps->value();
-    if (m_rpe->value() > kNoRpe)
-        slot.rpe = m_rpe->value();
     const core::Advice advice = m_ranking.advice[size_t(row)];
-    Q_EMIT chosen(advice.variation, adviceSetLine(advice, slot, m_ranking.mostRpe));
+    Q_EMIT chosen(advice.variation, adviceSetLine(advice, slotAsked(), m_ranking.mostRpe));
 }
 
 } // namespace ui

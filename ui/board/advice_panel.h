@@ -39,6 +39,7 @@ protected:
     void showEvent(QShowEvent *event) override;
 
 private:
+    [[nodiscard]] core::Slot slotAsked() const;
     void rank();
     void choose();
 

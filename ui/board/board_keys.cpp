@@ -29,45 +29,45 @@ std::optional<BoardCommand> boardCommand(const QKeyEvent &key)
     const Qt::KeyboardModifiers held = key.modifiers() & ~Qt::KeypadModifier;
     if (const std::optional<Step> step = stepOf(key.key())) {
         if (held == Qt::NoModifier)
-            return GoTo{*step};
+            return BoardCommand{BoardAct::go, *step};
         if (held == Qt::AltModifier)
-            return MoveCardTo{*step};
+            return BoardCommand{BoardAct::moveCard, *step};
         if (held == Qt::ShiftModifier)
-            return ExtendTo{*step};
+            return BoardCommand{BoardAct::extend, *step};
         return std::nullopt;
     }
     if (key.matches(QKeySequence::Copy))
-        return CopyCards{};
+        return BoardCommand{BoardAct::copy};
     if (key.matches(QKeySequence::Cut))
-        return CutCards{};
+        return BoardCommand{BoardAct::cut};
     if (key.matches(QKeySequence::Paste))
-        return PasteCards{};
+        return BoardCommand{BoardAct::paste};
     if (key.matches(QKeySequence::SelectAll))
-        return ChooseAll{};
+        return BoardCommand{BoardAct::chooseAll};
     if (key.key() == Qt::Key_Escape)
-        return ChooseNone{};
+        return BoardCommand{BoardAct::chooseNone};
     if (held == Qt::ControlModifier && key.key() == Qt::Key_D)
-        return DuplicateCard{};
+        return BoardCommand{BoardAct::duplicateCard};
     if (key.key() == Qt::Key_F2)
-        return held == Qt::ShiftModifier ? BoardCommand{EditNote{}} : BoardCommand{EditSets{}};
+        return BoardCommand{held == Qt::ShiftModifier ? BoardAct::editNote : BoardAct::editSets};
     if (held & ~Qt::ShiftModifier)
         return std::nullopt;
     switch (key.key()) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
-        return EditSets{};
+        return BoardCommand{BoardAct::editSets};
     case Qt::Key_Delete:
     case Qt::Key_Backspace:
-        return RemoveCard{};
+        return BoardCommand{BoardAct::removeCard};
     case Qt::Key_Insert:
     case Qt::Key_Plus:
-        return AddCard{};
+        return BoardCommand{BoardAct::addCard};
     default:
         break;
     }
     const QString typed = key.text();
     if (!typed.isEmpty() && typed.front().isPrint() && !typed.front().isSpace())
-        return EditSets{typed};
+        return BoardCommand{BoardAct::editSets, {}, typed};
     return std::nullopt;
 }
 

@@ -4,61 +4,34 @@
 
 #include <QString>
 #include <optional>
-#include <variant>
 
 class QKeyEvent;
 
 /// What a key means on the week board.
 namespace ui {
 
-struct GoTo
-{
-    Step step;
-};
-struct MoveCardTo
-{
-    Step step;
-};
-struct EditSets
-{
-    QString typed;
-}; ///< what was typed to begin with; empty keeps the text
-struct EditNote
-{
-};
-struct RemoveCard
-{
-};
-struct DuplicateCard
-{
-};
-struct AddCard
-{
+enum class BoardAct {
+    go,     ///< one step
+    extend, ///< goes one step and chooses the cards at both ends besides those chosen already
+    moveCard,
+    editSets,
+    editNote,
+    removeCard,
+    duplicateCard,
+    addCard,
+    chooseAll,
+    chooseNone,
+    copy,
+    cut,
+    paste
 };
 
-/// Goes one step and chooses the cards at both ends besides those chosen already.
-struct ExtendTo
+struct BoardCommand
 {
-    Step step;
+    BoardAct act;
+    Step step = Step::up; ///< of go, extend and moveCard
+    QString typed = {};   ///< to begin the sets with; empty keeps the text
 };
-struct ChooseAll
-{
-};
-struct ChooseNone
-{
-};
-struct CopyCards
-{
-};
-struct CutCards
-{
-};
-struct PasteCards
-{
-};
-
-using BoardCommand = std::variant<GoTo, MoveCardTo, EditSets, EditNote, RemoveCard, DuplicateCard,
-    AddCard, ExtendTo, ChooseAll, ChooseNone, CopyCards, CutCards, PasteCards>;
 
 /// Nothing for keys that are somebody else's.
 [[nodiscard]] std::optional<BoardCommand> boardCommand(const QKeyEvent &key);

@@ -7,17 +7,17 @@ namespace ui {
 std::vector<BoardOffer> boardMenu(bool onCard, size_t chosen)
 {
     if (!onCard)
-        return {{Text::tr("Add a variation"), Text::tr("Insert"), AddCard{}},
-            {Text::tr("Paste"), Text::tr("Ctrl+V"), PasteCards{}}};
-    return {{Text::tr("Edit sets"), Text::tr("Enter"), EditSets{}},
-        {Text::tr("Edit note"), Text::tr("Shift+F2"), EditNote{}},
-        {Text::tr("Copy below"), Text::tr("Ctrl+D"), DuplicateCard{}},
-        {Text::tr("Cut"), Text::tr("Ctrl+X"), CutCards{}, true},
-        {Text::tr("Copy"), Text::tr("Ctrl+C"), CopyCards{}},
-        {Text::tr("Paste below"), Text::tr("Ctrl+V"), PasteCards{}},
-        {Text::tr("Add a variation below"), Text::tr("Insert"), AddCard{}, true},
+        return {{Text::tr("Add a variation"), Text::tr("Insert"), BoardAct::addCard},
+            {Text::tr("Paste"), Text::tr("Ctrl+V"), BoardAct::paste}};
+    return {{Text::tr("Edit sets"), Text::tr("Enter"), BoardAct::editSets},
+        {Text::tr("Edit note"), Text::tr("Shift+F2"), BoardAct::editNote},
+        {Text::tr("Copy below"), Text::tr("Ctrl+D"), BoardAct::duplicateCard},
+        {Text::tr("Cut"), Text::tr("Ctrl+X"), BoardAct::cut, true},
+        {Text::tr("Copy"), Text::tr("Ctrl+C"), BoardAct::copy},
+        {Text::tr("Paste below"), Text::tr("Ctrl+V"), BoardAct::paste},
+        {Text::tr("Add a variation below"), Text::tr("Insert"), BoardAct::addCard, true},
         {chosen > 1 ? Text::tr("Remove %1 cards").arg(chosen) : Text::tr("Remove card"),
-            Text::tr("Delete"), RemoveCard{}, true}};
+            Text::tr("Delete"), BoardAct::removeCard, true}};
 }
 
 } // namespace ui

@@ -11,7 +11,7 @@ struct BoardOffer
 {
     QString words;
     QString keys; ///< that do the same
-    BoardCommand command;
+    BoardAct act;
     bool beginsGroup = false;
 };
 

@@ -2,15 +2,13 @@
 
 #include "ui/board/week_plan.h"
 #include "ui/look/colours.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QInputDialog>
-#include <QLabel>
 #include <QPushButton>
 #include <algorithm>
 
@@ -20,23 +18,9 @@ namespace {
 
 QString severityWord(core::Severity severity)
 {
-    switch (severity) {
-    case core::Severity::stop:
-        return ChecksPanel::tr("Stop");
-    case core::Severity::warning:
-        return ChecksPanel::tr("Check");
-    case core::Severity::hint:
-        break;
-    }
-    return ChecksPanel::tr("Hint");
-}
-
-QLabel *wrapped(const QString &text)
-{
-    auto *label = new QLabel(text);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    return label;
+    return severity == core::Severity::stop   ? ChecksPanel::tr("Stop")
+        : severity == core::Severity::warning ? ChecksPanel::tr("Check")
+                                              : ChecksPanel::tr("Hint");
 }
 
 } // namespace
@@ -60,15 +44,9 @@ ChecksPanel::ChecksPanel(OpenRoster &roster, Estimates &estimates, LifterHistory
     , m_history(history)
     , m_plan(plan)
 {
-    setFrameShape(NoFrame);
-    setWidgetResizable(true);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setAccessibleName(tr("Plan checks"));
-    auto *page = new QWidget;
-    m_rows = new QVBoxLayout(page);
-    m_rows->setContentsMargins(0, space::tight, 0, space::tight);
-    m_rows->setSpacing(space::gap);
-    setWidget(page);
+    m_rows = columnLayout({}, space::gap);
+    setUpForScrolling(*this, boxed(m_rows, {0, space::tight, 0, space::tight}));
     connect(&plan, &WeekPlan::changed, this, &ChecksPanel::check);
     connect(&history, &LifterHistory::changed, this, &ChecksPanel::check);
     check();
@@ -113,7 +91,7 @@ void ChecksPanel::fill()
         delete item;
     }
     if (m_findings.empty())
-        m_rows->addWidget(wrapped(
+        m_rows->addWidget(plainWords(
             tr("Nothing to point out in this week. The checks compare it with the "
                "lifter's own last weeks, the meet, check-ins and the variations' ranges.")));
     for (const core::Finding &finding : m_findings)
@@ -139,19 +117,9 @@ QWidget *ChecksPanel::rowOf(const core::Finding &finding)
     }
     row->setPalette(shown);
 
-    auto *column = new QVBoxLayout(row);
-    column->setContentsMargins(space::gap, space::tight, space::gap, space::tight);
-    column->setSpacing(space::tight);
-    auto *head = wrapped(open ? severityWord(finding.severity) : tr("Waved through"));
+    QLabel *head = plainWords(open ? severityWord(finding.severity) : tr("Waved through"));
     head->setFont(ui::font(Type::strong, font()));
-    column->addWidget(head);
-    column->addWidget(wrapped(finding.words));
-    column->addWidget(wrapped(open || finding.wavedThrough->isEmpty()
-            ? finding.remedy
-            : tr("Your note: %1").arg(*finding.wavedThrough)));
-
-    auto *buttons = new QHBoxLayout;
-    buttons->setSpacing(space::tight);
+    QHBoxLayout *buttons = rowLayout({}, space::tight);
     if (finding.key.card.isValid()) {
         auto *show = new QPushButton(tr("Show"));
         show->setAccessibleName(tr("Show the card: %1").arg(finding.words));
@@ -168,7 +136,12 @@ QWidget *ChecksPanel::rowOf(const core::Finding &finding)
         [this, finding, open] { open ? waveThrough(finding) : takeUp(finding); });
     buttons->addWidget(settle);
     buttons->addStretch(1);
-    column->addLayout(buttons);
+    const QString below = open || finding.wavedThrough->isEmpty()
+        ? finding.remedy
+        : tr("Your note: %1").arg(*finding.wavedThrough);
+    ui::fill(row,
+        columnLayout({head, plainWords(finding.words), plainWords(below), buttons}, space::tight),
+        {space::gap, space::tight, space::gap, space::tight});
     return row;
 }
 

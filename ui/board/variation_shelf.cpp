@@ -4,18 +4,16 @@
 #include "ui/board/shelf_delegate.h"
 #include "ui/board/shelf_model.h"
 #include "ui/look/colours.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/touch_mark.h"
 
 #include <QButtonGroup>
 #include <QDropEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QToolButton>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -37,20 +35,16 @@ constexpr core::Serves servesOf(int chipId)
 VariationShelf::VariationShelf(QWidget *parent)
     : QWidget(parent)
     , m_model(new ShelfModel(this))
-    , m_hint(new QLabel(this))
-    , m_search(new QLineEdit(this))
+    , m_hint(plainWords())
+    , m_search(searchField(tr("Find a variation")))
     , m_chips(new QButtonGroup(this))
     , m_list(new QListView(this))
-    , m_nothing(new QLabel(tr("No variation fits. Type fewer words, or choose All."), this))
+    , m_nothing(plainWords(tr("No variation fits. Type fewer words, or choose All.")))
 {
     setAcceptDrops(true);
     setAccessibleName(tr("Variation shelf"));
-    m_hint->setWordWrap(true);
     m_hint->setMargin(space::tight);
     m_hint->setAutoFillBackground(true);
-    m_search->setPlaceholderText(tr("Find a variation"));
-    m_search->setAccessibleName(tr("Find a variation"));
-    m_search->setClearButtonEnabled(true);
     m_search->installEventFilter(this);
 
     m_list->setModel(m_model);
@@ -65,21 +59,13 @@ VariationShelf::VariationShelf(QWidget *parent)
     m_list->setMouseTracking(true);
     m_list->setAccessibleName(tr("Variations"));
     m_list->installEventFilter(this);
-    m_nothing->setWordWrap(true);
     m_nothing->setAlignment(Qt::AlignTop | Qt::AlignHCenter);
     m_nothing->setMargin(space::group);
 
     auto *chips = new QGridLayout;
     chips->setSpacing(space::tight);
     m_chips->setExclusive(true);
-    auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(space::tight);
-    layout->addWidget(m_search);
-    layout->addLayout(chips);
-    layout->addWidget(m_hint);
-    layout->addWidget(m_list, 1);
-    layout->addWidget(m_nothing, 1);
+    fill(this, columnLayout({m_search, chips, m_hint, {m_list, 1}, {m_nothing, 1}}, space::tight));
 
     const std::pair<QString, std::optional<core::Serves>> styles[] = {{tr("All"), std::nullopt},
         {tr("Soft"), core::Serves::soft}, {tr("Sinking"), core::Serves::sinking},

@@ -3,6 +3,7 @@
 #include "ui/board/day_headers.h"
 #include "ui/board/week_commands.h"
 #include "ui/board/week_grid.h"
+#include "ui/look/form_parts.h"
 
 #include <QEvent>
 
@@ -14,11 +15,8 @@ WeekBoard::WeekBoard(WeekPlan &plan, QWidget *parent)
     , m_commands(new WeekCommands(plan, *m_grid))
     , m_headers(new DayHeaders(plan, this))
 {
-    setFrameShape(NoFrame);
-    setWidgetResizable(true);
     setFocusPolicy(Qt::NoFocus);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    setWidget(m_grid);
+    setUpForScrolling(*this, m_grid);
     setViewportMargins(0, m_headers->sizeHint().height(), 0, 0);
     connect(m_grid, &WeekGrid::lookAt, this, [this](const QRect &rect) {
         ensureVisible(rect.center().x(), rect.top(), 0, 0);

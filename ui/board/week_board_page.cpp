@@ -7,19 +7,16 @@
 #include "ui/board/week_commands.h"
 #include "ui/board/week_grid.h"
 #include "ui/board/week_plan.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/week_header.h"
 #include "ui/planning/block_desk.h"
 #include "ui/planning/block_ribbon.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QTabWidget>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -45,9 +42,7 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHis
     , m_checks(new ChecksPanel(roster, estimates, history, *m_plan))
     , m_side(new QTabWidget)
 {
-    auto *nobody = new QLabel(tr("Choose a lifter in the list to see the week."));
-    nobody->setAlignment(Qt::AlignCenter);
-    nobody->setWordWrap(true);
+    QLabel *nobody = centredWords(tr("Choose a lifter in the list to see the week."));
     nobody->setFont(ui::font(Type::heading, font()));
 
     m_side->setDocumentMode(true);
@@ -63,21 +58,10 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHis
     m_side->setMinimumWidth(kShelfLeast);
     m_side->setMaximumWidth(kShelfMost);
     m_header->addMenu(tr("&Plan"), m_blocks->menu());
-    auto *work = new QWidget;
-    auto *beside = new QHBoxLayout(work);
-    beside->setContentsMargins(0, 0, 0, 0);
-    beside->setSpacing(space::gap);
-    beside->addWidget(m_board, 5);
-    beside->addWidget(m_side, 1);
     m_stack->addWidget(nobody);
-    m_stack->addWidget(work);
-
-    auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins(space::gap, space::gap, space::gap, space::gap);
-    layout->setSpacing(space::gap);
-    layout->addWidget(m_header);
-    layout->addWidget(m_ribbon);
-    layout->addWidget(m_stack, 1);
+    m_stack->addWidget(boxed(rowLayout({{m_board, 5}, {m_side, 1}}, space::gap)));
+    fill(this, columnLayout({m_header, m_ribbon, {m_stack, 1}}, space::gap),
+        {space::gap, space::gap, space::gap, space::gap});
 
     WeekGrid &grid = m_board->grid();
     connect(m_header, &WeekHeader::weekWanted, &selection, &Selection::setWeekOf);

@@ -25,19 +25,9 @@ Q_SIGNALS:
     void said(const QString &words);
 
 private:
-    void run(const GoTo &command);
-    void run(const ExtendTo &command);
-    void run(const ChooseAll &command);
-    void run(const ChooseNone &command);
-    void run(const CopyCards &command);
-    void run(const CutCards &command);
-    void run(const PasteCards &command);
-    void run(const MoveCardTo &command);
-    void run(const EditSets &command);
-    void run(const EditNote &command);
-    void run(const RemoveCard &command);
-    void run(const DuplicateCard &command);
-    void run(const AddCard &command);
+    void run(const BoardCommand &command);
+    void copy() const;
+    void paste();
 
     WeekPlan &m_plan;
     WeekGrid &m_grid;

@@ -33,7 +33,8 @@ WeekGrid::WeekGrid(WeekPlan &plan, QWidget *parent)
     for (DaySlot *&slot : m_slots) {
         slot = new DaySlot(this);
         slot->installEventFilter(this);
-        connect(slot, &DaySlot::clicked, this, [this] { Q_EMIT commandGiven(AddCard{}); });
+        connect(
+            slot, &DaySlot::clicked, this, [this] { Q_EMIT commandGiven({BoardAct::addCard}); });
     }
     connect(&plan, &WeekPlan::changed, this, &WeekGrid::follow);
     connect(&m_editing, &CardEditing::left, this, &WeekGrid::focusCard);
@@ -205,7 +206,7 @@ bool WeekGrid::takeKey(const QKeyEvent &key)
     const auto command = boardCommand(key);
     if (!command || !m_plan.lifter())
         return false;
-    if (std::holds_alternative<ChooseNone>(*command) && m_choice.chosen().empty())
+    if (command->act == BoardAct::chooseNone && m_choice.chosen().empty())
         return false; // Escape is somebody else's then
     Q_EMIT commandGiven(*command);
     return true;
@@ -220,13 +221,15 @@ void WeekGrid::contextMenuEvent(QContextMenuEvent *event)
         if (offer.beginsGroup)
             menu.addSeparator();
         menu.addAction(offer.words + u'\t' + offer.keys, this,
-            [this, command = offer.command] { Q_EMIT commandGiven(command); });
+            [this, act = offer.act] { Q_EMIT commandGiven({act}); });
     }
     menu.exec(event->globalPos());
 }
 
 void WeekGrid::mousePressEvent(QMouseEvent *event)
 {
+    if (childAt(event->pos()))
+        return; // a card or slot left it to us, which other buttons than the left do
     // Beside the cards: the day's empty slot is meant.
     for (int day = 0; day < core::kWeekDays; ++day)
         if (m_layout.columns[size_t(day)].contains(event->pos())) {

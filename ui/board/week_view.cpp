@@ -81,9 +81,7 @@ bool WeekView::isEmpty() const
 
 CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sources)
 {
-    const auto found = std::find_if(sources.variations.begin(), sources.variations.end(),
-        [&card](const core::Variation &v) { return v.id == card.card.variation; });
-    const core::Variation *variation = found == sources.variations.end() ? nullptr : &*found;
+    const core::Variation *variation = core::find(sources.variations, card.card.variation);
     const core::Unit unit = sources.lifter.unit;
 
     CardView view;

@@ -4,12 +4,11 @@
 #include "ui/catalogue/variation_form.h"
 #include "ui/look/colours.h"
 #include "ui/look/field_note.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/touch_mark.h"
 #include "ui/roster/open_roster.h"
 
 #include <QDialogButtonBox>
-#include <QHBoxLayout>
 #include <QPushButton>
 #include <QTreeWidget>
 #include <algorithm>
@@ -32,37 +31,23 @@ CatalogueDialog::CatalogueDialog(OpenRoster &roster, QWidget *parent)
     , m_roster(roster)
     , m_before(roster.variations())
     , m_after(m_before)
-    , m_tree(new QTreeWidget)
+    , m_tree(named("variations", new QTreeWidget))
     , m_form(new VariationForm)
-    , m_retire(new QPushButton)
+    , m_retire(named("retire", new QPushButton))
     , m_elsewhere(new FieldNote(FieldNote::Kind::problem))
     , m_buttons(new QDialogButtonBox(QDialogButtonBox::Save | QDialogButtonBox::Cancel))
 {
     setWindowTitle(tr("Variation catalogue"));
-    m_tree->setObjectName(QStringLiteral("variations"));
     m_tree->setAccessibleName(tr("Variations by lift"));
     m_tree->setHeaderHidden(true);
     m_tree->setRootIsDecorated(false);
     m_tree->setIndentation(space::group);
-    auto *add = new QPushButton(tr("&Add a variation"));
-    add->setObjectName(QStringLiteral("add"));
-    m_retire->setObjectName(QStringLiteral("retire"));
+    auto *add = named("add", new QPushButton(tr("&Add a variation")));
     for (QPushButton *button : {add, m_retire})
         button->setAutoDefault(false);
 
-    auto *listButtons = new QHBoxLayout;
-    listButtons->addWidget(add);
-    listButtons->addWidget(m_retire);
-    auto *left = new QVBoxLayout;
-    left->addWidget(m_tree, 1);
-    left->addLayout(listButtons);
-    auto *middle = new QHBoxLayout;
-    middle->addLayout(left, 2);
-    middle->addWidget(m_form, 3);
-    auto *layout = new QVBoxLayout(this);
-    layout->addLayout(middle, 1);
-    layout->addWidget(m_elsewhere);
-    layout->addWidget(m_buttons);
+    QLayout *left = columnLayout({{m_tree, 1}, rowLayout({add, m_retire})});
+    setLayout(columnLayout({{rowLayout({{left, 2}, {m_form, 3}}), 1}, m_elsewhere, m_buttons}));
     resize(960, 660);
 
     connect(m_tree, &QTreeWidget::currentItemChanged, this, &CatalogueDialog::showChosen);

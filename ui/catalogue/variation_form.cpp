@@ -8,7 +8,6 @@
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QFormLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QSpinBox>
@@ -18,18 +17,9 @@ namespace ui {
 
 namespace {
 
-FieldNote *explain(const QString &words)
-{
-    auto *note = new FieldNote(FieldNote::Kind::explanation);
-    note->say(words);
-    return note;
-}
-
 FieldNote *problemNote(const char *name)
 {
-    auto *note = new FieldNote(FieldNote::Kind::problem);
-    note->setObjectName(QLatin1String(name));
-    return note;
+    return named(name, new FieldNote(FieldNote::Kind::problem));
 }
 
 QSpinBox *counts(const QString &accessibleName)
@@ -89,12 +79,9 @@ VariationForm::VariationForm(QWidget *parent)
 
 void VariationForm::buildIdentity(QFormLayout *form)
 {
-    m_name = new QLineEdit;
-    m_name->setObjectName(QStringLiteral("name"));
-    m_code = new QLineEdit;
-    m_code->setObjectName(QStringLiteral("code"));
-    m_lift = new QComboBox;
-    m_lift->setObjectName(QStringLiteral("lift"));
+    m_name = named("name", new QLineEdit);
+    m_code = named("code", new QLineEdit);
+    m_lift = named("lift", new QComboBox);
     for (const core::Lift lift : {core::Lift::bench, core::Lift::squat, core::Lift::deadlift})
         m_lift->addItem(core::words(lift), int(lift));
     m_serves = new QComboBox;
@@ -131,10 +118,8 @@ void VariationForm::buildSets(QFormLayout *form)
                       new QLabel(tr("up")), m_lifting}),
             {explain(tr("A count is about a second. 0 down: not prescribed; 0 up: as fast as "
                         "possible."))}));
-    m_repsLow = counts(tr("Fewest reps a set"));
-    m_repsHigh = counts(tr("Most reps a set"));
-    m_repsLow->setObjectName(QStringLiteral("repsLow"));
-    m_repsHigh->setObjectName(QStringLiteral("repsHigh"));
+    m_repsLow = named("repsLow", counts(tr("Fewest reps a set")));
+    m_repsHigh = named("repsHigh", counts(tr("Most reps a set")));
     for (QSpinBox *box : {m_repsLow, m_repsHigh})
         box->setRange(1, 50);
     m_repsProblem = problemNote("repsProblem");
@@ -144,8 +129,7 @@ void VariationForm::buildSets(QFormLayout *form)
 
 void VariationForm::buildLoad(QFormLayout *form)
 {
-    m_ratio = decimals(0.2, 2.0, 0.01, 3);
-    m_ratio->setObjectName(QStringLiteral("ratio"));
+    m_ratio = named("ratio", decimals(0.2, 2.0, 0.01, 3));
     m_spread = decimals(0.0, 0.5, 0.005, 3);
     m_source = new QLineEdit;
     m_repCost = decimals(0.25, 4.0, 0.05, 2);
@@ -171,16 +155,14 @@ void VariationForm::buildLoad(QFormLayout *form)
 
 void VariationForm::buildUse(QFormLayout *form)
 {
-    auto *areas = new QWidget;
-    auto *row = new QHBoxLayout(areas);
-    row->setContentsMargins(0, 0, 0, 0);
+    auto *row = new QHBoxLayout;
     for (const core::BodyArea area : core::kBodyAreas) {
         m_spares.push_back(new QCheckBox(core::words(area)));
         row->addWidget(m_spares.back());
     }
     row->addStretch();
     addRow(form, tr("Spares"), m_spares.front(),
-        withNotes(areas,
+        withNotes(boxed(row),
             {explain(
                 tr("What it works less than its lift does: offered on days when that is sore."))}));
     m_whenToUse = fewLines();

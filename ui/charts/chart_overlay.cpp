@@ -63,18 +63,18 @@ QPainterPath markPath(const QRectF &box, MarkShape shape)
     return dot;
 }
 
+void PlotItem::setPlot(const QRectF &plot)
+{
+    prepareGeometryChange();
+    m_plot = plot;
+}
+
 MarksItem::MarksItem(QGraphicsItem *parent)
-    : QGraphicsItem(parent)
+    : PlotItem(parent)
 {
     setZValue(kUnderSeries);
     // Moving the cursor over thousands of marks is then a copy of pixels, not a drawing.
     setCacheMode(DeviceCoordinateCache);
-}
-
-void MarksItem::setPlot(const QRectF &plot)
-{
-    prepareGeometryChange();
-    m_plot = plot;
 }
 
 void MarksItem::setMarks(std::vector<ChartMark> marks)
@@ -93,7 +93,7 @@ void MarksItem::setDayLines(std::vector<DayLine> lines, const QColor &colour, co
 
 void MarksItem::paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWidget *)
 {
-    painter->setClipRect(m_plot);
+    painter->setClipRect(plot());
     painter->setRenderHint(QPainter::Antialiasing);
     const double side = m_marks.size() < kMany ? kMarkSide : kSmallMarkSide;
     const QRectF box(-side / 2, -side / 2, side, side);
@@ -110,25 +110,19 @@ void MarksItem::paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWidg
     painter->setPen(QPen(m_lineColour, 1.5, Qt::DashLine));
     const QFontMetricsF metrics(m_font);
     for (const DayLine &line : m_lines) {
-        painter->drawLine(QPointF(line.x, m_plot.top()), QPointF(line.x, m_plot.bottom()));
+        painter->drawLine(QPointF(line.x, plot().top()), QPointF(line.x, plot().bottom()));
         const double width = metrics.horizontalAdvance(line.label);
-        const bool fitsRight = line.x + 6 + width <= m_plot.right();
+        const bool fitsRight = line.x + 6 + width <= plot().right();
         painter->drawText(QPointF(fitsRight ? line.x + 6 : line.x - 6 - width,
-                              m_plot.top() + metrics.ascent() + 2),
+                              plot().top() + metrics.ascent() + 2),
             line.label);
     }
 }
 
 BarsItem::BarsItem(QGraphicsItem *parent)
-    : QGraphicsItem(parent)
+    : PlotItem(parent)
 {
     setZValue(kUnderSeries);
-}
-
-void BarsItem::setPlot(const QRectF &plot)
-{
-    prepareGeometryChange();
-    m_plot = plot;
 }
 
 void BarsItem::setBars(std::vector<QRectF> bars, const QColor &colour)
@@ -140,22 +134,16 @@ void BarsItem::setBars(std::vector<QRectF> bars, const QColor &colour)
 
 void BarsItem::paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWidget *)
 {
-    painter->setClipRect(m_plot);
+    painter->setClipRect(plot());
     painter->setRenderHint(QPainter::Antialiasing, false);
     for (const QRectF &bar : m_bars)
         painter->fillRect(bar, m_colour);
 }
 
 CursorItem::CursorItem(QGraphicsItem *parent)
-    : QGraphicsItem(parent)
+    : PlotItem(parent)
 {
     setZValue(20);
-}
-
-void CursorItem::setPlot(const QRectF &plot)
-{
-    prepareGeometryChange();
-    m_plot = plot;
 }
 
 void CursorItem::setColour(const QColor &colour)
@@ -175,7 +163,7 @@ QRectF CursorItem::boundingRect() const
 {
     QRectF rect;
     if (m_x)
-        rect = QRectF(*m_x - 1, m_plot.top(), 2, m_plot.height());
+        rect = QRectF(*m_x - 1, plot().top(), 2, plot().height());
     if (m_ring) {
         const double r = kRingRadius + 2;
         rect |= QRectF(m_ring->x() - r, m_ring->y() - r, 2 * r, 2 * r);
@@ -187,7 +175,7 @@ void CursorItem::paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWid
 {
     painter->setPen(QPen(m_colour, 1.0, Qt::DotLine));
     if (m_x)
-        painter->drawLine(QPointF(*m_x, m_plot.top()), QPointF(*m_x, m_plot.bottom()));
+        painter->drawLine(QPointF(*m_x, plot().top()), QPointF(*m_x, plot().bottom()));
     painter->setRenderHint(QPainter::Antialiasing);
     painter->setPen(QPen(m_colour, 2.0));
     if (m_ring)

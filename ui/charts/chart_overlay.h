@@ -31,20 +31,31 @@ struct DayLine
     QString label;
 };
 
-class MarksItem : public QGraphicsItem
+/// Draws over the plot area of a chart.
+class PlotItem : public QGraphicsItem
+{
+public:
+    using QGraphicsItem::QGraphicsItem;
+
+    void setPlot(const QRectF &plot);
+    [[nodiscard]] const QRectF &plot() const { return m_plot; }
+    [[nodiscard]] QRectF boundingRect() const override { return m_plot; }
+
+private:
+    QRectF m_plot;
+};
+
+class MarksItem : public PlotItem
 {
 public:
     explicit MarksItem(QGraphicsItem *parent);
 
-    void setPlot(const QRectF &plot);
     void setMarks(std::vector<ChartMark> marks);
     void setDayLines(std::vector<DayLine> lines, const QColor &colour, const QFont &font);
 
-    [[nodiscard]] QRectF boundingRect() const override { return m_plot; }
     void paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWidget *) override;
 
 private:
-    QRectF m_plot;
     std::vector<ChartMark> m_marks;
     std::vector<DayLine> m_lines;
     QColor m_lineColour;
@@ -53,30 +64,26 @@ private:
 
 /// Bars in whole pixels. A path of hundreds of upright edges, which is what an area series makes of
 /// them, takes a hundred times as long to fill.
-class BarsItem : public QGraphicsItem
+class BarsItem : public PlotItem
 {
 public:
     explicit BarsItem(QGraphicsItem *parent);
 
-    void setPlot(const QRectF &plot);
     void setBars(std::vector<QRectF> bars, const QColor &colour);
 
-    [[nodiscard]] QRectF boundingRect() const override { return m_plot; }
     void paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWidget *) override;
 
 private:
-    QRectF m_plot;
     std::vector<QRectF> m_bars;
     QColor m_colour;
 };
 
 /// A hairline at the day that is read, and a ring around the point whose values are shown.
-class CursorItem : public QGraphicsItem
+class CursorItem : public PlotItem
 {
 public:
     explicit CursorItem(QGraphicsItem *parent);
 
-    void setPlot(const QRectF &plot);
     void setColour(const QColor &colour);
     void place(std::optional<double> x, std::optional<QPointF> ring);
 
@@ -84,7 +91,6 @@ public:
     void paint(QPainter *painter, const QStyleOptionGraphicsItem *, QWidget *) override;
 
 private:
-    QRectF m_plot;
     QColor m_colour;
     std::optional<double> m_x;
     std::optional<QPointF> m_ring;

@@ -72,9 +72,8 @@ void TimeChart::layOut()
         plot = {};
     m_axes.setPlot(plot);
     m_control.setPlot(plot);
-    m_stretches->setPlot(plot);
-    m_marks->setPlot(plot);
-    m_cursor->setPlot(plot);
+    for (PlotItem *item : std::initializer_list<PlotItem *>{m_stretches, m_marks, m_cursor})
+        item->setPlot(plot);
 }
 
 void TimeChart::applyLook()

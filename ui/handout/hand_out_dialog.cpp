@@ -3,7 +3,6 @@
 #include "core/domain/week.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/selection.h"
 
@@ -21,7 +20,6 @@
 #include <QPushButton>
 #include <QSettings>
 #include <QStandardPaths>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -46,7 +44,7 @@ HandOutDialog::HandOutDialog(
     , m_folder(new QLineEdit)
     , m_note(new FieldNote(FieldNote::Kind::problem))
     , m_progress(new QProgressBar)
-    , m_summary(new QLabel)
+    , m_summary(named("summary", paragraph({})))
 {
     setWindowTitle(tr("Write hand-outs"));
     setMinimumWidth(600);
@@ -61,28 +59,16 @@ HandOutDialog::HandOutDialog(
     m_folder->setAccessibleName(tr("Folder"));
     m_progress->hide();
     m_progress->setAccessibleName(tr("Lifters done"));
-    m_summary->setWordWrap(true);
-    m_summary->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_summary->setObjectName(QStringLiteral("summary"));
 
     auto *choose = new QPushButton(tr("C&hoose…"));
     choose->setAutoDefault(false);
-    auto *where = new QWidget;
-    auto *across = new QHBoxLayout(where);
-    across->setContentsMargins({});
-    across->addWidget(m_folder, 1);
-    across->addWidget(choose);
-    auto *kindColumn = new QWidget;
-    auto *down = new QVBoxLayout(kindColumn);
-    down->setContentsMargins({});
-    for (QCheckBox *box : {m_page, m_pdf, m_calendar})
-        down->addWidget(box);
 
     auto *form = new QFormLayout;
     addRow(form, tr("Fo&r"), m_who, m_who);
     addRow(form, tr("&Week of"), m_week, inRow({m_week, m_weekWords}));
-    form->addRow(tr("What"), kindColumn);
-    addRow(form, tr("&Folder"), m_folder, withNotes(where, {m_note}));
+    form->addRow(tr("What"), boxed(columnLayout({m_page, m_pdf, m_calendar})));
+    addRow(form, tr("&Folder"), m_folder,
+        withNotes(boxed(rowLayout({{m_folder, 1}, choose})), {m_note}));
 
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     m_close = buttons->button(QDialogButtonBox::Close);
@@ -90,14 +76,8 @@ HandOutDialog::HandOutDialog(
     m_write->setDefault(true);
     m_close->setAutoDefault(false);
 
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(space::page, space::page, space::page, space::group);
-    column->setSpacing(space::group);
-    column->addLayout(form);
-    column->addWidget(m_progress);
-    column->addWidget(m_summary);
-    column->addStretch(1);
-    column->addWidget(buttons);
+    fill(this, columnLayout({form, m_progress, m_summary, Stretch{1}, buttons}, space::group),
+        {space::page, space::page, space::page, space::group});
 
     connect(choose, &QPushButton::clicked, this, &HandOutDialog::askForFolder);
     connect(m_folder, &QLineEdit::textChanged, this, &HandOutDialog::refresh);

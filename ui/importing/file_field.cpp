@@ -1,10 +1,9 @@
 #include "ui/importing/file_field.h"
 
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QDir>
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSettings>
@@ -30,12 +29,7 @@ FileField::FileField(const QString &what, const QString &placeholder, QWidget *p
     m_clear->setAutoDefault(false);
     m_clear->setEnabled(false);
 
-    auto *row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(space::gap);
-    row->addWidget(m_path, 1);
-    row->addWidget(m_choose);
-    row->addWidget(m_clear);
+    fill(this, rowLayout({{m_path, 1}, m_choose, m_clear}, space::gap));
 
     connect(m_choose, &QPushButton::clicked, this, &FileField::choose);
     connect(m_clear, &QPushButton::clicked, this, [this] { setPath({}); });

@@ -4,7 +4,6 @@
 #include "ui/importing/problem_model.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
 #include "ui/look/roomy_delegate.h"
 
 #include <QClipboard>
@@ -13,7 +12,6 @@
 #include <QGridLayout>
 #include <QGuiApplication>
 #include <QHeaderView>
-#include <QLabel>
 #include <QLocale>
 #include <QMimeData>
 #include <QProgressBar>
@@ -21,7 +19,6 @@
 #include <QScopedValueRollback>
 #include <QStackedWidget>
 #include <QTableView>
-#include <QVBoxLayout>
 #include <functional>
 
 namespace ui {
@@ -30,12 +27,11 @@ namespace {
 
 enum Page { invitationPage, busyPage, problemPage, summaryPage };
 
-QLabel *heading(QWidget *parent)
+QLabel *wrappedHeading()
 {
-    auto *label = new QLabel(parent);
-    label->setFont(font(Type::heading, label->font()));
-    label->setWordWrap(true);
-    return label;
+    QLabel *words = label(Type::heading);
+    words->setWordWrap(true);
+    return words;
 }
 
 } // namespace
@@ -47,7 +43,7 @@ ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
     , m_log(new FileField(tr("Choose the training log"), tr("One line a set"), this))
     , m_people(new FileField(
           tr("Choose the list of lifters"), tr("One line a lifter; may be left out"), this))
-    , m_note(new FieldNote(FieldNote::Kind::problem, this))
+    , m_note(new FieldNote(FieldNote::Kind::problem))
     , m_pages(new QStackedWidget(this))
 {
     setWindowTitle(tr("Import training"));
@@ -57,10 +53,10 @@ ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
     auto *files = new QGridLayout;
     files->setHorizontalSpacing(space::group);
     files->setVerticalSpacing(space::gap);
-    const auto addRow = [this, files](const QString &words, FileField *field) {
-        auto *label = new QLabel(words, this);
-        label->setBuddy(&field->chooseButton());
-        files->addWidget(label, files->rowCount(), 0);
+    const auto addRow = [files](const QString &words, FileField *field) {
+        auto *name = new QLabel(words);
+        name->setBuddy(&field->chooseButton());
+        files->addWidget(name, files->rowCount(), 0);
         files->addWidget(field, files->rowCount() - 1, 1);
     };
     addRow(tr("&Training log (CSV)"), m_log);
@@ -77,12 +73,8 @@ ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
     m_import->setDefault(true);
     m_import->setEnabled(false);
 
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(space::page, space::page, space::page, space::group);
-    column->setSpacing(space::group);
-    column->addLayout(files);
-    column->addWidget(m_pages, 1);
-    column->addWidget(buttons);
+    fill(this, columnLayout({files, {m_pages, 1}, buttons}, space::group),
+        {space::page, space::page, space::page, space::group});
 
     connect(m_log, &FileField::pathChanged, this, &ImportDialog::read);
     connect(m_people, &FileField::pathChanged, this, &ImportDialog::read);
@@ -117,26 +109,18 @@ QWidget *ImportDialog::makeInvitation()
 
 QWidget *ImportDialog::makeBusyPage()
 {
-    auto *page = new QWidget(m_pages);
-    auto *bar = new QProgressBar(page);
+    auto *bar = new QProgressBar;
     bar->setAccessibleName(tr("Read so far"));
-    auto *column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::gap);
-    column->addWidget(paragraph(tr("Reading the files …")));
-    column->addWidget(bar);
-    column->addStretch(1);
     connect(&m_reading.progress(), &QFutureWatcherBase::progressValueChanged, bar,
         &QProgressBar::setValue);
-    return page;
+    return boxed(columnLayout({paragraph(tr("Reading the files …")), bar, Stretch{1}}, space::gap));
 }
 
 QWidget *ImportDialog::makeProblemPage()
 {
-    auto *page = new QWidget(m_pages);
-    m_problemHeading = heading(page);
+    m_problemHeading = wrappedHeading();
     m_problems = new ProblemModel(this);
-    m_problemTable = new QTableView(page);
+    m_problemTable = new QTableView;
     m_problemTable->setModel(m_problems);
     m_problemTable->setAccessibleName(tr("Problems"));
     m_problemTable->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -154,31 +138,20 @@ QWidget *ImportDialog::makeProblemPage()
     header->setSectionResizeMode(ProblemModel::wordsColumn, QHeaderView::Stretch);
     header->setSectionResizeMode(ProblemModel::remedyColumn, QHeaderView::Stretch);
 
-    auto *copy = new QPushButton(tr("&Copy all problems"), page);
+    auto *copy = new QPushButton(tr("&Copy all problems"));
     copy->setAutoDefault(false);
     copy->setToolTip(tr("As text, for whoever keeps the file"));
     connect(copy, &QPushButton::clicked, this, &ImportDialog::copyProblems);
 
-    auto *column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::gap);
-    column->addWidget(m_problemHeading);
-    column->addWidget(m_problemTable, 1);
-    column->addWidget(copy, 0, Qt::AlignLeft);
-    return page;
+    return boxed(columnLayout(
+        {m_problemHeading, {m_problemTable, 1}, {copy, 0, Qt::AlignLeft}}, space::gap));
 }
 
 QWidget *ImportDialog::makeSummaryPage()
 {
-    auto *page = new QWidget(m_pages);
-    m_summaryHeading = heading(page);
+    m_summaryHeading = wrappedHeading();
     m_summary = paragraph({});
-    auto *column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::gap);
-    column->addWidget(m_summaryHeading);
-    column->addWidget(m_summary, 1);
-    return page;
+    return boxed(columnLayout({m_summaryHeading, {m_summary, 1}}, space::gap));
 }
 
 core::ImportFiles ImportDialog::files() const

@@ -32,20 +32,10 @@ QVariant ProblemModel::data(const QModelIndex &index, int role) const
     if (role != Qt::DisplayRole)
         return {};
     const core::Problem &problem = m_rows[size_t(index.row())];
-    switch (index.column()) {
-    case fileColumn:
-        return problem.file;
-    case lineColumn:
-        return problem.line > 0 ? QVariant(problem.line) : QVariant();
-    case fieldColumn:
-        return problem.field;
-    case wordsColumn:
-        return problem.words;
-    case remedyColumn:
-        return problem.remedy;
-    default:
-        return {};
-    }
+    const QVariant inOrder[columns] = {problem.file,
+        problem.line > 0 ? QVariant(problem.line) : QVariant(), problem.field, problem.words,
+        problem.remedy};
+    return inOrder[index.column()];
 }
 
 QVariant ProblemModel::headerData(int section, Qt::Orientation orientation, int role) const
@@ -57,20 +47,8 @@ QVariant ProblemModel::headerData(int section, Qt::Orientation orientation, int 
             (section == lineColumn ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     if (role != Qt::DisplayRole)
         return {};
-    switch (section) {
-    case fileColumn:
-        return tr("File");
-    case lineColumn:
-        return tr("Line");
-    case fieldColumn:
-        return tr("Field");
-    case wordsColumn:
-        return tr("What is wrong");
-    case remedyColumn:
-        return tr("What to do");
-    default:
-        return {};
-    }
+    return QStringList{tr("File"), tr("Line"), tr("Field"), tr("What is wrong"), tr("What to do")}
+        .value(section);
 }
 
 } // namespace ui

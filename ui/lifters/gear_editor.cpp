@@ -1,12 +1,10 @@
 #include "ui/lifters/gear_editor.h"
 
 #include "ui/look/field_note.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QFormLayout>
-#include <QHBoxLayout>
 #include <QHeaderView>
-#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
@@ -19,36 +17,23 @@ namespace {
 /// A field with its unit behind it and its note below.
 QWidget *weightField(QLineEdit *edit, QLabel *unit, QLabel *note)
 {
-    auto *box = new QWidget;
-    auto *column = new QVBoxLayout(box);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::hair);
-    auto *row = new QHBoxLayout;
     edit->setMaximumWidth(110);
-    row->addWidget(edit);
-    row->addWidget(unit);
-    row->addStretch();
-    column->addLayout(row);
-    column->addWidget(note);
-    return box;
+    return boxed(columnLayout({rowLayout({edit, unit, Stretch{}}), note}, space::hair));
 }
 
 } // namespace
 
 GearEditor::GearEditor(QWidget *parent)
     : QWidget(parent)
-    , m_bar(new QLineEdit)
-    , m_collars(new QLineEdit)
+    , m_bar(named("bar", new QLineEdit))
+    , m_collars(named("collars", new QLineEdit))
     , m_barUnit(new QLabel)
     , m_collarsUnit(new QLabel)
-    , m_plates(new QTableWidget(0, 2))
+    , m_plates(named("plates", new QTableWidget(0, 2)))
     , m_barProblem(new FieldNote(FieldNote::Kind::problem))
     , m_collarsProblem(new FieldNote(FieldNote::Kind::problem))
     , m_platesProblem(new FieldNote(FieldNote::Kind::problem))
 {
-    m_bar->setObjectName(QStringLiteral("bar"));
-    m_collars->setObjectName(QStringLiteral("collars"));
-    m_plates->setObjectName(QStringLiteral("plates"));
     m_plates->setAccessibleName(tr("Plates at hand"));
     m_plates->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_plates->verticalHeader()->hide();
@@ -68,12 +53,6 @@ GearEditor::GearEditor(QWidget *parent)
     for (QPushButton *button : {add, remove, usual})
         button->setAutoDefault(false);
 
-    auto *buttons = new QHBoxLayout;
-    buttons->addWidget(add);
-    buttons->addWidget(remove);
-    buttons->addWidget(usual);
-    buttons->addStretch();
-
     auto *form = new QFormLayout(this);
     form->setContentsMargins(0, 0, 0, 0);
     auto *barLabel = new QLabel(tr("&Bar"));
@@ -87,7 +66,7 @@ GearEditor::GearEditor(QWidget *parent)
     form->addRow(platesLabel);
     form->addRow(m_plates);
     form->addRow(m_platesProblem);
-    form->addRow(buttons);
+    form->addRow(rowLayout({add, remove, usual, Stretch{}}));
 
     connect(m_bar, &QLineEdit::textEdited, this, &GearEditor::edited);
     connect(m_collars, &QLineEdit::textEdited, this, &GearEditor::edited);

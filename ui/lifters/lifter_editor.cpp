@@ -3,7 +3,6 @@
 #include "ui/lifters/gear_editor.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
 #include "ui/look/touch_mark.h"
 
 #include <QCheckBox>
@@ -11,8 +10,6 @@
 #include <QDateEdit>
 #include <QDialogButtonBox>
 #include <QFormLayout>
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -39,20 +36,14 @@ LifterEditor::LifterEditor(const core::Lifter &before, const QStringList &otherN
 {
     setWindowTitle(before.id.isValid() ? tr("Edit %1").arg(before.name) : tr("Add a lifter"));
 
-    auto *pages = new QHBoxLayout;
-    pages->setSpacing(space::page);
-    pages->addWidget(personPage(groupsInUse), 3);
-    pages->addWidget(gearPage(), 2);
-
     m_buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     m_buttons->button(QDialogButtonBox::Ok)
         ->setText(before.id.isValid() ? tr("&Save") : tr("&Add lifter"));
     connect(m_buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
-    auto *layout = new QVBoxLayout(this);
-    layout->addLayout(pages, 1);
-    layout->addWidget(m_buttons);
+    QLayout *pages = rowLayout({{personPage(groupsInUse), 3}, {gearPage(), 2}}, space::page);
+    setLayout(columnLayout({{pages, 1}, m_buttons}));
 
     fill(draftOf(before));
     check();
@@ -61,56 +52,43 @@ LifterEditor::LifterEditor(const core::Lifter &before, const QStringList &otherN
 
 QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
 {
-    m_name = new QLineEdit;
-    m_name->setObjectName(QStringLiteral("name"));
+    m_name = named("name", new QLineEdit);
     m_sex = new QComboBox;
     for (const core::Sex sex : {core::Sex::unstated, core::Sex::female, core::Sex::male})
         m_sex->addItem(core::words(sex), int(sex));
     m_sex->setToolTip(
         tr("Lets the first estimate lean on lifters of the same sex. May stay open."));
-    m_birthYear = new QLineEdit;
-    m_birthYear->setObjectName(QStringLiteral("birthYear"));
+    m_birthYear = named("birthYear", new QLineEdit);
     m_birthYear->setMaximumWidth(110);
-    m_bodyweight = new QLineEdit;
-    m_bodyweight->setObjectName(QStringLiteral("bodyweight"));
+    m_bodyweight = named("bodyweight", new QLineEdit);
     m_bodyweight->setMaximumWidth(110);
     m_bodyweightUnit = new QLabel;
-    m_unitChoice = new QComboBox;
-    m_unitChoice->setObjectName(QStringLiteral("unit"));
+    m_unitChoice = named("unit", new QComboBox);
     m_unitChoice->addItem(tr("kilograms (kg)"), int(core::Unit::kilogram));
     m_unitChoice->addItem(tr("pounds (lb)"), int(core::Unit::pound));
-    m_touchStyle = new QComboBox;
-    m_touchStyle->setObjectName(QStringLiteral("touchStyle"));
+    m_touchStyle = named("touchStyle", new QComboBox);
     for (const core::TouchStyle style :
         {core::TouchStyle::undecided, core::TouchStyle::soft, core::TouchStyle::sinking})
         m_touchStyle->addItem(touchMarkIcon(style, palette()), core::words(style), int(style));
     m_gripNote = new QLineEdit;
     m_gripNote->setPlaceholderText(tr("such as: ring finger on the ring"));
-    m_groups = new QLineEdit;
-    m_groups->setObjectName(QStringLiteral("groups"));
+    m_groups = named("groups", new QLineEdit);
     m_groups->setPlaceholderText(groupsInUse.isEmpty()
             ? tr("with commas, such as: juniors, Tuesday evening")
             : tr("in use: %1").arg(groupsInUse.join(QStringLiteral(", "))));
-    m_hasMeet = new QCheckBox(tr("&Meet on"));
-    m_hasMeet->setObjectName(QStringLiteral("hasMeet"));
-    m_meetDate = new QDateEdit;
-    m_meetDate->setObjectName(QStringLiteral("meetDate"));
+    m_hasMeet = named("hasMeet", new QCheckBox(tr("&Meet on")));
+    m_meetDate = named("meetDate", new QDateEdit);
     m_meetDate->setCalendarPopup(true);
-    m_notes = new QPlainTextEdit;
-    m_notes->setObjectName(QStringLiteral("notes"));
+    m_notes = named("notes", new QPlainTextEdit);
     m_notes->setTabChangesFocus(true);
     m_notes->setMinimumHeight(60);
 
-    m_nameProblem = new FieldNote(FieldNote::Kind::problem);
-    m_nameProblem->setObjectName(QStringLiteral("nameProblem"));
+    m_nameProblem = named("nameProblem", new FieldNote(FieldNote::Kind::problem));
     m_birthYearProblem = new FieldNote(FieldNote::Kind::problem);
-    m_minorCaution = new FieldNote(FieldNote::Kind::caution);
-    m_minorCaution->setObjectName(QStringLiteral("minorCaution"));
-    m_bodyweightProblem = new FieldNote(FieldNote::Kind::problem);
-    m_bodyweightProblem->setObjectName(QStringLiteral("bodyweightProblem"));
-    auto *touchHelp = new FieldNote(FieldNote::Kind::explanation);
-    touchHelp->say(
-        tr("Soft: the bar barely touches the chest. Sinking: it settles into the chest."));
+    m_minorCaution = named("minorCaution", new FieldNote(FieldNote::Kind::caution));
+    m_bodyweightProblem = named("bodyweightProblem", new FieldNote(FieldNote::Kind::problem));
+    FieldNote *touchHelp =
+        explain(tr("Soft: the bar barely touches the chest. Sinking: it settles into the chest."));
 
     auto *page = new QWidget;
     page->setMinimumWidth(kPersonWidth);
@@ -142,14 +120,8 @@ QWidget *LifterEditor::gearPage()
     m_gear = new GearEditor;
     connect(m_gear, &GearEditor::edited, this, &LifterEditor::check);
     connect(m_gear, &GearEditor::usualAskedFor, this, &LifterEditor::takeUsual);
-    auto *page = new QWidget;
-    auto *layout = new QVBoxLayout(page);
-    layout->setContentsMargins(0, 0, 0, 0);
-    auto *help = new FieldNote(FieldNote::Kind::explanation);
-    help->say(tr("Planned loads are rounded to what these plates can make."));
-    layout->addWidget(help);
-    layout->addWidget(m_gear, 1);
-    return page;
+    return boxed(columnLayout(
+        {explain(tr("Planned loads are rounded to what these plates can make.")), {m_gear, 1}}));
 }
 
 void LifterEditor::fill(const LifterDraft &draft)

@@ -3,15 +3,13 @@
 #include "core/loads/estimate_words.h"
 #include "ui/lifters/lifter_summary.h"
 #include "ui/look/field_note.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/touch_mark.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 
 #include <QEvent>
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QLocale>
 
 namespace ui {
@@ -22,32 +20,19 @@ LifterHeader::LifterHeader(
     , m_roster(roster)
     , m_estimates(estimates)
     , m_selection(selection)
-    , m_name(new QLabel)
+    , m_name(named("name", label(Type::title)))
     , m_mark(new QLabel)
     , m_touch(new QLabel)
 {
-    m_name->setObjectName(QStringLiteral("name"));
-    m_name->setFont(ui::font(Type::title, font()));
     m_name->setTextFormat(Qt::PlainText);
     // A long name gives way; the facts beside it do not.
     m_name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
 
-    auto *touch = new QHBoxLayout;
-    touch->setSpacing(space::tight);
-    touch->addWidget(m_mark);
-    touch->addWidget(m_touch);
-    touch->addStretch();
-    auto *who = new QVBoxLayout;
-    who->setSpacing(space::hair);
-    who->addStretch();
-    who->addWidget(m_name);
-    who->addLayout(touch);
-    who->addStretch();
-
-    auto *row = new QHBoxLayout(this);
-    row->setContentsMargins(space::group, space::gap, space::group, space::gap);
-    row->setSpacing(space::page);
-    row->addLayout(who, 1);
+    QLayout *touch = rowLayout({m_mark, m_touch, Stretch{}}, space::tight);
+    fill(this,
+        rowLayout(
+            {{columnLayout({Stretch{}, m_name, touch, Stretch{}}, space::hair), 1}}, space::page),
+        {space::group, space::gap, space::group, space::gap});
     m_bench = addFact(tr("Bench max today, 90 % interval"));
     m_bench.value->setObjectName(QStringLiteral("bench"));
     m_meet = addFact(tr("Meet"));
@@ -67,21 +52,14 @@ LifterHeader::LifterHeader(
 
 LifterHeader::Fact LifterHeader::addFact(const QString &caption)
 {
-    Fact fact{new QWidget, new QLabel, new FieldNote(FieldNote::Kind::explanation)};
-    fact.value->setFont(ui::font(Type::heading, font()));
-    fact.remark->setWordWrap(false);
-    auto *words = new FieldNote(FieldNote::Kind::explanation);
-    words->setWordWrap(false);
-    words->say(caption);
-    auto *column = new QVBoxLayout(fact.box);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::hair);
-    column->addWidget(words);
-    column->addWidget(fact.value);
-    column->addWidget(fact.remark);
-    column->addStretch();
-    layout()->addWidget(fact.box);
-    return fact;
+    auto *remark = new FieldNote(FieldNote::Kind::explanation);
+    FieldNote *words = explain(caption);
+    for (QLabel *line : {remark, words})
+        line->setWordWrap(false);
+    QLabel *value = label(Type::heading);
+    QWidget *box = boxed(columnLayout({words, value, remark, Stretch{}}, space::hair));
+    layout()->addWidget(box);
+    return {box, value, remark};
 }
 
 void LifterHeader::refresh()

@@ -6,19 +6,17 @@
 #include "ui/lifters/lifter_list_filter.h"
 #include "ui/lifters/lifter_list_model.h"
 #include "ui/lifters/lifter_search.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 
 #include <QCheckBox>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QListView>
 #include <QMenu>
 #include <QPushButton>
 #include <QStackedWidget>
-#include <QVBoxLayout>
 #include <algorithm>
 
 namespace ui {
@@ -57,8 +55,7 @@ void LifterListPanel::buildControls()
 {
     m_search = new LifterSearch;
 
-    m_list = new QListView;
-    m_list->setObjectName(QStringLiteral("lifters"));
+    m_list = named("lifters", new QListView);
     m_list->setAccessibleName(tr("Lifters"));
     m_list->setModel(m_filter);
     m_list->setItemDelegate(new LifterDelegate(m_list));
@@ -70,39 +67,24 @@ void LifterListPanel::buildControls()
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_list->installEventFilter(this);
 
-    m_nothingWords = new QLabel;
-    m_nothingWords->setWordWrap(true);
-    m_nothingWords->setAlignment(Qt::AlignCenter);
+    m_nothingWords = centredWords();
     m_clear = new QPushButton(tr("Show &all lifters"));
     m_nothing = new QWidget;
-    auto *nothing = new QVBoxLayout(m_nothing);
-    nothing->addStretch();
-    nothing->addWidget(m_nothingWords);
-    nothing->addWidget(m_clear, 0, Qt::AlignHCenter);
-    nothing->addStretch();
+    m_nothing->setLayout(
+        columnLayout({Stretch{}, m_nothingWords, {m_clear, 0, Qt::AlignHCenter}, Stretch{}}));
 
     m_stack = new QStackedWidget;
     m_stack->addWidget(m_list);
     m_stack->addWidget(m_nothing);
 
-    m_showArchived = new QCheckBox;
-    m_showArchived->setObjectName(QStringLiteral("showArchived"));
-    m_add = new QPushButton(tr("&Add…"));
-    m_add->setObjectName(QStringLiteral("add"));
-    m_edit = new QPushButton(tr("E&dit…"));
-    m_edit->setObjectName(QStringLiteral("edit"));
-    m_archive = new QPushButton;
-    m_archive->setObjectName(QStringLiteral("archive"));
-    auto *buttons = new QHBoxLayout;
-    for (QPushButton *button : {m_add, m_edit, m_archive})
-        buttons->addWidget(button);
-
-    auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins(space::gap, space::gap, space::tight, space::gap);
-    layout->addWidget(m_search);
-    layout->addWidget(m_stack, 1);
-    layout->addWidget(m_showArchived);
-    layout->addLayout(buttons);
+    m_showArchived = named("showArchived", new QCheckBox);
+    m_add = named("add", new QPushButton(tr("&Add…")));
+    m_edit = named("edit", new QPushButton(tr("E&dit…")));
+    m_archive = named("archive", new QPushButton);
+    fill(this,
+        columnLayout(
+            {m_search, {m_stack, 1}, m_showArchived, rowLayout({m_add, m_edit, m_archive})}),
+        {space::gap, space::gap, space::tight, space::gap});
     setMinimumWidth(280);
 }
 

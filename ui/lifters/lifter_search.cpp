@@ -1,5 +1,6 @@
 #include "ui/lifters/lifter_search.h"
 
+#include "ui/look/form_parts.h"
 #include "ui/look/touch_mark.h"
 
 #include <QComboBox>
@@ -11,21 +12,16 @@ namespace ui {
 
 LifterSearch::LifterSearch(QWidget *parent)
     : QWidget(parent)
-    , m_words(new QLineEdit)
-    , m_groups(new QComboBox)
-    , m_styles(new QComboBox)
+    , m_words(named("search", searchField(tr("Find a lifter"))))
+    , m_groups(named("groups", new QComboBox))
+    , m_styles(named("styles", new QComboBox))
 {
-    m_words->setObjectName(QStringLiteral("search"));
     m_words->setPlaceholderText(tr("Find a lifter (Ctrl+F)"));
     m_words->setToolTip(tr("Looks in names, groups and notes; accents and case do not matter"));
-    m_words->setAccessibleName(tr("Find a lifter"));
-    m_words->setClearButtonEnabled(true);
     m_words->installEventFilter(this);
 
-    m_groups->setObjectName(QStringLiteral("groups"));
     m_groups->setAccessibleName(tr("Show the lifters of a group"));
     setGroups({});
-    m_styles->setObjectName(QStringLiteral("styles"));
     m_styles->setAccessibleName(tr("Show the lifters of a touch style"));
     m_styles->addItem(tr("any touch style"));
     for (const core::TouchStyle style :
@@ -33,13 +29,7 @@ LifterSearch::LifterSearch(QWidget *parent)
         m_styles->addItem(core::words(style), int(style));
     showMarks();
 
-    auto *filters = new QHBoxLayout;
-    filters->addWidget(m_groups, 1);
-    filters->addWidget(m_styles, 1);
-    auto *down = new QVBoxLayout(this);
-    down->setContentsMargins({});
-    down->addWidget(m_words);
-    down->addLayout(filters);
+    fill(this, columnLayout({m_words, rowLayout({{m_groups, 1}, {m_styles, 1}})}));
 
     const auto tell = [this] { Q_EMIT queryChanged(query()); };
     connect(m_words, &QLineEdit::textChanged, this, tell);

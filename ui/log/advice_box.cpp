@@ -2,36 +2,26 @@
 
 #include "core/domain/variation.h"
 #include "ui/look/field_note.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QCheckBox>
 #include <QLocale>
 #include <QPushButton>
 #include <QSignalBlocker>
-#include <QVBoxLayout>
 #include <cmath>
 
 namespace ui {
 
 AdviceBox::AdviceBox(QWidget *parent)
     : QWidget(parent)
-    , m_stop(new FieldNote(FieldNote::Kind::problem))
-    , m_words(new FieldNote(FieldNote::Kind::explanation))
-    , m_shift(new QCheckBox)
+    , m_stop(named("stop", new FieldNote(FieldNote::Kind::problem)))
+    , m_words(named("advice", new FieldNote(FieldNote::Kind::explanation)))
+    , m_shift(named("shiftLoads", new QCheckBox))
     , m_swaps(new QVBoxLayout)
 {
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::tight);
     m_stop->setFont(ui::font(Type::strong, font()));
-    m_stop->setObjectName(QStringLiteral("stop"));
     m_words->setFont(font());
-    m_words->setObjectName(QStringLiteral("advice"));
-    m_shift->setObjectName(QStringLiteral("shiftLoads"));
-    column->addWidget(m_stop);
-    column->addWidget(m_words);
-    column->addWidget(m_shift);
-    column->addLayout(m_swaps);
+    fill(this, columnLayout({m_stop, m_words, m_shift, m_swaps}, space::tight));
     connect(m_shift, &QCheckBox::toggled, this, &AdviceBox::shiftWanted);
 }
 

@@ -4,16 +4,13 @@
 #include "ui/log/scale_field.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
 #include <QSignalBlocker>
-#include <QVBoxLayout>
 #include <algorithm>
 
 namespace ui {
@@ -30,34 +27,25 @@ QString capital(QString words)
 
 CheckInForm::CheckInForm(QWidget *parent)
     : QWidget(parent)
-    , m_sleep(new ScaleField(tr("Sleep"), core::sleepSteps()))
-    , m_stress(new ScaleField(tr("Stress"), core::stressSteps()))
-    , m_motivation(new ScaleField(tr("Wish to train"), core::motivationSteps()))
-    , m_pain(new QCheckBox(tr("&Pain, not soreness")))
-    , m_area(new QComboBox)
-    , m_painWords(new QLineEdit)
-    , m_note(new QLineEdit)
+    , m_sleep(named("sleep", new ScaleField(tr("Sleep"), core::sleepSteps())))
+    , m_stress(named("stress", new ScaleField(tr("Stress"), core::stressSteps())))
+    , m_motivation(
+          named("motivation", new ScaleField(tr("Wish to train"), core::motivationSteps())))
+    , m_pain(named("pain", new QCheckBox(tr("&Pain, not soreness"))))
+    , m_area(named("painArea", new QComboBox))
+    , m_painWords(named("painWords", new QLineEdit))
+    , m_note(named("checkInNote", new QLineEdit))
     , m_stop(new FieldNote(FieldNote::Kind::problem))
     , m_problem(new FieldNote(FieldNote::Kind::caution))
-    , m_readiness(new QLabel)
+    , m_readiness(heading({}))
 {
-    // Only the rows of answers are a form: a form cuts off words that wrap.
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::tight);
     auto *form = new QFormLayout;
-    column->addLayout(form);
     form->setVerticalSpacing(space::hair);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
-    m_sleep->setObjectName(QStringLiteral("sleep"));
-    m_stress->setObjectName(QStringLiteral("stress"));
-    m_motivation->setObjectName(QStringLiteral("motivation"));
     addRow(form, tr("S&leep"), m_sleep, m_sleep);
     addRow(form, tr("&Stress"), m_stress, m_stress);
     addRow(form, tr("Wish to &train"), m_motivation, m_motivation);
-    auto *soreness = new QLabel(tr("Soreness: 1 very sore, 5 not at all"));
-    soreness->setFont(ui::font(Type::small, font()));
-    form->addRow(soreness);
+    form->addRow(label(Type::small, tr("Soreness: 1 very sore, 5 not at all")));
     for (const core::BodyArea area : core::kBodyAreas) {
         auto *field =
             new ScaleField(tr("Soreness, %1").arg(core::words(area)), core::sorenessSteps());
@@ -66,29 +54,25 @@ CheckInForm::CheckInForm(QWidget *parent)
         m_soreness.emplace(area, field);
         connect(field, &ScaleField::answered, this, &CheckInForm::give);
     }
-    m_pain->setObjectName(QStringLiteral("pain"));
-    column->addWidget(m_pain);
     m_area->addItem(tr("Where?"));
     for (const core::BodyArea area : core::kBodyAreas)
         m_area->addItem(capital(core::words(area)), int(area));
     m_area->addItem(tr("Elsewhere"));
     m_area->setAccessibleName(tr("Area of the pain"));
-    m_area->setObjectName(QStringLiteral("painArea"));
     m_painWords->setPlaceholderText(tr("Where exactly, and what is it like?"));
     m_painWords->setAccessibleName(tr("The pain in words"));
-    m_painWords->setObjectName(QStringLiteral("painWords"));
-    m_note->setObjectName(QStringLiteral("checkInNote"));
     m_note->setPlaceholderText(tr("Note"));
     m_note->setAccessibleName(tr("Note on the day"));
-    m_readiness->setFont(ui::font(Type::strong, font()));
-    auto *source = new FieldNote(FieldNote::Kind::explanation);
-    for (QWidget *part : std::initializer_list<QWidget *>{
-             m_area, m_painWords, m_problem, m_stop, m_note, m_readiness, source})
-        column->addWidget(part);
-    source->say(tr("Each from 1 (worst) to 5 (best); no answer counts as not asked. Readiness is "
+    FieldNote *source =
+        explain(tr("Each from 1 (worst) to 5 (best); no answer counts as not asked. Readiness is "
                    "the mean of sleep, stress, wish to train and the sorest area. Items and "
                    "scale after McLean et al. (2010), Int J Sports Physiol Perform 5:367-383; "
                    "soreness by area and the wish to train are our own."));
+    // Only the rows of answers are a form: a form cuts off words that wrap.
+    fill(this,
+        columnLayout(
+            {form, m_pain, m_area, m_painWords, m_problem, m_stop, m_note, m_readiness, source},
+            space::tight));
 
     for (ScaleField *field : {m_sleep, m_stress, m_motivation})
         connect(field, &ScaleField::answered, this, &CheckInForm::give);

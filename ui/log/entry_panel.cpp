@@ -4,15 +4,12 @@
 #include "ui/log/entry_field.h"
 #include "ui/log/log_desk.h"
 #include "ui/look/field_note.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QAccessible>
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QSignalBlocker>
-#include <QVBoxLayout>
 #include <memory>
 
 namespace ui {
@@ -24,50 +21,35 @@ constexpr int kVariationWidth = 220;
 EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
     : QWidget(parent)
     , m_desk(desk)
-    , m_title(new QLabel)
-    , m_variation(new QComboBox)
-    , m_field(new EntryField)
-    , m_preview(new FieldNote(FieldNote::Kind::explanation))
-    , m_refusal(new FieldNote(FieldNote::Kind::problem))
+    , m_title(named("setAtHand", label(Type::heading)))
+    , m_variation(named("variation", new QComboBox))
+    , m_field(named("entry", new EntryField))
+    , m_preview(named("preview", new FieldNote(FieldNote::Kind::explanation)))
+    , m_refusal(named("refusal", new FieldNote(FieldNote::Kind::problem)))
 {
-    m_title->setFont(ui::font(Type::heading, font()));
     m_title->setTextFormat(Qt::PlainText);
-    m_title->setObjectName(QStringLiteral("setAtHand"));
     m_title->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_field->setFont(ui::font(Type::heading, font()));
-    m_field->setObjectName(QStringLiteral("entry"));
     m_field->setAccessibleName(tr("What was done"));
-    m_variation->setObjectName(QStringLiteral("variation"));
     m_variation->setFixedWidth(kVariationWidth);
     m_variation->installEventFilter(this);
-    m_preview->setObjectName(QStringLiteral("preview"));
     m_preview->setFont(font());
-    m_refusal->setObjectName(QStringLiteral("refusal"));
     m_refusal->setFont(font());
 
-    auto *label = new QLabel(tr("Variatio&n"));
-    label->setBuddy(m_variation);
-    label->setMinimumWidth(label->sizeHint().width() + space::tight);
-    auto *row = new QHBoxLayout;
-    row->setSpacing(space::gap);
-    row->addWidget(m_field, 1);
-    row->addWidget(label);
-    row->addWidget(m_variation);
-    auto *help = new FieldNote(FieldNote::Kind::explanation);
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::tight);
-    column->addWidget(m_title);
-    column->addLayout(row);
-    column->addWidget(m_refusal);
-    column->addWidget(m_preview);
-    column->addWidget(help);
-    help->say(tr("Write only what was different: 100x5 or x4 for load and reps, +2.5 or -5 from "
-                 "the plan, 8.5 for the RPE, t3 for the touch, x3 miss, ; and a note. Touch: %1.\n"
-                 "Enter saves and goes on, Up and Down go to other sets, Insert adds one, Delete "
-                 "takes one out, Alt+N changes the variation, Esc empties the field, Ctrl+Z takes "
-                 "back.")
-                  .arg(core::touchScale()));
+    auto *buddy = new QLabel(tr("Variatio&n"));
+    buddy->setBuddy(m_variation);
+    buddy->setMinimumWidth(buddy->sizeHint().width() + space::tight);
+    FieldNote *help = explain(
+        tr("Write only what was different: 100x5 or x4 for load and reps, +2.5 or -5 from "
+           "the plan, 8.5 for the RPE, t3 for the touch, x3 miss, ; and a note. Touch: %1.\n"
+           "Enter saves and goes on, Up and Down go to other sets, Insert adds one, Delete "
+           "takes one out, Alt+N changes the variation, Esc empties the field, Ctrl+Z takes "
+           "back.")
+            .arg(core::touchScale()));
+    fill(this,
+        columnLayout({m_title, rowLayout({{m_field, 1}, buddy, m_variation}, space::gap), m_refusal,
+                         m_preview, help},
+            space::tight));
     setFocusProxy(m_field);
 
     connect(m_field, &QLineEdit::textChanged, this, [this](const QString &text) {

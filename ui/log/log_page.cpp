@@ -7,14 +7,12 @@
 #include "ui/log/entry_panel.h"
 #include "ui/log/log_desk.h"
 #include "ui/log/log_table_model.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QHeaderView>
-#include <QLabel>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTableView>
-#include <QVBoxLayout>
 #include <algorithm>
 
 namespace ui {
@@ -52,27 +50,17 @@ LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
     , m_header(new DayHeader(this))
     , m_advice(new AdviceBox)
     , m_entry(new EntryPanel(*m_desk))
-    , m_empty(new QLabel)
-    , m_table(new QTableView)
+    , m_empty(plainWords())
+    , m_table(named("sets", new QTableView))
     , m_checkIn(new CheckInForm)
     , m_stack(new QStackedWidget)
 {
-    auto *nobody = new QLabel(tr("Choose a lifter in the list to log a session."));
+    QLabel *nobody = label(Type::heading, tr("Choose a lifter in the list to log a session."));
     nobody->setAlignment(Qt::AlignCenter);
-    nobody->setFont(ui::font(Type::heading, font()));
-    auto *work = new QWidget;
-    auto *beside = new QHBoxLayout(work);
-    beside->setContentsMargins(0, 0, 0, 0);
-    beside->setSpacing(space::group);
-    beside->addWidget(setsColumn(), 1);
-    beside->addWidget(checkInColumn());
     m_stack->addWidget(nobody);
-    m_stack->addWidget(work);
-    auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins(space::gap, space::gap, space::gap, space::gap);
-    layout->setSpacing(space::gap);
-    layout->addWidget(m_header);
-    layout->addWidget(m_stack, 1);
+    m_stack->addWidget(boxed(rowLayout({{setsColumn(), 1}, checkInColumn()}, space::group)));
+    fill(this, columnLayout({m_header, {m_stack, 1}}, space::gap),
+        {space::gap, space::gap, space::gap, space::gap});
     setFocusProxy(m_entry);
 
     connect(m_header, &DayHeader::dayWanted, this, &LogPage::showDay);
@@ -94,16 +82,12 @@ LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
 QWidget *LogPage::setsColumn()
 {
     m_table->setModel(m_model);
-    m_table->setObjectName(QStringLiteral("sets"));
     m_table->setAccessibleName(tr("Sets of the day"));
     m_table->setFocusPolicy(Qt::NoFocus); // its keys are the entry field's
-    m_table->setSelectionBehavior(QTableView::SelectRows);
-    m_table->setSelectionMode(QTableView::SingleSelection);
-    m_table->setEditTriggers(QTableView::NoEditTriggers);
+    setUpForReading(*m_table);
     m_table->setAlternatingRowColors(true);
     m_table->setWordWrap(true);
     m_table->setVerticalScrollMode(QTableView::ScrollPerPixel);
-    m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_table->verticalHeader()->setMinimumSectionSize(space::field);
     QHeaderView *columns = m_table->horizontalHeader();
@@ -111,36 +95,17 @@ QWidget *LogPage::setsColumn()
     columns->setSectionResizeMode(QHeaderView::Stretch);
     for (const int fitted : {LogTableModel::number, LogTableModel::variation})
         columns->setSectionResizeMode(fitted, QHeaderView::ResizeToContents);
-    m_empty->setWordWrap(true);
-    m_empty->setTextFormat(Qt::PlainText);
-
-    auto *column = new QWidget;
-    auto *rows = new QVBoxLayout(column);
-    rows->setContentsMargins(0, 0, 0, 0);
-    rows->setSpacing(space::gap);
-    rows->addWidget(m_advice);
-    rows->addWidget(m_empty);
-    rows->addWidget(m_entry);
-    rows->addWidget(m_table, 1);
-    return column;
+    return boxed(columnLayout({m_advice, m_empty, m_entry, {m_table, 1}}, space::gap));
 }
 
 QWidget *LogPage::checkInColumn()
 {
-    auto *title = new QLabel(tr("Check-in before training"));
-    title->setFont(ui::font(Type::heading, font()));
-    auto *page = new QWidget;
-    auto *rows = new QVBoxLayout(page);
-    rows->setContentsMargins(0, 0, space::gap, 0);
-    rows->addWidget(title);
-    rows->addWidget(m_checkIn);
-    rows->addStretch(1);
     auto *area = new QScrollArea;
-    area->setFrameShape(QScrollArea::NoFrame);
-    area->setWidgetResizable(true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setUpForScrolling(*area,
+        boxed(columnLayout(
+                  {label(Type::heading, tr("Check-in before training")), m_checkIn, Stretch{1}}),
+            {0, 0, space::gap, 0}));
     area->setFixedWidth(kCheckInWidth);
-    area->setWidget(page);
     return area;
 }
 

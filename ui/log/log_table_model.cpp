@@ -8,44 +8,26 @@ namespace ui {
 
 namespace {
 
-/// A mark beside the words, so that the state is seen down the column at a glance.
-QString mark(LineState state)
-{
-    switch (state) {
-    case LineState::asPlanned:
-        return QStringLiteral("\u2713 ");
-    case LineState::different:
-        return QStringLiteral("\u2260 ");
-    case LineState::missed:
-        return QStringLiteral("\u2717 ");
-    case LineState::extra:
-        return QStringLiteral("+ ");
-    case LineState::withheld:
-        return QStringLiteral("! ");
-    case LineState::open:
-    case LineState::leftOut:
-        break;
-    }
-    return QString();
-}
-
-QColor inkOf(LineState state)
+/// A mark beside the words, so that the state is seen down the column at a glance, and its colour.
+std::pair<QString, QColor> lookOf(LineState state)
 {
     const Colours &look = colours(QGuiApplication::palette());
     switch (state) {
     case LineState::asPlanned:
-        return look.goodText;
+        return {QStringLiteral("\u2713 "), look.goodText};
+    case LineState::different:
+        return {QStringLiteral("\u2260 "), look.text};
     case LineState::missed:
+        return {QStringLiteral("\u2717 "), look.dangerText};
+    case LineState::extra:
+        return {QStringLiteral("+ "), look.text};
     case LineState::withheld:
-        return look.dangerText;
+        return {QStringLiteral("! "), look.dangerText};
     case LineState::open:
     case LineState::leftOut:
-        return look.mutedText;
-    case LineState::different:
-    case LineState::extra:
         break;
     }
-    return look.text;
+    return {{}, look.mutedText};
 }
 
 } // namespace
@@ -86,47 +68,23 @@ QVariant LogTableModel::data(const QModelIndex &index, int role) const
         return {};
     const LogLine &line = m_lines[size_t(index.row())];
     if (role == Qt::ForegroundRole && index.column() == said)
-        return inkOf(line.state);
+        return lookOf(line.state).second;
     if (role == Qt::ToolTipRole && index.column() == said)
         return line.said;
     if (role != Qt::DisplayRole)
         return {};
-    switch (Column(index.column())) {
-    case number:
-        return index.row() + 1;
-    case variation:
-        return line.variation;
-    case asked:
-        return line.asked;
-    case did:
-        return line.did;
-    case said:
-        return mark(line.state) + line.said;
-    case kColumns:
-        break;
-    }
-    return {};
+    const QVariant inOrder[kColumns] = {index.row() + 1, line.variation, line.asked, line.did,
+        lookOf(line.state).first + line.said};
+    return inOrder[index.column()];
 }
 
 QVariant LogTableModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
-    switch (Column(section)) {
-    case number:
-        return tr("Set");
-    case variation:
-        return tr("Variation");
-    case asked:
-        return tr("Planned");
-    case did:
-        return tr("Done");
-    case said:
-        return tr("Against the plan");
-    case kColumns:
-        break;
-    }
-    return {};
+    return QStringList{
+        tr("Set"), tr("Variation"), tr("Planned"), tr("Done"), tr("Against the plan")}
+        .value(section);
 }
 
 } // namespace ui

@@ -1,11 +1,9 @@
 #include "ui/log/scale_field.h"
 
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QAccessible>
-#include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QPainter>
 #include <QStyleOptionFocusRect>
 #include <QToolButton>
@@ -17,12 +15,11 @@ ScaleField::ScaleField(const QString &name, QStringList steps, QWidget *parent)
     : QWidget(parent)
     , m_name(name)
     , m_steps(std::move(steps))
-    , m_words(new QLabel)
+    , m_words(label(Type::small))
 {
     setFocusPolicy(Qt::StrongFocus);
-    auto *row = new QHBoxLayout(this);
-    row->setContentsMargins(space::hair, space::hair, space::hair, space::hair);
-    row->setSpacing(space::hair);
+    QHBoxLayout *row = rowLayout({}, space::hair);
+    fill(this, row, {space::hair, space::hair, space::hair, space::hair});
     for (int step = 1; step <= int(m_steps.size()); ++step) {
         auto *button = new QToolButton;
         button->setText(QString::number(step));
@@ -37,7 +34,6 @@ ScaleField::ScaleField(const QString &name, QStringList steps, QWidget *parent)
         row->addWidget(button);
         m_buttons.push_back(button);
     }
-    m_words->setFont(ui::font(Type::small, font()));
     row->addSpacing(space::tight);
     row->addWidget(m_words, 1);
     setAnswer({});

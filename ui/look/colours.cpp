@@ -117,28 +117,16 @@ const Colours &colours(const QPalette &palette)
 
 QColor markColour(const Colours &colours, core::TouchStyle style)
 {
-    switch (style) {
-    case core::TouchStyle::soft:
-        return colours.softTouch;
-    case core::TouchStyle::sinking:
-        return colours.sinkingTouch;
-    case core::TouchStyle::undecided:
-        break;
-    }
-    return colours.undecidedTouch;
+    return style == core::TouchStyle::soft   ? colours.softTouch
+        : style == core::TouchStyle::sinking ? colours.sinkingTouch
+                                             : colours.undecidedTouch;
 }
 
 QColor markColour(const Colours &colours, core::Serves serves)
 {
-    switch (serves) {
-    case core::Serves::soft:
-        return colours.softTouch;
-    case core::Serves::sinking:
-        return colours.sinkingTouch;
-    case core::Serves::both:
-        break;
-    }
-    return colours.bothTouches;
+    return serves == core::Serves::soft   ? colours.softTouch
+        : serves == core::Serves::sinking ? colours.sinkingTouch
+                                          : colours.bothTouches;
 }
 
 QColor bandOf(QColor line)

@@ -7,15 +7,16 @@
 
 namespace ui {
 
-FieldNote::FieldNote(Kind kind, QWidget *parent)
-    : QLabel(parent)
+FieldNote::FieldNote(Kind kind, const QString &text)
+    : QLabel(text)
     , m_kind(kind)
 {
     setWordWrap(true);
     setTextFormat(Qt::PlainText);
     setFont(ui::font(Type::small, font()));
     recolour();
-    hide();
+    if (text.isEmpty())
+        hide();
 }
 
 void FieldNote::say(const QString &text)
@@ -43,6 +44,11 @@ void FieldNote::recolour()
     QPalette own; // one role only, so that the others go on following the scheme
     own.setColor(QPalette::WindowText, wanted);
     setPalette(own);
+}
+
+FieldNote *explain(const QString &words)
+{
+    return new FieldNote(FieldNote::Kind::explanation, words);
 }
 
 } // namespace ui

@@ -13,7 +13,7 @@ class FieldNote final : public QLabel
 public:
     enum class Kind { problem, caution, explanation };
 
-    explicit FieldNote(Kind kind, QWidget *parent = nullptr);
+    explicit FieldNote(Kind kind, const QString &text = {});
 
     /// Shows the text; hides the note when it is empty.
     void say(const QString &text);
@@ -26,5 +26,8 @@ private:
 
     Kind m_kind;
 };
+
+/// A note that explains.
+[[nodiscard]] FieldNote *explain(const QString &words);
 
 } // namespace ui

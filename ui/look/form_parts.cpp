@@ -1,72 +1,161 @@
 #include "ui/look/form_parts.h"
 
-#include "ui/look/metrics.h"
-
 #include <QFormLayout>
-#include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMimeData>
+#include <QScrollArea>
 #include <QShortcut>
+#include <QTableView>
 #include <QToolButton>
 #include <QUrl>
 
 namespace ui {
 
-QWidget *withNotes(QWidget *field, std::initializer_list<QWidget *> notes)
+namespace {
+
+template <class Box> Box *boxOf(std::initializer_list<Part> parts, int spacing)
+{
+    auto *box = new Box;
+    box->setSpacing(spacing);
+    for (const Part &part : parts)
+        part.addTo(*box);
+    return box;
+}
+
+} // namespace
+
+Part::Part(QWidget *widget, int share, Qt::Alignment align)
+    : m_add([=](QBoxLayout &box) { box.addWidget(widget, share, align); })
+{
+}
+
+Part::Part(QLayout *layout, int share)
+    : m_add([=](QBoxLayout &box) { box.addLayout(layout, share); })
+{
+}
+
+Part::Part(int pixels)
+    : m_add([=](QBoxLayout &box) { box.addSpacing(pixels); })
+{
+}
+
+Part::Part(Stretch stretch)
+    : m_add([=](QBoxLayout &box) { box.addStretch(stretch.share); })
+{
+}
+
+QHBoxLayout *rowLayout(std::initializer_list<Part> parts, int spacing)
+{
+    return boxOf<QHBoxLayout>(parts, spacing);
+}
+
+QVBoxLayout *columnLayout(std::initializer_list<Part> parts, int spacing)
+{
+    return boxOf<QVBoxLayout>(parts, spacing);
+}
+
+void fill(QWidget *widget, QLayout *layout, const QMargins &margins)
+{
+    layout->setContentsMargins(margins);
+    widget->setLayout(layout);
+}
+
+QWidget *boxed(QLayout *layout, const QMargins &margins)
 {
     auto *box = new QWidget;
-    auto *column = new QVBoxLayout(box);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::hair);
-    column->addWidget(field);
+    fill(box, layout, margins);
+    return box;
+}
+
+QWidget *withNotes(QWidget *field, std::initializer_list<QWidget *> notes)
+{
+    QVBoxLayout *column = columnLayout({field}, space::hair);
     for (QWidget *note : notes)
         column->addWidget(note);
-    return box;
+    return boxed(column);
 }
 
 QWidget *inRow(std::initializer_list<QWidget *> widgets)
 {
-    auto *box = new QWidget;
-    auto *row = new QHBoxLayout(box);
-    row->setContentsMargins(0, 0, 0, 0);
+    auto *row = new QHBoxLayout;
     for (QWidget *widget : widgets)
         row->addWidget(widget);
     row->addStretch();
-    return box;
+    return boxed(row);
 }
 
 void addRow(QFormLayout *form, const QString &text, QWidget *buddy, QWidget *field)
 {
-    auto *label = new QLabel(text);
-    label->setBuddy(buddy);
-    label->setMinimumHeight(space::field);
+    auto *name = new QLabel(text);
+    name->setBuddy(buddy);
+    name->setMinimumHeight(space::field);
     // An underlined mnemonic breaks the kerning that the size hint counts on.
-    label->setMinimumWidth(label->sizeHint().width() + space::tight);
-    form->addRow(label, field);
+    name->setMinimumWidth(name->sizeHint().width() + space::tight);
+    form->addRow(name, field);
+}
+
+QLabel *label(Type type, const QString &text)
+{
+    auto *words = new QLabel(text);
+    words->setFont(font(type, words->font()));
+    return words;
 }
 
 QLabel *heading(const QString &text)
 {
-    auto *label = new QLabel(text);
-    label->setFont(font(Type::strong, label->font()));
-    return label;
+    return label(Type::strong, text);
 }
 
 QLabel *plainWords(const QString &text)
 {
-    auto *label = new QLabel(text);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    return label;
+    auto *words = new QLabel(text);
+    words->setTextFormat(Qt::PlainText);
+    words->setWordWrap(true);
+    return words;
+}
+
+QLabel *centredWords(const QString &text)
+{
+    QLabel *words = plainWords(text);
+    words->setAlignment(Qt::AlignCenter);
+    return words;
 }
 
 QLabel *paragraph(const QString &text)
 {
-    auto *label = new QLabel(text);
-    label->setWordWrap(true);
-    label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    return label;
+    auto *words = new QLabel(text);
+    words->setWordWrap(true);
+    words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    words->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return words;
+}
+
+QLineEdit *searchField(const QString &prompt)
+{
+    auto *field = new QLineEdit;
+    field->setPlaceholderText(prompt);
+    field->setAccessibleName(prompt);
+    field->setClearButtonEnabled(true);
+    return field;
+}
+
+void setUpForReading(QTableView &table)
+{
+    table.setEditTriggers(QTableView::NoEditTriggers);
+    table.setSelectionBehavior(QTableView::SelectRows);
+    table.setSelectionMode(QTableView::SingleSelection);
+    table.setTabKeyNavigation(false);
+    table.verticalHeader()->hide();
+}
+
+void setUpForScrolling(QScrollArea &area, QWidget *page)
+{
+    area.setFrameShape(QScrollArea::NoFrame);
+    area.setWidgetResizable(true);
+    area.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area.setWidget(page);
 }
 
 QStringList localPaths(const QMimeData &mime)

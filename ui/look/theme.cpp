@@ -14,15 +14,9 @@ const QString kKey = QStringLiteral("look/scheme");
 
 QString settingsWord(SchemeChoice choice)
 {
-    switch (choice) {
-    case SchemeChoice::light:
-        return QStringLiteral("light");
-    case SchemeChoice::dark:
-        return QStringLiteral("dark");
-    case SchemeChoice::system:
-        break;
-    }
-    return QStringLiteral("system");
+    return choice == SchemeChoice::light ? QStringLiteral("light")
+        : choice == SchemeChoice::dark   ? QStringLiteral("dark")
+                                         : QStringLiteral("system");
 }
 
 SchemeChoice choiceKept()

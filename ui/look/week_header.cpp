@@ -2,9 +2,7 @@
 
 #include "core/domain/week.h"
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
@@ -27,20 +25,22 @@ QString weekTitle(QDate monday)
 
 WeekHeader::WeekHeader(QWidget *parent)
     : QWidget(parent)
-    , m_title(new QLabel(this))
-    , m_totals(new QLabel(this))
+    , m_title(label(Type::heading))
+    , m_totals(new QLabel)
 {
-    auto *layout = new QHBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(space::tight);
-    addTurn(QStringLiteral("\u2039"), tr("Previous week"), QKeySequence(tr("Ctrl+PgUp")), -1);
-    addTurn(tr("This week"), tr("Go to this week"), QKeySequence(tr("Ctrl+Home")), 0);
-    addTurn(QStringLiteral("\u203a"), tr("Next week"), QKeySequence(tr("Ctrl+PgDown")), 1);
-    m_title->setFont(ui::font(Type::heading, font()));
-    layout->addSpacing(space::gap);
-    layout->addWidget(m_title);
-    layout->addStretch(1);
-    layout->addWidget(m_totals);
+    const auto turn = [this](const QString &text, const QString &name, const QString &keys,
+                          int weeks) {
+        return turnButton(text, name, QKeySequence(keys), this, [this, weeks] {
+            Q_EMIT weekWanted(
+                weeks == 0 ? QDate::currentDate() : m_monday.addDays(weeks * core::kWeekDays));
+        });
+    };
+    fill(this,
+        rowLayout({turn(QStringLiteral("\u2039"), tr("Previous week"), tr("Ctrl+PgUp"), -1),
+                      turn(tr("This week"), tr("Go to this week"), tr("Ctrl+Home"), 0),
+                      turn(QStringLiteral("\u203a"), tr("Next week"), tr("Ctrl+PgDown"), 1),
+                      space::gap, m_title, Stretch{1}, m_totals},
+            space::tight));
 }
 
 void WeekHeader::show(QDate monday, const QString &totals)
@@ -57,15 +57,6 @@ void WeekHeader::addMenu(const QString &text, QMenu *menu)
     button->setAutoDefault(false);
     button->setMenu(menu);
     layout()->addWidget(button);
-}
-
-void WeekHeader::addTurn(
-    const QString &text, const QString &name, const QKeySequence &keys, int weeks)
-{
-    layout()->addWidget(turnButton(text, name, keys, this, [this, weeks] {
-        Q_EMIT weekWanted(
-            weeks == 0 ? QDate::currentDate() : m_monday.addDays(weeks * core::kWeekDays));
-    }));
 }
 
 } // namespace ui

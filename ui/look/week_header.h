@@ -25,8 +25,6 @@ Q_SIGNALS:
     void weekWanted(QDate day);
 
 private:
-    void addTurn(const QString &text, const QString &name, const QKeySequence &keys, int weeks);
-
     QDate m_monday;
     QLabel *m_title;
     QLabel *m_totals;

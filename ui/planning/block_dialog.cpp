@@ -2,7 +2,6 @@
 
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
 
 #include <QCheckBox>
 #include <QDateEdit>
@@ -12,7 +11,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
-#include <QVBoxLayout>
 #include <algorithm>
 
 namespace ui {
@@ -40,23 +38,16 @@ BlockDialog::BlockDialog(
     m_weeks->setRange(1, core::kMostBlockWeeks);
     m_weeks->setValue(block.weeks);
 
-    auto *deloads = new QWidget;
-    deloads->setLayout(m_deloadGrid);
-    m_deloadGrid->setContentsMargins(0, 0, 0, 0);
     auto *form = new QFormLayout;
     addRow(form, tr("&Name"), m_name, m_name);
     addRow(form, tr("&Purpose"), m_purpose, m_purpose);
     addRow(form, tr("&First day"), m_firstDay, m_firstDay);
     addRow(form, tr("&Weeks"), m_weeks, m_weeks);
-    form->addRow(tr("Deload weeks"), deloads);
+    form->addRow(tr("Deload weeks"), boxed(m_deloadGrid));
 
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     m_take = buttons->button(QDialogButtonBox::Ok);
-    auto *layout = new QVBoxLayout(this);
-    layout->addLayout(form);
-    layout->addWidget(m_note);
-    layout->addStretch(1);
-    layout->addWidget(buttons);
+    setLayout(columnLayout({form, m_note, Stretch{1}, buttons}));
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_name, &QLineEdit::textChanged, this, &BlockDialog::validate);

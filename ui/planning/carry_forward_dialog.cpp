@@ -3,7 +3,7 @@
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
 #include "ui/look/field_note.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/planning/rule_editor.h"
 #include "ui/planning/what_if_view.h"
 
@@ -16,7 +16,6 @@
 #include <QSignalBlocker>
 #include <QSpinBox>
 #include <QTableWidget>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -71,12 +70,7 @@ CarryForwardDialog::CarryForwardDialog(
     form->addRow(tr("On days with cards it"), m_occupied);
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_take = buttons->addButton(tr("&Lay out"), QDialogButtonBox::AcceptRole);
-    auto *layout = new QVBoxLayout(this);
-    layout->addLayout(form);
-    layout->addWidget(m_remarks);
-    layout->addWidget(m_table, 3);
-    layout->addWidget(m_whatIf, 2);
-    layout->addWidget(buttons);
+    setLayout(columnLayout({form, m_remarks, {m_table, 3}, {m_whatIf, 2}, buttons}));
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_rule, &RuleEditor::changed, this, &CarryForwardDialog::preview);

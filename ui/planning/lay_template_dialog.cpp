@@ -12,12 +12,9 @@
 #include <QDateEdit>
 #include <QDialogButtonBox>
 #include <QFormLayout>
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QListWidget>
 #include <QPlainTextEdit>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -32,7 +29,7 @@ LayTemplateDialog::LayTemplateDialog(
     , m_source(std::move(source))
     , m_latest(core::latestVersions(roster.templates()))
     , m_template(new QComboBox)
-    , m_about(new QLabel)
+    , m_about(plainWords())
     , m_firstDay(new QDateEdit(monday))
     , m_group(new QComboBox)
     , m_lifters(new QListWidget)
@@ -44,7 +41,6 @@ LayTemplateDialog::LayTemplateDialog(
     const core::LifterId lifter = m_source.lifter().id;
     for (const core::BlockTemplate &each : m_latest)
         m_template->addItem(each.name);
-    m_about->setWordWrap(true);
     m_firstDay->setCalendarPopup(true);
     m_words->setReadOnly(true);
     m_words->setAccessibleName(tr("What it comes to for each lifter"));
@@ -75,23 +71,13 @@ LayTemplateDialog::LayTemplateDialog(
     addRow(form, tr("&Template"), m_template, m_template);
     form->addRow(QString(), m_about);
     addRow(form, tr("&First day"), m_firstDay, m_firstDay);
-    auto *left = new QVBoxLayout;
-    left->addLayout(form);
-    left->addWidget(m_group);
-    left->addWidget(m_lifters, 1);
-    auto *right = new QVBoxLayout;
-    right->addWidget(new QLabel(tr("What it comes to")));
-    right->addWidget(m_words, 1);
-    auto *columns = new QHBoxLayout;
-    columns->addLayout(left, 1);
-    columns->addLayout(right, 1);
+    QLayout *left = columnLayout({form, m_group, {m_lifters, 1}});
+    QLayout *right = columnLayout({new QLabel(tr("What it comes to")), {m_words, 1}});
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_take = buttons->addButton(tr("&Lay out"), QDialogButtonBox::AcceptRole);
-    auto *layout = new QVBoxLayout(this);
-    layout->addLayout(columns, 3);
-    layout->addWidget(new QLabel(tr("What it may bring %1").arg(m_source.lifter().name)));
-    layout->addWidget(m_whatIf, 2);
-    layout->addWidget(buttons);
+    setLayout(columnLayout({{rowLayout({{left, 1}, {right, 1}}), 3},
+        new QLabel(tr("What it may bring %1").arg(m_source.lifter().name)), {m_whatIf, 2},
+        buttons}));
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_template, &QComboBox::currentIndexChanged, this, &LayTemplateDialog::preview);

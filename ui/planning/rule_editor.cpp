@@ -1,11 +1,9 @@
 #include "ui/planning/rule_editor.h"
 
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
 #include <QRegularExpression>
@@ -53,13 +51,10 @@ RuleEditor::RuleEditor(core::Unit unit, QWidget *parent)
     m_steps->setToolTip(tr("Against the first week, one a week, over and over"));
     m_steps->setMaximumWidth(140);
 
-    auto *layout = new QHBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(space::gap);
-    for (QWidget *widget : std::initializer_list<QWidget *>{
-             m_kind, m_stepsLabel, m_steps, m_amountLabel, m_amount, m_in, m_boundLabel, m_bound})
-        layout->addWidget(widget);
-    layout->addStretch(1);
+    fill(this,
+        rowLayout({m_kind, m_stepsLabel, m_steps, m_amountLabel, m_amount, m_in, m_boundLabel,
+                      m_bound, Stretch{1}},
+            space::gap));
 
     connect(m_kind, &QComboBox::currentIndexChanged, this, &RuleEditor::showFields);
     connect(m_amount, &QDoubleSpinBox::valueChanged, this, &RuleEditor::changed);

@@ -1,15 +1,13 @@
 #include "ui/planning/save_template_dialog.h"
 
 #include "core/plan/touch_swap.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QGroupBox>
-#include <QLabel>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -19,7 +17,7 @@ SaveTemplateDialog::SaveTemplateDialog(const QString &name, std::vector<core::Bl
     , m_latest(std::move(latest))
     , m_offered(core::usualTouchSwaps(catalogue))
     , m_name(new QComboBox)
-    , m_words(new QLabel)
+    , m_words(plainWords())
 {
     setWindowTitle(tr("Save the block as a template"));
     setMinimumWidth(460);
@@ -28,7 +26,6 @@ SaveTemplateDialog::SaveTemplateDialog(const QString &name, std::vector<core::Bl
     for (const core::BlockTemplate &each : m_latest)
         m_name->addItem(each.name);
     m_name->setEditText(name);
-    m_words->setWordWrap(true);
 
     auto *rules = new QGroupBox(tr("Swapped by touch style when it is laid out"));
     auto *list = new QVBoxLayout(rules);
@@ -40,13 +37,7 @@ SaveTemplateDialog::SaveTemplateDialog(const QString &name, std::vector<core::Bl
     }
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Save | QDialogButtonBox::Cancel);
     m_take = buttons->button(QDialogButtonBox::Save);
-    auto *layout = new QVBoxLayout(this);
-    layout->addWidget(new QLabel(tr("Name")));
-    layout->addWidget(m_name);
-    layout->addWidget(m_words);
-    layout->addWidget(rules);
-    layout->addStretch(1);
-    layout->addWidget(buttons);
+    setLayout(columnLayout({new QLabel(tr("Name")), m_name, m_words, rules, Stretch{1}, buttons}));
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_name, &QComboBox::editTextChanged, this, &SaveTemplateDialog::explain);

@@ -1,13 +1,11 @@
 #include "ui/planning/what_if_view.h"
 
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/text.h"
 
 #include <QHeaderView>
-#include <QLabel>
 #include <QLocale>
 #include <QTableWidget>
-#include <QVBoxLayout>
 #include <cmath>
 
 namespace ui {
@@ -62,10 +60,9 @@ std::vector<WhatIfRow> whatIfRows(const core::WhatIfComparison &comparison, core
 
 WhatIfView::WhatIfView(QWidget *parent)
     : QWidget(parent)
-    , m_words(new QLabel)
+    , m_words(plainWords())
     , m_table(new QTableWidget(0, 6))
 {
-    m_words->setWordWrap(true);
     m_table->setHorizontalHeaderLabels({tr("Week to"), tr("Max, plan as it is"),
         tr("Max, with this"), tr("Difference"), tr("Fatigue, of usual"), tr("Tonnage")});
     m_table->verticalHeader()->hide();
@@ -74,10 +71,7 @@ WhatIfView::WhatIfView(QWidget *parent)
     m_table->setAccessibleName(tr("What the weeks may bring"));
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_table->horizontalHeader()->setStretchLastSection(true);
-    auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_words);
-    layout->addWidget(m_table, 1);
+    fill(this, columnLayout({m_words, {m_table, 1}}));
 }
 
 void WhatIfView::show(const core::WhatIfComparison &comparison, core::Unit unit)

@@ -1,14 +1,12 @@
 #include "ui/print/plan_preview.h"
 
 #include "core/domain/storage_error.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/print/sheet_painter.h"
 
 #include <QComboBox>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QPrintDialog>
 #include <QPrintPreviewWidget>
 #include <QPushButton>
@@ -16,7 +14,6 @@
 #include <QShortcut>
 #include <QStandardPaths>
 #include <QToolButton>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -27,10 +24,9 @@ const QString kFolderKey = QStringLiteral("print/folder");
 
 PaperSize rememberedPaper()
 {
-    return PaperSize(
-        QSettings().value(kPaperKey, int(usualPaper())).toInt() == int(PaperSize::letter)
-            ? PaperSize::letter
-            : PaperSize::a4);
+    return QSettings().value(kPaperKey, int(usualPaper())).toInt() == int(PaperSize::letter)
+        ? PaperSize::letter
+        : PaperSize::a4;
 }
 
 } // namespace
@@ -41,25 +37,19 @@ PlanPreview::PlanPreview(core::WeekSheet sheet, QWidget *parent)
     , m_laidOut(layOut(m_sheet, rememberedPaper()))
     , m_printer(QPrinter::HighResolution)
     , m_preview(new QPrintPreviewWidget(&m_printer, this))
-    , m_message(new QLabel(this))
+    , m_message(plainWords())
 {
     setWindowTitle(tr("Print the week of %1").arg(m_sheet.lifter));
     m_printer.setPageSize(pageSize(m_laidOut.paper));
     m_printer.setFullPage(true);
-    m_message->setWordWrap(true);
     m_message->hide();
     m_preview->setAccessibleName(tr("Preview of the printed week"));
-    auto *down = new QVBoxLayout(this);
-    down->addWidget(makeBar());
-    down->addWidget(m_message);
-    down->addWidget(m_preview, 1);
+    setLayout(columnLayout({makeBar(), m_message, {m_preview, 1}}));
     resize(820, 900);
 
     connect(m_preview, &QPrintPreviewWidget::paintRequested, this, [this](QPrinter *printer) {
-        if (!print(*printer, m_laidOut)) {
-            m_message->setText(tr("The preview could not be drawn."));
-            m_message->show();
-        }
+        if (!print(*printer, m_laidOut))
+            say(tr("The preview could not be drawn."));
     });
     connect(m_preview, &QPrintPreviewWidget::previewChanged, this, [this] {
         m_pages->setText(
@@ -70,23 +60,17 @@ PlanPreview::PlanPreview(core::WeekSheet sheet, QWidget *parent)
 
 QWidget *PlanPreview::makeBar()
 {
-    auto *bar = new QWidget(this);
-    auto *across = new QHBoxLayout(bar);
-    across->setContentsMargins({});
-    auto *paperLabel = new QLabel(tr("&Paper"), bar);
-    m_papers = new QComboBox(bar);
+    auto *paperLabel = new QLabel(tr("&Paper"));
+    m_papers = new QComboBox;
     m_papers->addItems({tr("A4"), tr("Letter")});
     m_papers->setCurrentIndex(int(m_laidOut.paper));
     paperLabel->setBuddy(m_papers);
     connect(m_papers, &QComboBox::activated, this,
         [this](int index) { choosePaper(PaperSize(index)); });
-    across->addWidget(paperLabel);
-    across->addWidget(m_papers);
-    across->addSpacing(space::group);
 
-    const auto addTool = [&](const QString &text, const QString &name, const QKeySequence &keys,
-                             auto act) {
-        auto *button = new QToolButton(bar);
+    const auto tool = [&](const QString &text, const QString &name, const QKeySequence &keys,
+                          auto act) {
+        auto *button = new QToolButton;
         button->setText(text);
         button->setAccessibleName(name);
         button->setToolTip(keys.isEmpty()
@@ -94,35 +78,32 @@ QWidget *PlanPreview::makeBar()
                 : tr("%1 (%2)").arg(name, keys.toString(QKeySequence::NativeText)));
         button->setShortcut(keys);
         connect(button, &QToolButton::clicked, this, act);
-        across->addWidget(button);
+        return button;
     };
-    addTool(QStringLiteral("‹"), tr("Previous page"), Qt::ALT | Qt::Key_Left,
-        [this] { showPage(m_preview->currentPage() - 1); });
-    m_pages = new QLabel(bar);
-    across->addWidget(m_pages);
-    addTool(QStringLiteral("›"), tr("Next page"), Qt::ALT | Qt::Key_Right,
-        [this] { showPage(m_preview->currentPage() + 1); });
-    across->addSpacing(space::group);
-    addTool(
-        QStringLiteral("+"), tr("Zoom in"), QKeySequence::ZoomIn, [this] { m_preview->zoomIn(); });
-    addTool(QStringLiteral("−"), tr("Zoom out"), QKeySequence::ZoomOut,
-        [this] { m_preview->zoomOut(); });
-    addTool(tr("Width"), tr("Fit the width"), Qt::CTRL | Qt::Key_1,
-        [this] { m_preview->fitToWidth(); });
-    addTool(tr("Whole page"), tr("Fit the whole page"), Qt::CTRL | Qt::Key_0,
-        [this] { m_preview->fitInView(); });
-    across->addStretch(1);
-
-    auto *pdf = new QPushButton(tr("&Save as PDF…"), bar);
-    auto *paper = new QPushButton(tr("P&rint…"), bar);
+    auto *pdf = new QPushButton(tr("&Save as PDF…"));
+    auto *paper = new QPushButton(tr("P&rint…"));
     paper->setDefault(true);
-    auto *close = new QPushButton(tr("&Close"), bar);
+    auto *close = new QPushButton(tr("&Close"));
     connect(pdf, &QPushButton::clicked, this, &PlanPreview::askForPdf);
     connect(paper, &QPushButton::clicked, this, &PlanPreview::askForPrinter);
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
-    for (QPushButton *button : {pdf, paper, close})
-        across->addWidget(button);
-    return bar;
+    m_pages = new QLabel;
+    return boxed(rowLayout({paperLabel, m_papers, space::group,
+        tool(QStringLiteral("‹"), tr("Previous page"), Qt::ALT | Qt::Key_Left,
+            [this] { showPage(m_preview->currentPage() - 1); }),
+        m_pages,
+        tool(QStringLiteral("›"), tr("Next page"), Qt::ALT | Qt::Key_Right,
+            [this] { showPage(m_preview->currentPage() + 1); }),
+        space::group,
+        tool(QStringLiteral("+"), tr("Zoom in"), QKeySequence::ZoomIn,
+            [this] { m_preview->zoomIn(); }),
+        tool(QStringLiteral("−"), tr("Zoom out"), QKeySequence::ZoomOut,
+            [this] { m_preview->zoomOut(); }),
+        tool(tr("Width"), tr("Fit the width"), Qt::CTRL | Qt::Key_1,
+            [this] { m_preview->fitToWidth(); }),
+        tool(tr("Whole page"), tr("Fit the whole page"), Qt::CTRL | Qt::Key_0,
+            [this] { m_preview->fitInView(); }),
+        Stretch{1}, pdf, paper, close}));
 }
 
 void PlanPreview::choosePaper(PaperSize paper)
@@ -140,15 +121,19 @@ void PlanPreview::showPage(int page)
     m_pages->setText(tr("Page %1 of %2").arg(m_preview->currentPage()).arg(m_preview->pageCount()));
 }
 
+void PlanPreview::say(const QString &words)
+{
+    m_message->setText(words);
+    m_message->show();
+}
+
 bool PlanPreview::savePdf(const QString &path)
 try {
     writePlanPdf(path, m_laidOut);
-    m_message->setText(tr("Saved as %1.").arg(QDir::toNativeSeparators(path)));
-    m_message->show();
+    say(tr("Saved as %1.").arg(QDir::toNativeSeparators(path)));
     return true;
 } catch (const core::StorageError &e) {
-    m_message->setText(e.words());
-    m_message->show();
+    say(e.words());
     return false;
 }
 
@@ -178,9 +163,7 @@ void PlanPreview::askForPrinter()
         accept();
         return;
     }
-    m_message->setText(tr("The printer took nothing. Is it on and connected? A PDF can be saved "
-                          "instead."));
-    m_message->show();
+    say(tr("The printer took nothing. Is it on and connected? A PDF can be saved instead."));
 }
 
 QString suggestedPdfName(const core::WeekSheet &sheet)

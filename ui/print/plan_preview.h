@@ -29,6 +29,7 @@ private:
     void askForPdf();
     void askForPrinter();
     void showPage(int page);
+    void say(const QString &words);
 
     core::WeekSheet m_sheet;
     LaidOutSheet m_laidOut; ///< on the paper chosen

@@ -2,14 +2,12 @@
 
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
 #include "ui/returns/return_tree.h"
 
 #include <QDialogButtonBox>
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QLabel>
 #include <QMimeData>
 #include <QProgressBar>
 #include <QPushButton>
@@ -17,7 +15,6 @@
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStandardPaths>
-#include <QVBoxLayout>
 #include <algorithm>
 #include <functional>
 
@@ -36,16 +33,15 @@ ReturnsDialog::ReturnsDialog(OpenRoster &roster, QWidget *parent)
     , m_roster(roster)
     , m_reading(
           roster, [this](std::optional<core::JudgedReturns> returns) { take(std::move(returns)); })
-    , m_heading(new QLabel(this))
-    , m_pain(new FieldNote(FieldNote::Kind::problem, this))
-    , m_trouble(new FieldNote(FieldNote::Kind::problem, this))
+    , m_heading(label(Type::heading))
+    , m_pain(new FieldNote(FieldNote::Kind::problem))
+    , m_trouble(new FieldNote(FieldNote::Kind::problem))
     , m_pages(new QStackedWidget(this))
     , m_tree(new ReturnTree)
 {
     setWindowTitle(tr("Return sheets"));
     setAcceptDrops(true);
     resize(1000, 640);
-    m_heading->setFont(ui::font(Type::heading, m_heading->font()));
     m_heading->setWordWrap(true);
     m_pages->insertWidget(invitationPage,
         paragraph(tr("Choose the return sheets that the lifters sent, or drop them here: CSV files "
@@ -60,14 +56,8 @@ ReturnsDialog::ReturnsDialog(OpenRoster &roster, QWidget *parent)
     auto *add = buttons->addButton(tr("A&dd sheets…"), QDialogButtonBox::ActionRole);
     add->setAutoDefault(false);
 
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(space::page, space::page, space::page, space::group);
-    column->setSpacing(space::gap);
-    column->addWidget(m_heading);
-    column->addWidget(m_pain);
-    column->addWidget(m_pages, 1);
-    column->addWidget(m_trouble);
-    column->addWidget(buttons);
+    fill(this, columnLayout({m_heading, m_pain, {m_pages, 1}, m_trouble, buttons}, space::gap),
+        {space::page, space::page, space::page, space::group});
 
     connect(add, &QPushButton::clicked, this, &ReturnsDialog::askForFiles);
     connect(buttons, &QDialogButtonBox::accepted, this, &ReturnsDialog::acceptTicked);
@@ -85,18 +75,12 @@ ReturnsDialog::~ReturnsDialog() = default;
 
 QWidget *ReturnsDialog::makeBusyPage()
 {
-    auto *page = new QWidget(m_pages);
-    auto *bar = new QProgressBar(page);
+    auto *bar = new QProgressBar;
     bar->setAccessibleName(tr("Read so far"));
-    auto *column = new QVBoxLayout(page);
-    column->setContentsMargins({});
-    column->setSpacing(space::gap);
-    column->addWidget(paragraph(tr("Reading the sheets …")));
-    column->addWidget(bar);
-    column->addStretch(1);
     connect(&m_reading.progress(), &QFutureWatcherBase::progressValueChanged, bar,
         &QProgressBar::setValue);
-    return page;
+    return boxed(
+        columnLayout({paragraph(tr("Reading the sheets …")), bar, Stretch{1}}, space::gap));
 }
 
 void ReturnsDialog::offer(const QStringList &paths)

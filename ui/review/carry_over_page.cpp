@@ -1,6 +1,6 @@
 #include "ui/review/carry_over_page.h"
 
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/roster/insights.h"
 #include "ui/roster/open_roster.h"
 
@@ -9,7 +9,6 @@
 #include <QLocale>
 #include <QStackedWidget>
 #include <QTableWidget>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -31,38 +30,27 @@ CarryOverPage::CarryOverPage(OpenRoster &roster, Insights &insights, QWidget *pa
     , m_insights(insights)
     , m_stack(new QStackedWidget(this))
     , m_table(new QTableWidget(this))
-    , m_nothing(new QLabel(this))
+    , m_nothing(centredWords())
 {
-    auto *title = new QLabel(tr("What carried over to the competition bench, all lifters"), this);
-    title->setFont(ui::font(Type::heading, title->font()));
-    auto *caution = new QLabel(core::carryOverCaution(), this);
-    caution->setWordWrap(true);
+    QLabel *title =
+        label(Type::heading, tr("What carried over to the competition bench, all lifters"));
 
     m_table->setColumnCount(meaningColumn + 1);
     m_table->setHorizontalHeaderLabels({tr("Variation"), tr("Change (90 % interval)"),
         tr("Usual hard lifts"), tr("Weeks"), tr("Lifters"), tr("What it says")});
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setTabKeyNavigation(false);
+    setUpForReading(*m_table);
     m_table->setShowGrid(false);
     m_table->setAccessibleName(title->text());
-    m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(space::field);
     m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_table->horizontalHeader()->resizeSection(variationColumn, kVariationWidth);
     m_table->horizontalHeader()->resizeSection(changeColumn, kChangeWidth);
-    m_nothing->setAlignment(Qt::AlignCenter);
-    m_nothing->setWordWrap(true);
     m_stack->addWidget(m_table);
     m_stack->addWidget(m_nothing);
 
-    auto *down = new QVBoxLayout(this);
-    down->setContentsMargins(space::group, space::gap, space::group, space::gap);
-    down->addWidget(title);
-    down->addWidget(caution);
-    down->addWidget(m_stack, 1);
+    fill(this, columnLayout({title, plainWords(core::carryOverCaution()), {m_stack, 1}}),
+        {space::group, space::gap, space::group, space::gap});
     connect(&insights, &Insights::changed, this, &CarryOverPage::refresh);
 }
 

@@ -1,13 +1,12 @@
 #include "ui/review/compare_button.h"
 
 #include "core/domain/search_text.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMenu>
 #include <QSignalBlocker>
-#include <QVBoxLayout>
 #include <QWidgetAction>
 #include <algorithm>
 
@@ -21,18 +20,13 @@ constexpr int kIdRole = Qt::UserRole;
 CompareButton::CompareButton(int most, QWidget *parent)
     : QPushButton(parent)
     , m_most(most)
-    , m_query(new QLineEdit)
+    , m_query(searchField(tr("Find a lifter")))
     , m_list(new QListWidget)
 {
-    auto *panel = new QWidget(this);
-    auto *down = new QVBoxLayout(panel);
-    m_query->setPlaceholderText(tr("Find a lifter"));
-    m_query->setAccessibleName(tr("Find a lifter"));
-    m_query->setClearButtonEnabled(true);
     m_list->setFixedHeight(kListHeight);
     m_list->setAccessibleName(tr("Lifters to compare with"));
-    down->addWidget(m_query);
-    down->addWidget(m_list);
+    auto *panel = new QWidget;
+    panel->setLayout(columnLayout({m_query, m_list}));
     auto *menu = new QMenu(this);
     auto *action = new QWidgetAction(menu);
     action->setDefaultWidget(panel);

@@ -1,80 +1,59 @@
 #include "ui/review/measure_panel.h"
 
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/review/measure_chart.h"
+#include "ui/review/review_legend.h"
 
 #include <QClipboard>
 #include <QComboBox>
 #include <QEvent>
 #include <QGuiApplication>
-#include <QHBoxLayout>
 #include <QLabel>
-#include <QPainter>
 #include <QPushButton>
 #include <QStackedWidget>
-#include <QVBoxLayout>
 
 namespace ui {
 
 namespace {
 
 /// A line's dashes with its mark.
-QPixmap swatch(size_t line, const QPalette &palette, double scale)
+QPixmap lineSwatch(size_t line, const QPalette &palette, double scale)
 {
-    constexpr QSize kSize(26, 14);
-    QPixmap pixmap(kSize * scale);
-    pixmap.setDevicePixelRatio(scale);
-    pixmap.fill(Qt::transparent);
-    QPainter painter(&pixmap);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const QColor ink = lineColour(line, palette);
-    painter.setPen(QPen(ink, 2.0, lineDashes(line)));
-    painter.drawLine(QPointF(0, 7), QPointF(kSize.width(), 7));
-    painter.fillPath(markPath(QRectF(9, 3, 8, 8), lineShape(line)), ink);
-    return pixmap;
+    return swatch(QSize(26, 14), scale, [&](QPainter &painter, const QRectF &box) {
+        const QColor ink = lineColour(line, palette);
+        painter.setPen(QPen(ink, 2.0, lineDashes(line)));
+        painter.drawLine(QPointF(0, 7), QPointF(box.width(), 7));
+        painter.fillPath(markPath(QRectF(9, 3, 8, 8), lineShape(line)), ink);
+    });
 }
 
 } // namespace
 
 MeasurePanel::MeasurePanel(TimeWindow &window, QWidget *parent)
     : QWidget(parent)
-    , m_choice(new QComboBox(this))
+    , m_choice(named("measure", new QComboBox))
     , m_legend(new QHBoxLayout)
-    , m_why(new QLabel(this))
-    , m_nothing(new QLabel(this))
+    , m_why(label(Type::small))
+    , m_nothing(named("measureNothing", centredWords()))
     , m_stack(new QStackedWidget(this))
     , m_chart(new MeasureChart(window))
 {
-    m_choice->setObjectName(QStringLiteral("measure"));
     m_choice->setAccessibleName(tr("Measure"));
     for (int i = 0; i < kMeasures; ++i) {
-        m_choice->addItem(words(Measure(i)));
-        m_choice->setItemData(i, explanation(Measure(i)), Qt::ToolTipRole);
+        m_choice->addItem(words(Measure(i)).name);
+        m_choice->setItemData(i, words(Measure(i)).explanation, Qt::ToolTipRole);
     }
-    auto *copy = new QPushButton(tr("Copy as CSV"), this);
+    auto *copy = new QPushButton(tr("Copy as CSV"));
     copy->setToolTip(tr("The lines of this chart as a table, for a spreadsheet"));
     connect(copy, &QPushButton::clicked, this, &MeasurePanel::copyCsv);
 
-    auto *bar = new QHBoxLayout;
-    bar->setSpacing(space::gap);
-    bar->addWidget(m_choice);
-    bar->addLayout(m_legend);
-    bar->addStretch(1);
-    bar->addWidget(copy);
-
-    m_why->setFont(ui::font(Type::small, m_why->font()));
     m_why->setWordWrap(true);
-    m_nothing->setWordWrap(true);
-    m_nothing->setAlignment(Qt::AlignCenter);
-    m_nothing->setObjectName(QStringLiteral("measureNothing"));
     m_stack->addWidget(m_chart);
     m_stack->addWidget(m_nothing);
-    auto *down = new QVBoxLayout(this);
-    down->setContentsMargins({});
-    down->setSpacing(space::hair);
-    down->addLayout(bar);
-    down->addWidget(m_stack, 1);
-    down->addWidget(m_why);
+    fill(this,
+        columnLayout(
+            {rowLayout({m_choice, m_legend, Stretch{1}, copy}, space::gap), {m_stack, 1}, m_why},
+            space::hair));
     connect(m_choice, &QComboBox::currentIndexChanged, this, &MeasurePanel::showMeasure);
 }
 
@@ -108,10 +87,10 @@ void MeasurePanel::showMeasure()
 {
     const Measure measure = Measure(m_choice->currentIndex());
     m_content = m_source ? m_source(measure) : MeasureContent{};
-    m_why->setText(explanation(measure));
+    m_why->setText(words(measure).explanation);
     m_nothing->setText(m_content.nothing);
     m_stack->setCurrentIndex(m_content.lines.empty() ? 1 : 0);
-    m_chart->setContent(words(measure), m_content);
+    m_chart->setContent(words(measure).name, m_content);
     showLegend();
 }
 
@@ -125,7 +104,7 @@ void MeasurePanel::showLegend()
         return;
     for (size_t line = 0; line < m_content.lines.size(); ++line) {
         auto *mark = new QLabel(this);
-        mark->setPixmap(swatch(line, palette(), devicePixelRatioF()));
+        mark->setPixmap(lineSwatch(line, palette(), devicePixelRatioF()));
         m_legend->addWidget(mark);
         m_legend->addWidget(new QLabel(m_content.lines[line].name, this));
     }

@@ -49,6 +49,23 @@ std::vector<MeasureLine> zoneLines(const std::vector<core::WeekMeasures> &weeks)
     return lines;
 }
 
+std::vector<MeasureLine> monotonyLines(const std::vector<core::WeekMeasures> &weeks)
+{
+    return {weekly(Text::tr("Monotony"), weeks, [](const auto &week) { return week.monotony; }),
+        weekly(Text::tr("Strain, 10 t"), weeks, [](const auto &week) {
+            return week.strain ? std::optional(*week.strain / 10000.0) : std::nullopt;
+        })};
+}
+
+std::vector<MeasureLine> plannedLines(const std::vector<core::WeekMeasures> &weeks)
+{
+    return {weekly(Text::tr("Done"), weeks,
+                [](const auto &week) { return std::optional<double>(week.done.lifts); }),
+        weekly(Text::tr("Planned"), weeks, [](const auto &week) {
+            return week.plannedLifts > 0 ? std::optional<double>(week.plannedLifts) : std::nullopt;
+        })};
+}
+
 std::vector<MeasureLine> ratioLines(const MeasureSources &sources)
 {
     std::vector<MeasureLine> lines;
@@ -97,83 +114,58 @@ std::vector<MeasureLine> comparedLines(const MeasureSources &sources)
     return lines;
 }
 
-QString nothingWords(Measure measure)
-{
-    switch (measure) {
-    case Measure::touchHold:
-        return Text::tr("Not enough to say where the touch breaks down. Score the touch of heavy "
-                        "sets, a dozen over a range of loads in three months.");
-    case Measure::readiness:
-        return Text::tr("No check-in and no session with a readiness yet.");
-    case Measure::ratios:
-        return Text::tr("No variation has four rated sets within eight weeks yet.");
-    default:
-        return Text::tr("Nothing to show for this lift yet.");
-    }
-}
-
 } // namespace
 
-QString words(Measure measure)
+MeasureWords words(Measure measure)
 {
+    const QString nothing = Text::tr("Nothing to show for this lift yet.");
     switch (measure) {
     case Measure::intensity:
-        return Text::tr("Average intensity");
+        return {Text::tr("Average intensity"),
+            Text::tr("Tonnage / (lifts x estimated competition max of the day), weekly."), nothing};
     case Measure::zones:
-        return Text::tr("Lifts by zone");
+        return {Text::tr("Lifts by zone"),
+            Text::tr("Lifts a week by their share of the variation's own max of the day."),
+            nothing};
     case Measure::tension:
-        return Text::tr("Time under tension");
+        return {Text::tr("Time under tension"),
+            Text::tr("Minutes a week, one second a count of tempo and pause; a lowering without "
+                     "a tempo counts two seconds, a fast lift one. An estimate, not a measured "
+                     "time."),
+            nothing};
     case Measure::monotony:
-        return Text::tr("Monotony and strain");
+        return {Text::tr("Monotony and strain"),
+            Text::tr("Mean daily tonnage / its standard deviation over the week, and tonnage x "
+                     "monotony (Foster 1998). Foster takes rating x minutes; the log holds no "
+                     "minutes, so tonnage stands in. Disputed: it describes how alike the days "
+                     "were and foretells no injury (Impellizzeri et al. 2020 on such measures)."),
+            nothing};
     case Measure::planned:
-        return Text::tr("Planned and done");
+        return {Text::tr("Planned and done"),
+            Text::tr("Lifts on the week's cards, and lifts logged."), nothing};
     case Measure::ratios:
-        return Text::tr("Ratio of each variation");
+        return {Text::tr("Ratio of each variation"),
+            Text::tr("What the rated sets of eight weeks say of each variation's max, as a share "
+                     "of the competition max, with a 90 % interval."),
+            Text::tr("No variation has four rated sets within eight weeks yet.")};
     case Measure::touchHold:
-        return Text::tr("Touch hold");
+        return {Text::tr("Touch hold"),
+            Text::tr("Share of the estimated max at which the touch is more often harder than "
+                     "wanted, from the scores of three months, with its 90 % interval."),
+            Text::tr("Not enough to say where the touch breaks down. Score the touch of heavy "
+                     "sets, a dozen over a range of loads in three months.")};
     case Measure::compare:
-        return Text::tr("Lifters compared");
+        return {Text::tr("Lifters compared"),
+            Text::tr("Estimated competition max of the lifters chosen under Compare, in this "
+                     "lifter's unit."),
+            nothing};
     case Measure::readiness:
         break;
     }
-    return Text::tr("Readiness");
-}
-
-QString explanation(Measure measure)
-{
-    switch (measure) {
-    case Measure::intensity:
-        return Text::tr("Tonnage / (lifts x estimated competition max of the day), weekly.");
-    case Measure::zones:
-        return Text::tr("Lifts a week by their share of the variation's own max of the day.");
-    case Measure::tension:
-        return Text::tr("Minutes a week, one second a count of tempo and pause; a lowering without "
-                        "a tempo counts two seconds, a fast lift one. An estimate, not a measured "
-                        "time.");
-    case Measure::monotony:
-        return Text::tr(
-            "Mean daily tonnage / its standard deviation over the week, and tonnage x "
-            "monotony (Foster 1998). Foster takes rating x minutes; the log holds no "
-            "minutes, so tonnage stands in. Disputed: it describes how alike the days "
-            "were and foretells no injury (Impellizzeri et al. 2020 on such measures).");
-    case Measure::planned:
-        return Text::tr("Lifts on the week's cards, and lifts logged.");
-    case Measure::ratios:
-        return Text::tr(
-            "What the rated sets of eight weeks say of each variation's max, as a share "
-            "of the competition max, with a 90 % interval.");
-    case Measure::touchHold:
-        return Text::tr("Share of the estimated max at which the touch is more often harder than "
-                        "wanted, from the scores of three months, with its 90 % interval.");
-    case Measure::compare:
-        return Text::tr("Estimated competition max of the lifters chosen under Compare, in this "
-                        "lifter's unit.");
-    case Measure::readiness:
-        break;
-    }
-    return Text::tr(
-        "Said before training, 1 (worst) to 5 (best): mean of sleep, stress, motivation "
-        "and the sorest area.");
+    return {Text::tr("Readiness"),
+        Text::tr("Said before training, 1 (worst) to 5 (best): mean of sleep, stress, motivation "
+                 "and the sorest area."),
+        Text::tr("No check-in and no session with a readiness yet.")};
 }
 
 MeasureContent measureContent(Measure measure, const MeasureSources &sources)
@@ -181,76 +173,43 @@ MeasureContent measureContent(Measure measure, const MeasureSources &sources)
     const auto weeks = [&] {
         return core::weekMeasures(sources.lift, sources.catalogue, sources.cards);
     };
-    MeasureContent content;
-    switch (measure) {
-    case Measure::intensity:
-        content.unit = QStringLiteral("%");
-        content.decimals = 1;
-        content.fromZero = false;
-        content.lines = {weekly(words(measure), weeks(), [](const auto &week) {
-            return week.averageIntensity ? std::optional(100.0 * *week.averageIntensity)
-                                         : std::nullopt;
-        })};
-        break;
-    case Measure::zones:
-        content.unit = Text::tr("lifts");
-        content.lines = zoneLines(weeks());
-        break;
-    case Measure::tension:
-        content.unit = Text::tr("min");
-        content.decimals = 1;
-        content.lines = {weekly(words(measure), weeks(),
-            [](const auto &week) { return std::optional(week.tensionSeconds / 60.0); })};
-        break;
-    case Measure::monotony: {
-        content.decimals = 2;
-        const auto all = weeks();
-        content.lines = {
-            weekly(Text::tr("Monotony"), all, [](const auto &w) { return w.monotony; }),
-            weekly(Text::tr("Strain, 10 t"), all, [](const auto &week) {
-                return week.strain ? std::optional(*week.strain / 10000.0) : std::nullopt;
-            })};
-        break;
-    }
-    case Measure::planned: {
-        content.unit = Text::tr("lifts");
-        const auto all = weeks();
-        content.lines = {
-            weekly(Text::tr("Done"), all,
-                [](const auto &week) { return std::optional<double>(week.done.lifts); }),
-            weekly(Text::tr("Planned"), all, [](const auto &week) {
-                return week.plannedLifts > 0 ? std::optional<double>(week.plannedLifts)
-                                             : std::nullopt;
-            })};
-        break;
-    }
-    case Measure::ratios:
-        content.decimals = 3;
-        content.fromZero = false;
-        content.lines = ratioLines(sources);
-        break;
-    case Measure::touchHold:
-        content.unit = Text::tr("% of max");
-        content.fromZero = false;
-        content.lines = {touchLine(sources)};
-        break;
-    case Measure::compare:
-        content.unit = core::symbol(sources.unit);
-        content.decimals = 1;
-        content.fromZero = false;
-        content.lines = comparedLines(sources);
-        break;
-    case Measure::readiness:
-        content.decimals = 1;
-        content.lines = {readinessLine(sources)};
-        break;
-    }
-    std::erase_if(content.lines, [](const MeasureLine &line) { return line.points.empty(); });
-    if (content.lines.size() > kMostLines)
-        content.lines.resize(kMostLines);
-    if (content.lines.empty())
-        content.nothing = nothingWords(measure);
-    return content;
+    const auto one = [&](auto figure) {
+        return std::vector{weekly(words(measure).name, weeks(), figure)};
+    };
+    const auto content = [&]() -> MeasureContent {
+        switch (measure) {
+        case Measure::intensity:
+            return {QStringLiteral("%"), 1, false, one([](const auto &week) {
+                        return week.averageIntensity ? std::optional(100.0 * *week.averageIntensity)
+                                                     : std::nullopt;
+                    })};
+        case Measure::zones:
+            return {Text::tr("lifts"), 0, true, zoneLines(weeks())};
+        case Measure::tension:
+            return {Text::tr("min"), 1, true,
+                one([](const auto &week) { return std::optional(week.tensionSeconds / 60.0); })};
+        case Measure::monotony:
+            return {{}, 2, true, monotonyLines(weeks())};
+        case Measure::planned:
+            return {Text::tr("lifts"), 0, true, plannedLines(weeks())};
+        case Measure::ratios:
+            return {{}, 3, false, ratioLines(sources)};
+        case Measure::touchHold:
+            return {Text::tr("% of max"), 0, false, {touchLine(sources)}};
+        case Measure::compare:
+            return {core::symbol(sources.unit), 1, false, comparedLines(sources)};
+        case Measure::readiness:
+            break;
+        }
+        return {{}, 1, true, {readinessLine(sources)}};
+    };
+    MeasureContent shown = content();
+    std::erase_if(shown.lines, [](const MeasureLine &line) { return line.points.empty(); });
+    if (shown.lines.size() > kMostLines)
+        shown.lines.resize(kMostLines);
+    if (shown.lines.empty())
+        shown.nothing = words(measure).nothing;
+    return shown;
 }
 
 QByteArray measureCsv(const MeasureContent &content)

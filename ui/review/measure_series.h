@@ -27,10 +27,13 @@ enum class Measure {
 };
 inline constexpr int kMeasures = 9;
 
-/// As the coach chooses it.
-[[nodiscard]] QString words(Measure measure);
-/// What it is, where it is from and what is disputed about it.
-[[nodiscard]] QString explanation(Measure measure);
+struct MeasureWords
+{
+    QString name;        ///< as the coach chooses it
+    QString explanation; ///< what it is, where it is from and what is disputed about it
+    QString nothing;     ///< why there may be nothing of it, and what to do
+};
+[[nodiscard]] MeasureWords words(Measure measure);
 
 struct MeasurePoint
 {
@@ -57,8 +60,8 @@ struct MeasureContent
     QString unit; ///< for the axis; may be empty
     int decimals = 0;
     bool fromZero = true;
-    std::vector<MeasureLine> lines; ///< at most kMostLines, none empty
-    QString nothing;                ///< without lines: why, and what to do
+    std::vector<MeasureLine> lines = {}; ///< at most kMostLines, none empty
+    QString nothing = {};                ///< without lines: why, and what to do
 };
 
 struct ComparedLifter

@@ -1,7 +1,6 @@
 #include "ui/review/review_charts.h"
 
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
 #include "ui/review/measure_chart.h"
 #include "ui/review/measure_panel.h"
 #include "ui/review/work_chart.h"
@@ -32,13 +31,7 @@ ReviewCharts::ReviewCharts(TimeWindow &window, QWidget *parent)
 
 void ReviewCharts::add(const QString &title, QWidget *chart, int share)
 {
-    auto *part = new QWidget(this);
-    auto *down = new QVBoxLayout(part);
-    down->setContentsMargins({});
-    down->setSpacing(space::hair);
-    down->addWidget(heading(title));
-    down->addWidget(chart, 1);
-    addWidget(part);
+    addWidget(boxed(columnLayout({heading(title), {chart, 1}}, space::hair)));
     setStretchFactor(count() - 1, share);
 }
 

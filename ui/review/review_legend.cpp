@@ -1,13 +1,12 @@
 #include "ui/review/review_legend.h"
 
 #include "ui/look/colours.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/review/review_words.h"
 #include "ui/review/strength_chart.h"
 #include "ui/review/work_chart.h"
 
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
 #include <algorithm>
@@ -18,19 +17,18 @@ namespace ui {
 namespace {
 
 constexpr QSize kSwatch(20, 14);
+} // namespace
 
-QPixmap swatch(double scale, const std::function<void(QPainter &, const QRectF &)> &paint)
+QPixmap swatch(const QSize &size, double scale, const Paint &paint)
 {
-    QPixmap pixmap(kSwatch * scale);
+    QPixmap pixmap(size * scale);
     pixmap.setDevicePixelRatio(scale);
     pixmap.fill(Qt::transparent);
     QPainter painter(&pixmap);
     painter.setRenderHint(QPainter::Antialiasing);
-    paint(painter, QRectF(QPointF(0, 0), QSizeF(kSwatch)));
+    paint(painter, QRectF(QPointF(0, 0), QSizeF(size)));
     return pixmap;
 }
-
-} // namespace
 
 ReviewLegend::ReviewLegend(QWidget *parent)
     : QWidget(parent)
@@ -59,20 +57,13 @@ void ReviewLegend::changeEvent(QEvent *event)
         rebuild();
 }
 
-void ReviewLegend::addRow(const QPixmap &picture, const QString &words)
+void ReviewLegend::addRow(const Paint &paint, const QString &words)
 {
-    auto *row = new QWidget(this);
-    auto *across = new QHBoxLayout(row);
-    across->setContentsMargins({});
-    across->setSpacing(space::gap);
-    auto *mark = new QLabel(row);
-    mark->setPixmap(picture);
+    auto *mark = new QLabel;
+    mark->setPixmap(swatch(kSwatch, devicePixelRatioF(), paint));
     mark->setFixedWidth(kSwatch.width());
-    auto *text = new QLabel(words, row);
-    text->setWordWrap(true);
-    across->addWidget(mark, 0, Qt::AlignTop);
-    across->addWidget(text, 1, Qt::AlignTop);
-    m_rows->addWidget(row);
+    m_rows->addWidget(boxed(
+        rowLayout({{mark, 0, Qt::AlignTop}, {plainWords(words), 1, Qt::AlignTop}}, space::gap)));
 }
 
 void ReviewLegend::rebuild()
@@ -82,38 +73,39 @@ void ReviewLegend::rebuild()
         delete item;
     }
     const Colours &look = colours(palette());
-    const double scale = devicePixelRatioF();
     const bool now = m_knowledge == Knowledge::now;
     const QColor line = now ? look.chartEstimate : look.chartFiltered;
-    addRow(swatch(scale,
-               [&](QPainter &painter, const QRectF &box) {
-                   painter.fillRect(box, bandOf(line));
-                   painter.setPen(QPen(line, 2, now ? Qt::SolidLine : Qt::DashLine));
-                   painter.drawLine(QPointF(box.left(), box.center().y()),
-                       QPointF(box.right(), box.center().y()));
-               }),
+    const auto drawAcross = [](QPainter &painter, const QRectF &box) {
+        painter.drawLine(
+            QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()));
+    };
+    addRow(
+        [&](QPainter &painter, const QRectF &box) {
+            painter.fillRect(box, bandOf(line));
+            painter.setPen(QPen(line, 2, now ? Qt::SolidLine : Qt::DashLine));
+            drawAcross(painter, box);
+        },
         tr("Estimated max and its 90 % interval"));
     for (const ReadingKind kind : m_kinds)
-        addRow(swatch(scale,
-                   [&](QPainter &painter, const QRectF &box) {
-                       QRectF square(0, 0, 10, 10);
-                       square.moveCenter(box.center());
-                       painter.fillPath(markPath(square, shapeOf(kind)), colourOf(kind, palette()));
-                   }),
+        addRow(
+            [&](QPainter &painter, const QRectF &box) {
+                QRectF square(0, 0, 10, 10);
+                square.moveCenter(box.center());
+                painter.fillPath(markPath(square, shapeOf(kind)), colourOf(kind, palette()));
+            },
             words(kind, m_lift));
-    addRow(swatch(scale,
-               [&](QPainter &painter, const QRectF &box) {
-                   painter.fillRect(box.adjusted(5, 1, -5, 0), tonnageFill(palette()));
-               }),
+    addRow(
+        [&](QPainter &painter, const QRectF &box) {
+            painter.fillRect(box.adjusted(5, 1, -5, 0), tonnageFill(palette()));
+        },
         tr("Weekly tonnage"));
-    addRow(swatch(scale,
-               [&](QPainter &painter, const QRectF &box) {
-                   painter.setPen(QPen(look.chartLifts, 2));
-                   painter.setBrush(look.chartLifts);
-                   painter.drawLine(QPointF(box.left(), box.center().y()),
-                       QPointF(box.right(), box.center().y()));
-                   painter.drawEllipse(box.center(), 2.5, 2.5);
-               }),
+    addRow(
+        [&](QPainter &painter, const QRectF &box) {
+            painter.setPen(QPen(look.chartLifts, 2));
+            painter.setBrush(look.chartLifts);
+            drawAcross(painter, box);
+            painter.drawEllipse(box.center(), 2.5, 2.5);
+        },
         tr("Number of lifts, weekly"));
 }
 

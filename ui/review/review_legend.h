@@ -2,11 +2,18 @@
 
 #include "ui/review/strength_series.h"
 
+#include <QPixmap>
 #include <QWidget>
+#include <functional>
 
 class QVBoxLayout;
 
 namespace ui {
+
+using Paint = std::function<void(QPainter &, const QRectF &)>;
+
+/// A small picture for a legend.
+[[nodiscard]] QPixmap swatch(const QSize &size, double scale, const Paint &paint);
 
 /// What the shapes and colours of the review's charts mean, in words. Only what is there to be
 /// seen.
@@ -24,7 +31,7 @@ protected:
 
 private:
     void rebuild();
-    void addRow(const QPixmap &swatch, const QString &words);
+    void addRow(const Paint &paint, const QString &words);
 
     std::vector<ReadingKind> m_kinds;
     core::Lift m_lift = core::Lift::bench;

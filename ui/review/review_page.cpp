@@ -1,7 +1,6 @@
 #include "ui/review/review_page.h"
 
 #include "ui/look/form_parts.h"
-#include "ui/look/metrics.h"
 #include "ui/review/choice_row.h"
 #include "ui/review/compare_button.h"
 #include "ui/review/measure_chart.h"
@@ -41,33 +40,21 @@ ReviewPage::ReviewPage(OpenRoster &roster, Estimates &estimates, Insights &insig
     , m_compare(new CompareButton(int(kMostLines) - 1))
     , m_charts(new ReviewCharts(m_window))
     , m_side(new ReviewSide)
-    , m_message(plainWords())
+    , m_message(named("reviewMessage", centredWords()))
     , m_stack(new QStackedWidget)
 {
     m_lifts->setChosen(int(m_lift));
     m_side->setKnowledge(m_knowledge);
-    m_message->setAlignment(Qt::AlignCenter);
     m_message->setMargin(space::page);
-    m_message->setObjectName(QStringLiteral("reviewMessage"));
-
-    auto *body = new QWidget;
-    auto *across = new QHBoxLayout(body);
-    across->setContentsMargins({});
-    across->setSpacing(space::group);
-    across->addWidget(m_charts, 1);
-    across->addWidget(m_side);
-    m_stack->addWidget(body);
+    m_stack->addWidget(boxed(rowLayout({{m_charts, 1}, m_side}, space::group)));
     m_stack->addWidget(m_message);
-    auto *down = new QVBoxLayout(this);
-    down->setContentsMargins(space::group, space::gap, space::group, space::gap);
-    down->addWidget(makeTopBar());
-    down->addWidget(m_stack, 1);
+    fill(this, columnLayout({makeTopBar(), {m_stack, 1}}),
+        {space::group, space::gap, space::group, space::gap});
     connectParts();
 }
 
 QWidget *ReviewPage::makeTopBar()
 {
-    auto *bar = new QWidget;
     auto *copy = new QPushButton(tr("Copy picture"));
     copy->setToolTip(tr("All charts as one picture for a message or a report"));
     connect(copy, &QPushButton::clicked, m_charts, &ReviewCharts::copyPicture);
@@ -75,15 +62,7 @@ QWidget *ReviewPage::makeTopBar()
     keys->setContext(Qt::WidgetWithChildrenShortcut);
     connect(keys, &QShortcut::activated, m_charts, &ReviewCharts::copyPicture);
 
-    auto *across = new QHBoxLayout(bar);
-    across->setContentsMargins({});
-    across->addWidget(m_lifts);
-    across->addSpacing(space::group);
-    across->addWidget(m_ranges);
-    across->addStretch(1);
-    across->addWidget(m_compare);
-    across->addWidget(copy);
-    return bar;
+    return boxed(rowLayout({m_lifts, space::group, m_ranges, Stretch{1}, m_compare, copy}));
 }
 
 void ReviewPage::connectParts()

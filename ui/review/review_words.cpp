@@ -30,22 +30,12 @@ QString number(double value, core::Unit unit)
 
 QString words(ReadingKind kind, core::Lift lift)
 {
-    switch (kind) {
-    case ReadingKind::soft:
-        return Text::tr("Variation, soft touch");
-    case ReadingKind::sinking:
-        return Text::tr("Variation, sinking touch");
-    case ReadingKind::both:
-        return lift == core::Lift::bench ? Text::tr("Variation, both touches")
-                                         : Text::tr("Variation");
-    case ReadingKind::unrated:
-        return Text::tr("Set without RPE: at least this");
-    case ReadingKind::missed:
-        return Text::tr("Missed rep: at most this");
-    case ReadingKind::competition:
-        break;
-    }
-    return Text::tr("Competition lift");
+    const QString inOrder[] = {Text::tr("Competition lift"), Text::tr("Variation, soft touch"),
+        Text::tr("Variation, sinking touch"),
+        lift == core::Lift::bench ? Text::tr("Variation, both touches") : Text::tr("Variation"),
+        Text::tr("Set without RPE: at least this"), Text::tr("Missed rep: at most this")};
+    static_assert(std::size(inOrder) == kReadingKinds);
+    return inOrder[size_t(kind)];
 }
 
 QString words(Knowledge knowledge)
@@ -83,20 +73,12 @@ QString doneWords(const core::SetEntry &set, core::Unit unit)
 QString valueWords(const ReadingPoint &reading, const core::LoggedSession &session,
     const core::Variation &variation, core::Unit unit)
 {
-    const QString max = amount(reading.value, unit);
-    QString speaks;
-    switch (reading.kind) {
-    case ReadingKind::missed:
-        speaks = Text::tr("Speaks for a max of at most %1").arg(max);
-        break;
-    case ReadingKind::unrated:
-        speaks = Text::tr("Speaks for a max of at least %1").arg(max);
-        break;
-    default:
-        speaks = Text::tr("Speaks for a max of %1").arg(max);
-    }
+    const QString speaks = reading.kind == ReadingKind::missed
+        ? Text::tr("Speaks for a max of at most %1")
+        : reading.kind == ReadingKind::unrated ? Text::tr("Speaks for a max of at least %1")
+                                               : Text::tr("Speaks for a max of %1");
     return QStringList{dayWords(reading.day), variation.name,
-        doneWords(session.sets[size_t(reading.set)], unit), speaks}
+        doneWords(session.sets[size_t(reading.set)], unit), speaks.arg(amount(reading.value, unit))}
         .join(u'\n');
 }
 

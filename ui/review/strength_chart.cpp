@@ -2,7 +2,6 @@
 
 #include "ui/charts/thin.h"
 #include "ui/look/colours.h"
-#include "ui/look/metrics.h"
 #include "ui/review/review_words.h"
 
 #include <QAreaSeries>
@@ -13,55 +12,24 @@
 namespace ui {
 
 namespace {
-
 constexpr double kMarkCell = 3.0; ///< marks in one cell hide each other, px
-
-const core::Variation *variationOf(const std::vector<core::Variation> &all, core::VariationId id)
-{
-    const auto it =
-        std::find_if(all.begin(), all.end(), [id](const auto &v) { return v.id == id; });
-    return it == all.end() ? nullptr : &*it;
-}
-
 } // namespace
 
 MarkShape shapeOf(ReadingKind kind)
 {
-    switch (kind) {
-    case ReadingKind::soft:
-        return MarkShape::ring;
-    case ReadingKind::sinking:
-        return MarkShape::triangle;
-    case ReadingKind::both:
-        return MarkShape::diamond;
-    case ReadingKind::unrated:
-        return MarkShape::caret;
-    case ReadingKind::missed:
-        return MarkShape::cross;
-    case ReadingKind::competition:
-        break;
-    }
-    return MarkShape::dot;
+    constexpr MarkShape kInOrder[] = {MarkShape::dot, MarkShape::ring, MarkShape::triangle,
+        MarkShape::diamond, MarkShape::caret, MarkShape::cross};
+    static_assert(std::size(kInOrder) == kReadingKinds);
+    return kInOrder[size_t(kind)];
 }
 
 QColor colourOf(ReadingKind kind, const QPalette &palette)
 {
     const Colours &look = colours(palette);
-    switch (kind) {
-    case ReadingKind::soft:
-        return look.softTouch;
-    case ReadingKind::sinking:
-        return look.sinkingTouch;
-    case ReadingKind::both:
-        return look.bothTouches;
-    case ReadingKind::missed:
-        return look.chartMissed;
-    case ReadingKind::competition:
-        return look.text;
-    case ReadingKind::unrated:
-        break;
-    }
-    return look.chartReading;
+    const QColor inOrder[] = {look.text, look.softTouch, look.sinkingTouch, look.bothTouches,
+        look.chartReading, look.chartMissed};
+    static_assert(std::size(inOrder) == kReadingKinds);
+    return inOrder[size_t(kind)];
 }
 
 StrengthChart::StrengthChart(TimeWindow &window, QWidget *parent)
@@ -164,7 +132,7 @@ QString StrengthChart::wordsOf(const Stop &stop) const
     const ReadingPoint &reading = m_content.series.readings[size_t(stop.index)];
     const core::LoggedSession &session = m_content.sessions[size_t(reading.session)];
     const core::Variation *variation =
-        variationOf(m_content.variations, session.sets[size_t(reading.set)].variation);
+        core::find(m_content.variations, session.sets[size_t(reading.set)].variation);
     return variation ? valueWords(reading, session, *variation, m_content.unit) : QString();
 }
 

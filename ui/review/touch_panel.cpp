@@ -5,9 +5,7 @@
 #include "ui/look/form_parts.h"
 #include "ui/look/text.h"
 
-#include <QLabel>
 #include <QPushButton>
-#include <QVBoxLayout>
 #include <algorithm>
 
 namespace ui {
@@ -48,18 +46,13 @@ QStringList holdLines(const core::Lifter &lifter, const core::LiftEstimate &lift
 
 TouchPanel::TouchPanel(QWidget *parent)
     : QWidget(parent)
-    , m_holds(plainWords())
+    , m_holds(named("holds", plainWords()))
     , m_why(plainWords())
-    , m_confirm(new QPushButton)
+    , m_confirm(named("confirmTouch", new QPushButton))
 {
-    m_holds->setObjectName(QStringLiteral("holds"));
-    m_confirm->setObjectName(QStringLiteral("confirmTouch"));
-    auto *down = new QVBoxLayout(this);
-    down->setContentsMargins(0, 0, 0, 0);
-    down->addWidget(heading(tr("Touch on the chest")));
-    down->addWidget(m_holds);
-    down->addWidget(m_why);
-    down->addWidget(m_confirm, 0, Qt::AlignLeft);
+    fill(this,
+        columnLayout(
+            {heading(tr("Touch on the chest")), m_holds, m_why, {m_confirm, 0, Qt::AlignLeft}}));
     connect(m_confirm, &QPushButton::clicked, this, [this] { Q_EMIT confirmed(m_suggested); });
 }
 

@@ -1,22 +1,16 @@
 #pragma once
 
 #include "core/domain/roster_change.h"
-#include "core/domain/storage_error.h"
 #include "core/domain/variation.h"
 #include "core/loads/lift_estimate.h"
+#include "ui/roster/roster_work.h"
 
-#include <QFutureWatcher>
-#include <QObject>
 #include <QSet>
 #include <QTimer>
 #include <map>
 #include <memory>
-#include <optional>
-#include <stop_token>
 
 namespace ui {
-
-class OpenRoster;
 
 /// Estimates of every lifter and lift, read and fitted off the screen's thread, and dropped when
 /// the log has moved on meanwhile. The last good ones stay visible until the new ones are there.
@@ -33,45 +27,38 @@ public:
         std::map<std::pair<core::LifterId, core::Lift>, std::shared_ptr<const core::LiftEstimate>>;
 
     explicit Estimates(OpenRoster &roster, QObject *parent = nullptr);
-    ~Estimates() override;
 
     /// Null before the first fit, and for a lifter who is not in the roster. Valid until changed().
     [[nodiscard]] const core::LiftEstimate *of(core::LifterId lifter, core::Lift lift) const;
     [[nodiscard]] const Fits &all() const { return m_fits; }
-    [[nodiscard]] bool isBusy() const;
+    [[nodiscard]] bool isBusy() const { return m_whole.isRunning() || m_some.isRunning(); }
 
 Q_SIGNALS:
     /// A fit of these lifters has ended; ask again for what is shown of them.
     void changed(const QSet<core::LifterId> &lifters);
     /// The fit was of the whole roster; changed() has been emitted.
     void rosterFitted();
-    void busyChanged(bool busy);
 
 private:
     struct Fitted
     {
         Fits fits;
         core::LearntLifts learnt; ///< of the whole roster; else empty
-        std::optional<core::StorageError> trouble;
     };
 
-    /// What `fit` makes of the stored roster, on another thread. Fit: RosterReader & -> Fitted.
-    template <class Fit> [[nodiscard]] QFuture<Fitted> inBackground(Fit fit) const;
     void follow(const core::RosterChange &change);
     void fitRoster();
-    void takeRoster();
+    void takeRoster(std::optional<Fitted> fitted);
     void fitChanged();
-    void takeChanged();
+    void takeChanged(std::optional<Fitted> fitted);
 
     OpenRoster &m_roster;
-    QFutureWatcher<Fitted> m_whole;
-    QFutureWatcher<Fitted> m_some;
     QTimer m_quiet;
-    std::stop_source m_stop; ///< of a fit whose roster is being closed
     Fits m_fits;
     core::LearntLifts m_learnt;
     QSet<core::LifterId> m_changed; ///< whose log no fit has seen yet
-    bool m_stale = false;           ///< the roster changed while a fit of it was running
+    RosterWork<Fitted> m_some;
+    RosterWork<Fitted> m_whole; ///< ends first, since it can be stopped half way
 };
 
 } // namespace ui

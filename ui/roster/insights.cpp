@@ -2,9 +2,7 @@
 
 #include "core/advice/readiness_advice.h"
 #include "core/review/touch_review.h"
-#include "ui/roster/open_roster.h"
 
-#include <QtConcurrent/QtConcurrentRun>
 #include <chrono>
 
 namespace ui {
@@ -19,22 +17,18 @@ Insights::Insights(OpenRoster &roster, Estimates &estimates, QObject *parent)
     , m_roster(roster)
     , m_estimates(estimates)
     , m_found{strength::learnTouch({}), {}, {}}
+    , m_work(
+          roster, [this](std::optional<Found> found) { take(std::move(found)); },
+          tr("What the roster says of touch, readiness and carry-over could not be worked out."))
 {
     m_quiet.setSingleShot(true);
     m_quiet.setInterval(kQuiet);
     connect(&m_quiet, &QTimer::timeout, this, &Insights::work);
-    connect(&m_watcher, &QFutureWatcherBase::finished, this, &Insights::take);
     connect(&estimates, &Estimates::rosterFitted, this, &Insights::work);
     connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
         if (change.has<core::CheckIn>())
             m_quiet.start();
     });
-}
-
-Insights::~Insights()
-{
-    m_stop.request_stop();
-    m_watcher.waitForFinished();
 }
 
 const strength::ReadinessEffect *Insights::readiness(core::LifterId lifter) const
@@ -43,11 +37,11 @@ const strength::ReadinessEffect *Insights::readiness(core::LifterId lifter) cons
     return it == m_found.readiness.end() ? nullptr : &it->second;
 }
 
-Insights::Found Insights::find(const core::RosterStore::ReaderSource &readers,
+Insights::Found Insights::find(const core::RosterReader &reader,
     const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits,
     const std::stop_token &stop)
-try {
-    const std::vector<core::CheckIn> checkIns = readers()->checkIns();
+{
+    const std::vector<core::CheckIn> checkIns = reader.checkIns();
     std::vector<core::LifterId> ids;
     std::vector<std::vector<strength::TouchReading>> touch;
     std::vector<std::vector<strength::ReadinessReading>> readiness;
@@ -73,37 +67,21 @@ try {
     for (size_t i = 0; i < ids.size(); ++i)
         found.readiness.emplace(ids[i], effects[i]);
     return found;
-} catch (const core::StorageError &trouble) {
-    return {{}, {}, {}, trouble};
-} catch (const std::exception &e) {
-    return {{}, {}, {},
-        core::StorageError(
-            Insights::tr(
-                "What the roster says of touch, readiness and carry-over could not be worked out."),
-            QString::fromUtf8(e.what()))};
 }
 
 void Insights::work()
 {
     m_quiet.stop();
-    m_stale = m_watcher.isRunning();
-    if (!m_stale)
-        m_watcher.setFuture(QtConcurrent::run(&Insights::find, m_roster.readers(),
-            m_roster.lifters(), m_estimates.all(), m_stop.get_token()));
+    m_work.startNext(
+        [lifters = m_roster.lifters(), fits = m_estimates.all()](const core::RosterReader &reader,
+            const core::Watch &watch) { return find(reader, lifters, fits, watch.stop); });
 }
 
-void Insights::take()
+void Insights::take(std::optional<Found> found)
 {
     m_first = false;
-    if (m_stale) {
-        work();
-        return;
-    }
-    Found found = m_watcher.result();
-    if (found.trouble)
-        m_roster.tell(*found.trouble);
-    else
-        m_found = std::move(found);
+    if (found)
+        m_found = std::move(*found);
     Q_EMIT changed();
 }
 

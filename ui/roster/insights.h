@@ -1,22 +1,11 @@
 #pragma once
 
-#include "core/domain/storage_error.h"
 #include "core/review/carry_over_review.h"
-#include "core/storage/roster_store.h"
 #include "core/strength/readiness_effect.h"
 #include "core/strength/touch_hold.h"
 #include "ui/roster/estimates.h"
 
-#include <QFutureWatcher>
-#include <QObject>
-#include <QTimer>
-#include <map>
-#include <optional>
-#include <stop_token>
-
 namespace ui {
-
-class OpenRoster;
 
 /// What the roster as a whole says of the bench press beside the estimates: touch, readiness and
 /// what carried over. Worked out off the screen's thread after each fit of the roster, and when the
@@ -27,7 +16,6 @@ class Insights : public QObject
 
 public:
     Insights(OpenRoster &roster, Estimates &estimates, QObject *parent = nullptr);
-    ~Insights() override;
 
     /// Before the first result that of a roster without scores.
     [[nodiscard]] const strength::TouchRoster &touch() const { return m_found.touch; }
@@ -37,7 +25,7 @@ public:
     {
         return m_found.carriedOver;
     }
-    [[nodiscard]] bool isBusy() const { return m_watcher.isRunning() || m_first; }
+    [[nodiscard]] bool isBusy() const { return m_work.isRunning() || m_first; }
 
 Q_SIGNALS:
     /// What is said of the roster as a whole has moved, and so of everybody in it.
@@ -49,23 +37,20 @@ private:
         strength::TouchRoster touch;
         std::map<core::LifterId, strength::ReadinessEffect> readiness;
         std::vector<core::CarryOverRow> carriedOver;
-        std::optional<core::StorageError> trouble = {};
     };
 
-    [[nodiscard]] static Found find(const core::RosterStore::ReaderSource &readers,
+    [[nodiscard]] static Found find(const core::RosterReader &reader,
         const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits,
         const std::stop_token &stop);
     void work();
-    void take();
+    void take(std::optional<Found> found);
 
     OpenRoster &m_roster;
     Estimates &m_estimates;
-    QFutureWatcher<Found> m_watcher;
     QTimer m_quiet;
-    std::stop_source m_stop; ///< of work whose roster is being closed
     Found m_found;
     bool m_first = true;
-    bool m_stale = false; ///< a fit ended while this was running
+    RosterWork<Found> m_work;
 };
 
 } // namespace ui

@@ -14,6 +14,7 @@ namespace ui {
 
 /// Long work on the stored roster for a page or dialog: on another thread, with a reader of its
 /// own. One piece at a time: the next one stops what runs, and so does the end of this object.
+/// Whatever the work throws is told as a StorageError.
 template <class Result> class RosterWork
 {
 public:
@@ -22,9 +23,13 @@ public:
     using Done = std::function<void(std::optional<Result>)>;
 
     /// @param done  called on the screen's thread with what the work has given
-    RosterWork(OpenRoster &roster, Done done)
+    /// @param unforeseen  for the coach, where the work fails and not for the disk
+    RosterWork(OpenRoster &roster, Done done,
+        const QString &unforeseen = OpenRoster::tr(
+            "This could not be worked out. The details tell what went wrong."))
         : m_roster(roster)
         , m_done(std::move(done))
+        , m_unforeseen(unforeseen)
     {
         QObject::connect(&m_watcher, &QFutureWatcherBase::finished, &m_watcher, [this] { tell(); });
     }
@@ -36,9 +41,9 @@ public:
     {
         stop();
         m_stop = {};
-        m_watcher.setFuture(
-            QtConcurrent::run([work = std::move(work), readers = m_roster.readers(),
-                                  stop = m_stop.get_token()](QPromise<Outcome> &promise) {
+        m_watcher.setFuture(QtConcurrent::run(
+            [work = std::move(work), readers = m_roster.readers(), unforeseen = m_unforeseen,
+                stop = m_stop.get_token()](QPromise<Outcome> &promise) {
                 promise.setProgressRange(0, 100);
                 const core::Watch watch{stop,
                     [&promise](double share) { promise.setProgressValue(int(100.0 * share)); }};
@@ -46,8 +51,30 @@ public:
                     promise.addResult(Outcome(work(*readers(), watch)));
                 } catch (const core::StorageError &trouble) {
                     promise.addResult(Outcome(trouble));
+                } catch (const std::exception &e) {
+                    promise.addResult(
+                        Outcome(core::StorageError(unforeseen, QString::fromUtf8(e.what()))));
                 }
             }));
+    }
+
+    /// As start(), but what runs is given up and may take its time to end; the last one begins
+    /// then.
+    void startNext(Work work)
+    {
+        if (!isRunning()) {
+            start(std::move(work));
+            return;
+        }
+        giveUp();
+        m_next = std::move(work);
+    }
+
+    /// Asks what runs to end; nothing is told of it.
+    void giveUp()
+    {
+        m_isGivenUp = isRunning();
+        askToStop();
     }
 
     /// Asks the work to end; what it gives is told all the same.
@@ -59,6 +86,8 @@ public:
         askToStop();
         m_watcher.waitForFinished();
         m_watcher.setFuture({});
+        m_isGivenUp = false;
+        m_next = {};
     }
 
     [[nodiscard]] bool isRunning() const { return m_watcher.isRunning(); }
@@ -74,6 +103,11 @@ private:
             return;
         Outcome outcome = m_watcher.future().takeResult();
         m_watcher.setFuture({}); // one whose result was taken never counts as finished
+        if (std::exchange(m_isGivenUp, false)) {
+            if (Work next = std::exchange(m_next, {}))
+                start(std::move(next));
+            return;
+        }
         if (auto *result = std::get_if<Result>(&outcome)) {
             m_done(std::move(*result));
         } else {
@@ -84,6 +118,9 @@ private:
 
     OpenRoster &m_roster;
     Done m_done;
+    QString m_unforeseen;
+    Work m_next; ///< begins when what was given up has ended
+    bool m_isGivenUp = false;
     std::stop_source m_stop;
     QFutureWatcher<Outcome> m_watcher;
 };

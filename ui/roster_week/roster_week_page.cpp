@@ -1,6 +1,6 @@
 #include "ui/roster_week/roster_week_page.h"
 
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/week_header.h"
 #include "ui/roster/selection.h"
 #include "ui/roster_week/cell_delegate.h"
@@ -10,9 +10,7 @@
 #include <QGuiApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QTableView>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -45,15 +43,11 @@ RosterWeekPage::RosterWeekPage(
     m_table->installEventFilter(this);
     setFocusProxy(m_table);
 
-    auto *help = new QLabel(tr(
+    QLabel *help = plainWords(tr(
         "Typing or Enter changes a day: a line a card, such as \"Feet-up bench: 3x6 @7.5\". "
         "Copy and paste carry a day to another lifter; loads follow each lifter's own estimate."));
-    help->setWordWrap(true);
-    auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins(space::gap, space::gap, space::gap, space::gap);
-    layout->addWidget(m_header);
-    layout->addWidget(help);
-    layout->addWidget(m_table, 1);
+    fill(this, columnLayout({m_header, help, {m_table, 1}}),
+        {space::gap, space::gap, space::gap, space::gap});
 
     connect(m_header, &WeekHeader::weekWanted, &selection, &Selection::setWeekOf);
     connect(&selection, &Selection::weekChanged, this, &RosterWeekPage::showWeek);

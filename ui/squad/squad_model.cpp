@@ -12,51 +12,97 @@ constexpr int kMeetSoonDays = 56;
 /// From these points on a lifter needs the coach (common practice, no source).
 constexpr double kNeedsAttention = 10.0;
 
+using core::SquadRow;
+using core::Unit;
+
 /// A dash where there is nothing.
 QString none()
 {
     return QString(QChar(0x2013));
 }
 
-QVariant sortValue(const core::SquadRow &row, int column)
+template <class Value> QVariant orNothing(const std::optional<Value> &value)
 {
-    const auto number = [](const auto &value) {
-        return value ? QVariant(double(*value)) : QVariant();
-    };
-    switch (column) {
-    case SquadModel::lifterColumn:
-        return row.name;
-    case SquadModel::attentionColumn:
-        return row.attention;
-    case SquadModel::trendColumn:
-        return number(row.fourWeekChange);
-    case SquadModel::maxColumn:
-        return row.max ? QVariant(row.max->kg) : QVariant();
-    case SquadModel::lastColumn:
-        return row.lastSession ? QVariant(*row.lastSession) : QVariant();
-    case SquadModel::plannedColumn:
-        return row.plannedWeeks;
-    case SquadModel::missedColumn:
-        return row.missed;
-    case SquadModel::painColumn:
-        return row.pain ? 1 : 0;
-    case SquadModel::readinessColumn:
-        return number(row.readiness);
-    case SquadModel::meetColumn:
-        return number(row.daysToMeet);
-    case SquadModel::surpriseColumn:
-        return row.surprise ? QVariant(std::abs(row.surprise->sd)) : QVariant();
-    default:
-        return {};
-    }
+    return value ? QVariant(*value) : QVariant();
 }
 
-bool isNumeric(int column)
+struct ColumnLook
 {
-    return column == SquadModel::maxColumn || column == SquadModel::plannedColumn
-        || column == SquadModel::missedColumn || column == SquadModel::readinessColumn
-        || column == SquadModel::meetColumn;
-}
+    const char *title;
+    const char *tip;
+    bool isNumeric;
+    QString (*words)(const SquadRow &row, Unit unit);
+    QVariant (*sortValue)(const SquadRow &row);
+};
+
+/// In the order of SquadModel::Column.
+const ColumnLook kLooks[SquadModel::columns] = {
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Lifter"), nullptr, false,
+        [](const SquadRow &row, Unit) { return row.name; },
+        [](const SquadRow &row) { return QVariant(row.name); }},
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Look here because"),
+        QT_TRANSLATE_NOOP("ui::SquadModel",
+            "Ordered by points: pain 100; low readiness 25; each missed day 10, up to 40; "
+            "nothing planned 20; ten days without a session 15; a falling max up to 40; a "
+            "meet within four weeks 10 to 24; a set far from its forecast up to 15; sets "
+            "that disagree 6. They order the table and mean nothing else."),
+        false,
+        [](const SquadRow &row, Unit) {
+            return row.terms.empty() ? SquadModel::tr("Nothing stands out.")
+                                     : row.terms.front().words;
+        },
+        [](const SquadRow &row) { return QVariant(row.attention); }},
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Bench, 12 weeks"),
+        QT_TRANSLATE_NOOP("ui::SquadModel",
+            "Estimated max, twelve weeks as a line, the change of the last four in words."),
+        false, [](const SquadRow &row, Unit) { return row.trendWords; },
+        [](const SquadRow &row) { return orNothing(row.fourWeekChange); }},
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Est. max"), nullptr, true,
+        [](const SquadRow &row, Unit unit) {
+            return row.max ? core::formatLoad(row.max->kg, unit, 1) : none();
+        },
+        [](const SquadRow &row) { return row.max ? QVariant(row.max->kg) : QVariant(); }},
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Trained"), nullptr, false,
+        [](const SquadRow &row, Unit) {
+            return row.lastSession ? QLocale().toString(*row.lastSession, QStringLiteral("d MMM"))
+                                   : none();
+        },
+        [](const SquadRow &row) { return orNothing(row.lastSession); }},
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Planned"), nullptr, true,
+        [](const SquadRow &row, Unit) {
+            return SquadModel::tr("%n wk", nullptr, row.plannedWeeks);
+        },
+        [](const SquadRow &row) { return QVariant(row.plannedWeeks); }},
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Missed"), nullptr, true,
+        [](const SquadRow &row, Unit) { return QLocale().toString(row.missed); },
+        [](const SquadRow &row) { return QVariant(row.missed); }},
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Pain"), nullptr, false,
+        [](const SquadRow &row, Unit) {
+            return !row.pain     ? none()
+                : row.pain->area ? core::words(*row.pain->area)
+                                 : row.pain->words;
+        },
+        [](const SquadRow &row) { return QVariant(row.pain ? 1 : 0); }},
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Ready"), nullptr, true,
+        [](const SquadRow &row, Unit) {
+            return row.readiness ? QLocale().toString(*row.readiness, 'f', 1) : none();
+        },
+        [](const SquadRow &row) { return orNothing(row.readiness); }},
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Meet in"), nullptr, true,
+        [](const SquadRow &row, Unit) {
+            return row.daysToMeet ? SquadModel::tr("%n d", nullptr, *row.daysToMeet) : none();
+        },
+        [](const SquadRow &row) { return orNothing(row.daysToMeet); }},
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Biggest surprise"), nullptr, false,
+        [](const SquadRow &row, Unit) {
+            return !row.surprise       ? none()
+                : row.surprise->sd > 0 ? SquadModel::tr("better: %1").arg(row.surprise->done)
+                                       : SquadModel::tr("worse: %1").arg(row.surprise->done);
+        },
+        [](const SquadRow &row) {
+            return row.surprise ? QVariant(std::abs(row.surprise->sd)) : QVariant();
+        }},
+};
 
 } // namespace
 
@@ -80,59 +126,23 @@ int SquadModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : columns;
 }
 
-QString SquadModel::words(const core::SquadRow &row, int column) const
-{
-    const QLocale locale;
-    switch (column) {
-    case lifterColumn:
-        return row.name;
-    case attentionColumn:
-        return row.terms.empty() ? tr("Nothing stands out.") : row.terms.front().words;
-    case trendColumn:
-        return row.trendWords;
-    case maxColumn: {
-        const auto unit = m_units.find(row.lifter);
-        return row.max ? core::formatLoad(
-                   row.max->kg, unit == m_units.end() ? core::Unit::kilogram : unit->second, 1)
-                       : none();
-    }
-    case lastColumn:
-        return row.lastSession ? locale.toString(*row.lastSession, QStringLiteral("d MMM"))
-                               : none();
-    case plannedColumn:
-        return tr("%n wk", nullptr, row.plannedWeeks);
-    case missedColumn:
-        return locale.toString(row.missed);
-    case painColumn:
-        return !row.pain ? none() : row.pain->area ? core::words(*row.pain->area) : row.pain->words;
-    case readinessColumn:
-        return row.readiness ? locale.toString(*row.readiness, 'f', 1) : none();
-    case meetColumn:
-        return row.daysToMeet ? tr("%n d", nullptr, *row.daysToMeet) : none();
-    case surpriseColumn:
-        return !row.surprise       ? none()
-            : row.surprise->sd > 0 ? tr("better: %1").arg(row.surprise->done)
-                                   : tr("worse: %1").arg(row.surprise->done);
-    default:
-        return {};
-    }
-}
-
 QVariant SquadModel::data(const QModelIndex &index, int role) const
 {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid))
         return {};
     const core::SquadRow &row = m_rows[size_t(index.row())];
+    const ColumnLook &look = kLooks[size_t(index.column())];
     switch (role) {
-    case Qt::DisplayRole:
-        return words(row, index.column());
+    case Qt::DisplayRole: {
+        const auto unit = m_units.find(row.lifter);
+        return look.words(row, unit == m_units.end() ? core::Unit::kilogram : unit->second);
+    }
     case Qt::ToolTipRole:
         return index.column() == surpriseColumn && row.surprise ? row.surprise->words : row.why();
     case Qt::TextAlignmentRole:
-        return QVariant(
-            (isNumeric(index.column()) ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+        return headerData(index.column(), Qt::Horizontal, role);
     case SortRole:
-        return sortValue(row, index.column());
+        return look.sortValue(row);
     case TrendRole:
         return QVariant::fromValue(QList<double>(row.trendKg.begin(), row.trendKg.end()));
     default:
@@ -142,42 +152,16 @@ QVariant SquadModel::data(const QModelIndex &index, int role) const
 
 QVariant SquadModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
-    if (orientation != Qt::Horizontal)
+    if (orientation != Qt::Horizontal || section < 0 || section >= columns)
         return {};
-    if (role == Qt::TextAlignmentRole)
-        return QVariant((isNumeric(section) ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
-    if (role == Qt::ToolTipRole && section == attentionColumn)
-        return tr("Ordered by points: pain 100; low readiness 25; each missed day 10, up to 40; "
-                  "nothing planned 20; ten days without a session 15; a falling max up to 40; a "
-                  "meet within four weeks 10 to 24; a set far from its forecast up to 15; sets "
-                  "that disagree 6. They order the table and mean nothing else.");
-    if (role == Qt::ToolTipRole && section == trendColumn)
-        return tr("Estimated max, twelve weeks as a line, the change of the last four in words.");
-    if (role != Qt::DisplayRole)
-        return {};
-    switch (section) {
-    case lifterColumn:
-        return tr("Lifter");
-    case attentionColumn:
-        return tr("Look here because");
-    case trendColumn:
-        return tr("Bench, 12 weeks");
-    case maxColumn:
-        return tr("Est. max");
-    case lastColumn:
-        return tr("Trained");
-    case plannedColumn:
-        return tr("Planned");
-    case missedColumn:
-        return tr("Missed");
-    case painColumn:
-        return tr("Pain");
-    case readinessColumn:
-        return tr("Ready");
-    case meetColumn:
-        return tr("Meet in");
-    case surpriseColumn:
-        return tr("Biggest surprise");
+    const ColumnLook &look = kLooks[size_t(section)];
+    switch (role) {
+    case Qt::DisplayRole:
+        return tr(look.title);
+    case Qt::ToolTipRole:
+        return look.tip ? tr(look.tip) : QVariant();
+    case Qt::TextAlignmentRole:
+        return QVariant((look.isNumeric ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     default:
         return {};
     }

@@ -42,8 +42,6 @@ public:
         int section, Qt::Orientation orientation, int role) const override;
 
 private:
-    [[nodiscard]] QString words(const core::SquadRow &row, int column) const;
-
     std::vector<core::SquadRow> m_rows;
     std::map<core::LifterId, core::Unit> m_units;
 };

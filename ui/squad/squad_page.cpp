@@ -1,16 +1,14 @@
 #include "ui/squad/squad_page.h"
 
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/squad/spark_line.h"
 #include "ui/squad/squad_model.h"
 
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QTableView>
 
@@ -34,19 +32,13 @@ SquadPage::SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent)
     , m_filter(new SquadFilter(this))
     , m_table(new QTableView(this))
     , m_count(new QLabel(this))
-    , m_why(new QLabel(this))
+    , m_why(named("squadWhy", plainWords()))
 {
     m_filter->setSourceModel(m_model);
-    auto *down = new QVBoxLayout(this);
-    down->setContentsMargins(space::group, space::gap, space::group, space::gap);
-    down->addWidget(makeTopBar());
-    makeTable();
-    down->addWidget(m_table, 1);
-    m_why->setWordWrap(true);
-    m_why->setTextFormat(Qt::PlainText);
-    m_why->setObjectName(QStringLiteral("squadWhy"));
     m_why->setMinimumHeight(space::field);
-    down->addWidget(m_why);
+    makeTable();
+    fill(this, columnLayout({makeTopBar(), {m_table, 1}, m_why}),
+        {space::group, space::gap, space::group, space::gap});
 
     connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
         if (change.has<core::Lifter, core::Variation, core::Card, core::CheckIn>())
@@ -57,21 +49,13 @@ SquadPage::SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent)
 
 QWidget *SquadPage::makeTopBar()
 {
-    auto *bar = new QWidget(this);
-    auto *across = new QHBoxLayout(bar);
-    across->setContentsMargins({});
-    auto *query = new QLineEdit(bar);
-    query->setPlaceholderText(tr("Find a lifter"));
-    query->setAccessibleName(tr("Find a lifter"));
-    query->setClearButtonEnabled(true);
-    query->setObjectName(QStringLiteral("squadQuery"));
+    QLineEdit *query = named("squadQuery", searchField(tr("Find a lifter")));
     query->setMaximumWidth(kQueryWidth);
     connect(query, &QLineEdit::textChanged, this, [this](const QString &text) {
         m_filter->setQuery(text);
         showCount();
     });
-    auto *show = new QComboBox(bar);
-    show->setObjectName(QStringLiteral("squadShow"));
+    auto *show = named("squadShow", new QComboBox);
     show->setAccessibleName(tr("Show"));
     show->addItems({tr("All lifters"), tr("Who needs attention"), tr("With pain"),
         tr("Nothing planned this week"), tr("Meet within 8 weeks")});
@@ -79,11 +63,7 @@ QWidget *SquadPage::makeTopBar()
         m_filter->setShow(SquadFilter::Show(index));
         showCount();
     });
-    across->addWidget(query);
-    across->addWidget(show);
-    across->addWidget(m_count);
-    across->addStretch(1);
-    return bar;
+    return boxed(rowLayout({query, show, m_count, Stretch{1}}));
 }
 
 void SquadPage::makeTable()
@@ -91,13 +71,9 @@ void SquadPage::makeTable()
     m_table->setModel(m_filter);
     m_table->setItemDelegateForColumn(SquadModel::trendColumn, new SparkDelegate(m_table));
     m_table->setAccessibleName(tr("Squad"));
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setTabKeyNavigation(false);
+    setUpForReading(*m_table);
     m_table->setShowGrid(false);
     m_table->setWordWrap(false);
-    m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(space::field);
     m_table->setSortingEnabled(true);
     m_table->sortByColumn(SquadModel::attentionColumn, Qt::DescendingOrder);

@@ -5,6 +5,7 @@
 #include "core/storage/roster_file.h"
 #include "ui/catalogue/catalogue_dialog.h"
 #include "ui/lifters/lifter_list_panel.h"
+#include "ui/look/form_parts.h"
 #include "ui/look/theme.h"
 #include "ui/returns/return_files.h"
 #include "ui/window/help.h"
@@ -26,7 +27,6 @@
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QStyle>
-#include <QVBoxLayout>
 #include <algorithm>
 
 namespace ui {
@@ -73,13 +73,7 @@ MainWindow::MainWindow(Theme &theme, QWidget *parent)
 {
     m_rosterActions->setExclusionPolicy(QActionGroup::ExclusionPolicy::None);
     m_stack->addWidget(m_start);
-    auto *middle = new QWidget;
-    auto *column = new QVBoxLayout(middle);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addWidget(m_message);
-    column->addWidget(m_stack, 1);
-    setCentralWidget(middle);
+    setCentralWidget(boxed(columnLayout({m_message, {m_stack, 1}}, 0)));
     setAcceptDrops(true);
 
     buildFileMenu();

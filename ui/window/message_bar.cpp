@@ -2,10 +2,9 @@
 
 #include "ui/look/colours.h"
 #include "ui/look/field_note.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QAccessible>
-#include <QHBoxLayout>
 #include <QMessageBox>
 #include <QPainter>
 #include <QPushButton>
@@ -14,21 +13,16 @@ namespace ui {
 
 MessageBar::MessageBar(QWidget *parent)
     : QWidget(parent)
-    , m_words(new FieldNote(FieldNote::Kind::problem))
+    , m_words(named("words", new FieldNote(FieldNote::Kind::problem)))
     , m_more(new QPushButton(tr("De&tails")))
 {
     setObjectName(QStringLiteral("messageBar"));
-    m_words->setObjectName(QStringLiteral("words"));
     m_words->setFont(font());
     m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    auto *close = new QPushButton(tr("Dis&miss"));
-    close->setObjectName(QStringLiteral("dismiss"));
+    auto *close = named("dismiss", new QPushButton(tr("Dis&miss")));
 
-    auto *row = new QHBoxLayout(this);
-    row->setContentsMargins(space::group, space::gap, space::group, space::gap);
-    row->addWidget(m_words, 1);
-    row->addWidget(m_more);
-    row->addWidget(close);
+    fill(this, rowLayout({{m_words, 1}, m_more, close}),
+        {space::group, space::gap, space::group, space::gap});
     connect(m_more, &QPushButton::clicked, this, &MessageBar::showDetail);
     connect(close, &QPushButton::clicked, this, &QWidget::hide);
     hide();

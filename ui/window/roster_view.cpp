@@ -8,7 +8,7 @@
 #include "ui/lifters/lifter_header.h"
 #include "ui/lifters/lifter_list_panel.h"
 #include "ui/log/log_page.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 #include "ui/print/plan_preview.h"
 #include "ui/returns/returns_dialog.h"
 #include "ui/review/carry_over_page.h"
@@ -17,14 +17,12 @@
 #include "ui/squad/squad_page.h"
 
 #include <QDialog>
-#include <QLabel>
 #include <QLocale>
 #include <QPushButton>
 #include <QSettings>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTabWidget>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -66,10 +64,6 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, QWidget *parent
             showReview();
     });
 
-    auto *lifter = new QWidget;
-    auto *column = new QVBoxLayout(lifter);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
     auto *header = new LifterHeader(m_roster, m_estimates, m_selection);
     // These are about all lifters: no single one stands above them.
     connect(m_pages, &QTabWidget::currentChanged, &m_roster, &OpenRoster::settle);
@@ -77,9 +71,7 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, QWidget *parent
         const QWidget *page = m_pages->currentWidget();
         header->setVisible(page != m_rosterWeek && page != m_squad && page != carryOver);
     });
-    column->addWidget(header);
-    column->addWidget(m_pages, 1);
-    m_right->addWidget(lifter);
+    m_right->addWidget(boxed(columnLayout({header, {m_pages, 1}}, 0)));
     m_right->addWidget(m_invitation);
 
     m_splitter->addWidget(m_lifters);
@@ -89,10 +81,7 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, QWidget *parent
     if (!m_splitter->restoreState(QSettings().value(kSplitterKey).toByteArray()))
         m_splitter->setSizes({kListWidth, 10 * kListWidth});
 
-    auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_splitter);
-
+    fill(this, columnLayout({m_splitter}));
     connect(m_board, &WeekBoardPage::said, this, &RosterView::said);
     connect(m_rosterWeek, &RosterWeekPage::said, this, &RosterView::said);
     connect(m_rosterWeek, &RosterWeekPage::lifterWanted, this, &RosterView::showWeekBoard);
@@ -184,39 +173,21 @@ void RosterView::printPlan()
 
 QWidget *RosterView::invitation()
 {
-    auto *title = new QLabel(tr("Whom do you coach?"));
-    title->setFont(ui::font(Type::title, font()));
-    auto *words = new QLabel(
+    QLabel *words = plainWords(
         tr("This roster shows no lifter yet. Add one with name and touch style; bar, plates and "
            "meet can follow later. Or import a training log, and its lifters come with it."));
-    words->setWordWrap(true);
-    auto *add = new QPushButton(tr("&Add a lifter…"));
-    add->setObjectName(QStringLiteral("inviteAdd"));
+    auto *add = named("inviteAdd", new QPushButton(tr("&Add a lifter…")));
     add->setDefault(true);
-    auto *import = new QPushButton(tr("&Import a log…"));
-    import->setObjectName(QStringLiteral("inviteImport"));
+    auto *import = named("inviteImport", new QPushButton(tr("&Import a log…")));
     connect(import, &QPushButton::clicked, this, [this] { importLog(); });
     connect(add, &QPushButton::clicked, m_lifters, &LifterListPanel::addLifter);
 
-    auto *buttons = new QHBoxLayout;
-    buttons->addWidget(add);
-    buttons->addWidget(import);
-    buttons->addStretch();
     auto *middle = new QWidget;
     middle->setFixedWidth(kTextWidth);
-    auto *column = new QVBoxLayout(middle);
-    column->addStretch(2);
-    column->addWidget(title);
-    column->addWidget(words);
-    column->addSpacing(space::gap);
-    column->addLayout(buttons);
-    column->addStretch(3);
-
+    middle->setLayout(columnLayout({Stretch{2}, label(Type::title, tr("Whom do you coach?")), words,
+        space::gap, rowLayout({add, import, Stretch{}}), Stretch{3}}));
     auto *page = new QWidget;
-    auto *layout = new QHBoxLayout(page);
-    layout->addStretch();
-    layout->addWidget(middle);
-    layout->addStretch();
+    page->setLayout(rowLayout({Stretch{}, middle, Stretch{}}));
     return page;
 }
 

@@ -1,14 +1,11 @@
 #include "ui/window/start_page.h"
 
-#include "ui/look/field_note.h"
-#include "ui/look/metrics.h"
+#include "ui/look/form_parts.h"
 
 #include <QCommandLinkButton>
 #include <QDir>
 #include <QFileInfo>
-#include <QLabel>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace ui {
 
@@ -21,42 +18,23 @@ StartPage::StartPage(QWidget *parent)
     , m_recent(new QWidget)
     , m_recentLayout(new QVBoxLayout(m_recent))
 {
-    auto *title = new QLabel(tr("Benchwright"));
-    title->setFont(ui::font(Type::title, font()));
-    auto *words = new QLabel(
+    QLabel *words = plainWords(
         tr("A roster holds your lifters, what they lifted and what you plan for them, in one file "
            "that you keep where you like. Begin with a new roster, add your lifters or import a "
            "training log, and the week board gives each planned set a load. Every change is saved "
            "at once and can be undone."));
-    words->setWordWrap(true);
 
-    auto *fresh = new QPushButton(tr("&New roster…"));
-    fresh->setObjectName(QStringLiteral("newRoster"));
+    auto *fresh = named("newRoster", new QPushButton(tr("&New roster…")));
     fresh->setDefault(true);
-    auto *open = new QPushButton(tr("&Open a roster…"));
-    open->setObjectName(QStringLiteral("openRoster"));
-    auto *buttons = new QHBoxLayout;
-    buttons->addWidget(fresh);
-    buttons->addWidget(open);
-    buttons->addStretch();
+    auto *open = named("openRoster", new QPushButton(tr("&Open a roster…")));
     m_recentLayout->setContentsMargins(0, space::group, 0, 0);
     m_recentLayout->setSpacing(space::hair);
 
-    auto *column = new QVBoxLayout;
-    column->addStretch(2);
-    column->addWidget(title);
-    column->addWidget(words);
-    column->addSpacing(space::gap);
-    column->addLayout(buttons);
-    column->addWidget(m_recent);
-    column->addStretch(3);
     auto *middle = new QWidget;
-    middle->setLayout(column);
     middle->setFixedWidth(kTextWidth);
-    auto *layout = new QHBoxLayout(this);
-    layout->addStretch();
-    layout->addWidget(middle);
-    layout->addStretch();
+    middle->setLayout(columnLayout({Stretch{2}, label(Type::title, tr("Benchwright")), words,
+        space::gap, rowLayout({fresh, open, Stretch{}}), m_recent, Stretch{3}}));
+    setLayout(rowLayout({Stretch{}, middle, Stretch{}}));
 
     connect(fresh, &QPushButton::clicked, this, &StartPage::newAskedFor);
     connect(open, &QPushButton::clicked, this, &StartPage::openAskedFor);
@@ -71,9 +49,7 @@ void StartPage::setRecent(const QStringList &paths)
     m_recent->setVisible(!paths.isEmpty());
     if (paths.isEmpty())
         return;
-    auto *heading = new QLabel(tr("Opened lately"));
-    heading->setFont(ui::font(Type::heading, font()));
-    m_recentLayout->addWidget(heading);
+    m_recentLayout->addWidget(label(Type::heading, tr("Opened lately")));
     for (const QString &path : paths) {
         const QFileInfo file(path);
         auto *link = new QCommandLinkButton(

@@ -39,6 +39,6 @@ TEST(BoardMenu, EachLineNamesTheKeyThatDoesTheSame)
             const auto byKey =
                 boardCommand(QKeyEvent(QEvent::KeyPress, keys.key(), keys.keyboardModifiers()));
             ASSERT_TRUE(byKey) << offer.words.toStdString();
-            EXPECT_EQ(byKey->index(), offer.command.index()) << offer.words.toStdString();
+            EXPECT_EQ(byKey->act, offer.act) << offer.words.toStdString();
         }
 }

@@ -105,6 +105,41 @@ TEST_F(RosterWorkTest, AfterItWasToldTheNextWorkCanStart)
     EXPECT_THAT(told, ElementsAre(4, 5));
 }
 
+TEST_F(RosterWorkTest, WhatIsGivenUpIsNotToldAndTheLastOneOfTheNextBeginsWhenItHasEnded)
+{
+    RosterWork<int> work(session, keep);
+    work.startNext(endless());
+    waitUntilItRuns();
+    for (const int result : {6, 7})
+        work.startNext(
+            [result](const core::RosterReader &, const core::Watch &) { return result; });
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !told.empty(); }, 10'000));
+    work.start(endless());
+    waitUntilItRuns();
+    work.giveUp();
+    ASSERT_TRUE(QTest::qWaitFor([&work] { return !work.isRunning(); }, 10'000));
+    QCoreApplication::processEvents();
+    EXPECT_THAT(told, ElementsAre(7));
+}
+
+TEST_F(RosterWorkTest, WhateverTheWorkThrowsIsToldWithItsText)
+{
+    RosterWork<int> work(session, keep, QStringLiteral("The log is odd."));
+    QString words, detail;
+    QObject::connect(
+        &session, &OpenRoster::failed, &session, [&](const QString &said, const QString &why) {
+            words = said;
+            detail = why;
+        });
+    work.start([](const core::RosterReader &, const core::Watch &) -> int {
+        throw std::invalid_argument("a load below zero");
+    });
+    ASSERT_TRUE(QTest::qWaitFor([&words] { return !words.isEmpty(); }, 10'000));
+    EXPECT_THAT(told, ElementsAre(std::nullopt));
+    EXPECT_EQ(words, QStringLiteral("The log is odd."));
+    EXPECT_EQ(detail, QStringLiteral("a load below zero"));
+}
+
 TEST_F(RosterWorkTest, AskedToStopItTellsWhatItHas)
 {
     RosterWork<int> work(session, keep);
