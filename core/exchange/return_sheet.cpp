@@ -229,7 +229,7 @@ private:
         const QString where = m_table.text(pain);
         if (where.isEmpty())
             return std::nullopt;
-        PainFlag flag{bodyAreaFromFileWord(where), m_table.text(painWords)};
+        PainFlag flag{fromFileWord<BodyArea>(where), m_table.text(painWords)};
         if (!flag.area && where != kElsewhere)
             complain(pain, Text::tr("The area of the pain is unknown."),
                 Text::tr("Ask the lifter where it hurts; a pain is never passed over."));

@@ -32,7 +32,7 @@ std::vector<CheckIn> read(Database &db, const QString &where, const QVariantList
         const QString area = rows.text();
         const QString words = rows.text();
         if (pain)
-            checkIn.pain = PainFlag{bodyAreaFromFileWord(area), words};
+            checkIn.pain = PainFlag{fromFileWord<BodyArea>(area), words};
         checkIn.note = rows.text();
         index.emplace(checkIn.id.value, checkIns.size() - 1);
     }
@@ -42,7 +42,7 @@ std::vector<CheckIn> read(Database &db, const QString &where, const QVariantList
         values);
     while (sore.next()) {
         CheckIn &checkIn = checkIns[index.at(sore.id())];
-        const std::optional<BodyArea> area = bodyAreaFromFileWord(sore.text());
+        const std::optional<BodyArea> area = fromFileWord<BodyArea>(sore.text());
         const int answer = sore.integer();
         if (area)
             checkIn.soreness.emplace(*area, answer);

@@ -65,11 +65,11 @@ std::vector<Lifter> LifterRepository::read(LifterId id)
         Lifter lifter;
         lifter.id = {rows.id()};
         lifter.name = rows.text();
-        lifter.sex = sexFromFileWord(rows.text()).value_or(Sex::unstated);
+        lifter.sex = fromFileWord<Sex>(rows.text()).value_or(Sex::unstated);
         lifter.birthYear = rows.maybeInteger();
         lifter.bodyweightKg = rows.maybeReal();
         lifter.unit = rows.text() == symbol(Unit::pound) ? Unit::pound : Unit::kilogram;
-        lifter.touchStyle = touchStyleFromFileWord(rows.text()).value_or(TouchStyle::undecided);
+        lifter.touchStyle = fromFileWord<TouchStyle>(rows.text()).value_or(TouchStyle::undecided);
         lifter.gripNote = rows.text();
         lifter.gear.barKg = rows.real();
         lifter.gear.collarsKg = rows.real();

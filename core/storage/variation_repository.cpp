@@ -21,9 +21,9 @@ std::vector<Variation> read(Rows rows)
         v.id = {rows.id()};
         v.code = rows.text();
         v.name = rows.text();
-        v.lift = liftFromFileWord(rows.text()).value_or(Lift::bench);
+        v.lift = fromFileWord<Lift>(rows.text()).value_or(Lift::bench);
         v.competition = rows.boolean();
-        v.serves = servesFromFileWord(rows.text()).value_or(Serves::both);
+        v.serves = fromFileWord<Serves>(rows.text()).value_or(Serves::both);
         v.stance = rows.text();
         v.purpose = rows.text();
         v.tempo.lowering = rows.integer();
@@ -35,7 +35,7 @@ std::vector<Variation> read(Rows rows)
         v.ratioSpread = rows.real();
         v.ratioSource = rows.text();
         v.repCost = rows.real();
-        v.fatigue = fatigueFromFileWord(rows.text()).value_or(Fatigue::moderate);
+        v.fatigue = fromFileWord<Fatigue>(rows.text()).value_or(Fatigue::moderate);
         v.spares = bodyAreasFromFileWords(rows.text()).value_or(std::vector<BodyArea>());
         v.whenToUse = rows.text();
         v.cautions = rows.text();

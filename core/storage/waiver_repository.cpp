@@ -17,10 +17,10 @@ std::vector<Waiver> read(Rows rows)
         Waiver waiver;
         waiver.id = {rows.id()};
         waiver.key.lifter = {rows.id()};
-        const std::optional<CheckRule> rule = checkRuleFromFileWord(rows.text());
+        const std::optional<CheckRule> rule = fromFileWord<CheckRule>(rows.text());
         waiver.key.card = {rows.id()};
         waiver.key.monday = rows.date();
-        waiver.key.lift = liftFromFileWord(rows.text()).value_or(Lift::bench);
+        waiver.key.lift = fromFileWord<Lift>(rows.text()).value_or(Lift::bench);
         waiver.measure = rows.real();
         waiver.note = rows.text();
         if (!rule)
