@@ -71,6 +71,9 @@ struct Variation
 
 /// Null where the catalogue has none.
 [[nodiscard]] const Variation *find(std::span<const Variation> catalogue, VariationId id);
+[[nodiscard]] const Variation *withCode(std::span<const Variation> catalogue, const QString &code);
+/// Name of the variation with the code; the code itself where there is none.
+[[nodiscard]] QString nameOf(std::span<const Variation> catalogue, const QString &code);
 /// The competition variation of a lift; null where the catalogue has none.
 [[nodiscard]] const Variation *competitionOf(std::span<const Variation> catalogue, Lift lift);
 
