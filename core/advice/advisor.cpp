@@ -62,8 +62,8 @@ Ranking rankVariations(const Slot &slot, const AdviceContext &context)
             [](double sum, const AdviceTerm &term) { return sum + term.points; });
         ranking.advice.push_back(std::move(advice));
     }
-    std::stable_sort(ranking.advice.begin(), ranking.advice.end(),
-        [](const Advice &a, const Advice &b) { return a.score > b.score; });
+    std::ranges::stable_sort(
+        ranking.advice, [](const Advice &a, const Advice &b) { return a.score > b.score; });
 
     const auto capAt = [&ranking](double rpe, const QString &why) {
         ranking.mostRpe = std::min(ranking.mostRpe.value_or(rpe), rpe);

@@ -3,6 +3,7 @@
 #include "core/domain/text.h"
 #include "core/domain/training_history.h"
 #include "core/domain/week.h"
+#include "core/loads/resolve.h"
 #include "core/notation/set_line.h"
 
 #include <algorithm>
@@ -20,10 +21,7 @@ constexpr double kGuessed = 0.5;
 
 int plannedSets(const Card &card)
 {
-    int sets = 0;
-    for (const SetLine &line : parseSetLines(card.setLine).lines)
-        sets += line.sets;
-    return sets;
+    return setCount(parseSetLines(card.setLine).lines);
 }
 
 bool isOfLift(const AdviceContext &context, VariationId id, Lift lift)
@@ -41,8 +39,8 @@ bool isHard(const SetEntry &set)
 /// logged was missed.
 bool isToCome(const AdviceContext &context, const Card &card)
 {
-    return std::none_of(context.sessions.begin(), context.sessions.end(),
-        [&card](const LoggedSession &s) { return s.day >= card.day; });
+    return std::ranges::none_of(
+        context.sessions, [&card](const LoggedSession &s) { return s.day >= card.day; });
 }
 
 int hardSetsOn(const AdviceContext &context, QDate day, Lift lift)
@@ -61,8 +59,8 @@ int hardSetsOn(const AdviceContext &context, QDate day, Lift lift)
 void addGuess(std::vector<Tiredness> &tired, const CheckIn *said, BodyArea area, const QString &why)
 {
     const bool isAnswered = said && said->soreness.contains(area);
-    const bool isKnown = std::any_of(
-        tired.begin(), tired.end(), [area](const Tiredness &t) { return t.area == area; });
+    const bool isKnown =
+        std::ranges::any_of(tired, [area](const Tiredness &t) { return t.area == area; });
     if (!isAnswered && !isKnown)
         tired.push_back({area, kGuessed, why});
 }
@@ -118,9 +116,9 @@ std::optional<int> Situation::daysSince(VariationId variation) const
 int Situation::usesInSixDays(VariationId variation) const
 {
     const auto days = m_daysAgo.find(variation);
-    return days == m_daysAgo.end() ? 0
-                                   : int(std::count_if(days->second.begin(), days->second.end(),
-                                       [](int ago) { return ago <= 6; }));
+    return days == m_daysAgo.end()
+        ? 0
+        : int(std::ranges::count_if(days->second, [](int ago) { return ago <= 6; }));
 }
 
 Situation situationOf(const Slot &slot, const AdviceContext &context)
@@ -155,7 +153,7 @@ Situation situationOf(const Slot &slot, const AdviceContext &context)
         if (isToCome(context, card))
             note(card.variation, card.day);
     for (auto &[variation, days] : now.m_daysAgo) {
-        std::sort(days.begin(), days.end());
+        std::ranges::sort(days);
         days.erase(std::unique(days.begin(), days.end()), days.end());
     }
     return now;
@@ -163,7 +161,7 @@ Situation situationOf(const Slot &slot, const AdviceContext &context)
 
 bool isNewToTheLog(const std::vector<LoggedSession> &sessions, QDate day)
 {
-    return std::none_of(sessions.begin(), sessions.end(), [day](const LoggedSession &session) {
+    return std::ranges::none_of(sessions, [day](const LoggedSession &session) {
         return session.day.daysTo(day) >= kNewToTheLogDays;
     });
 }

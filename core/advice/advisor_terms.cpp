@@ -84,8 +84,7 @@ void freshness(Terms &terms, const Candidate &candidate, const Situation &now)
     double spared = 0.0;
     double worked = 0.0;
     for (const Tiredness &tired : now.tired) {
-        const bool isSpared =
-            std::find(v.spares.begin(), v.spares.end(), tired.area) != v.spares.end();
+        const bool isSpared = std::ranges::find(v.spares, tired.area) != v.spares.end();
         if (!isSpared && !works(v, tired.area))
             continue;
         double &sum = isSpared ? spared : worked;
@@ -200,7 +199,7 @@ std::vector<AdviceTerm> termsFor(const Candidate &candidate, const Situation &no
     Terms terms;
     for (const auto rule : {touch, reps, freshness, fatigue, meet, lately, ownRatio})
         rule(terms, candidate, now);
-    std::stable_sort(terms.begin(), terms.end(), [](const AdviceTerm &a, const AdviceTerm &b) {
+    std::ranges::stable_sort(terms, [](const AdviceTerm &a, const AdviceTerm &b) {
         return std::abs(a.points) > std::abs(b.points);
     });
     return terms;

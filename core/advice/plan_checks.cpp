@@ -54,7 +54,7 @@ CheckedPlan checkedPlan(const PlanToCheck &plan)
         checked.cards.push_back({card, *variation, mondayOf(card.card.day)});
         checked.mondays.push_back(mondayOf(card.card.day));
     }
-    std::sort(checked.mondays.begin(), checked.mondays.end());
+    std::ranges::sort(checked.mondays);
     checked.mondays.erase(
         std::unique(checked.mondays.begin(), checked.mondays.end()), checked.mondays.end());
     return checked;
@@ -68,18 +68,18 @@ WeekLoad CheckedPlan::load(QDate monday, Lift lift) const
     return week == loads.end() ? WeekLoad{monday} : week->second;
 }
 
-Finding CheckedPlan::finding(
-    CheckRule rule, Severity severity, const CheckedCard &card, double measure) const
+Finding CheckedPlan::finding(CheckRule rule, Severity severity, const CheckedCard &card,
+    double measure, const QString &words, const QString &remedy) const
 {
     const FindingKey key{
         rule, plan.lifter.id, card.resolved.card.id, card.monday, card.variation.lift};
-    return {key, severity, {}, {}, measure, {}};
+    return {key, severity, words, remedy, measure, {}};
 }
 
-Finding CheckedPlan::finding(
-    CheckRule rule, Severity severity, QDate monday, Lift lift, double measure) const
+Finding CheckedPlan::finding(CheckRule rule, Severity severity, QDate monday, Lift lift,
+    double measure, const QString &words, const QString &remedy) const
 {
-    return {{rule, plan.lifter.id, {}, monday, lift}, severity, {}, {}, measure, {}};
+    return {{rule, plan.lifter.id, {}, monday, lift}, severity, words, remedy, measure, {}};
 }
 
 std::optional<double> shareOfMax(
@@ -104,9 +104,7 @@ const Variation *restVariation(
         return &variation;
     if (line.restCode.isEmpty())
         return competitionOf(catalogue, variation.lift);
-    const auto it = std::find_if(catalogue.begin(), catalogue.end(),
-        [&line](const Variation &v) { return v.code == line.restCode; });
-    return it == catalogue.end() ? nullptr : &*it;
+    return withCode(catalogue, line.restCode);
 }
 
 std::vector<Finding> checkPlan(const PlanToCheck &plan)

@@ -36,13 +36,12 @@ void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
     const PainFlag &flag = *said->pain;
     if (flag.area && !works(card.variation, *flag.area))
         return;
-    Finding finding = checked.finding(CheckRule::pain, Severity::stop, card, 1.0);
-    finding.words = Text::tr("Pain was flagged on %1 (%2), and %3 works it.")
-                        .arg(QLocale().toString(said->day, QLocale::ShortFormat),
-                            flag.area ? words(*flag.area) : flag.words, card.variation.name);
-    finding.remedy = Text::tr("Take it out and refer the lifter to a physician or physiotherapist; "
-                              "their word comes first.");
-    found.push_back(finding);
+    found.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
+        Text::tr("Pain was flagged on %1 (%2), and %3 works it.")
+            .arg(QLocale().toString(said->day, QLocale::ShortFormat),
+                flag.area ? words(*flag.area) : flag.words, card.variation.name),
+        Text::tr("Take it out and refer the lifter to a physician or physiotherapist; "
+                 "their word comes first.")));
 }
 
 void maximalAttempt(const CheckedPlan &checked, const CheckedCard &card, Found &found)
@@ -55,12 +54,10 @@ void maximalAttempt(const CheckedPlan &checked, const CheckedCard &card, Found &
         const bool isAsked = rpe && line.line.reps <= 2 && rpe->to.value_or(rpe->rpe) > 9.0;
         if (!isAsked && !(share && *share >= kMaximal))
             continue;
-        Finding finding =
-            checked.finding(CheckRule::maximalAttempt, Severity::stop, card, share.value_or(1.0));
-        finding.words = Text::tr("A maximal attempt for a lifter who may be under 18.");
-        finding.remedy = Text::tr("Technique first: three reps and more, two in reserve; maximal "
-                                  "singles only under qualified supervision.");
-        found.push_back(finding);
+        found.push_back(checked.finding(CheckRule::maximalAttempt, Severity::stop, card,
+            share.value_or(1.0), Text::tr("A maximal attempt for a lifter who may be under 18."),
+            Text::tr("Technique first: three reps and more, two in reserve; maximal "
+                     "singles only under qualified supervision.")));
         return;
     }
 }
@@ -98,17 +95,15 @@ void repsOutOfRange(const CheckedPlan &checked, const CheckedCard &card, Found &
     }
     if (!where)
         return;
-    Finding finding = checked.finding(CheckRule::repsOutOfRange,
-        worst > 0 ? Severity::warning : Severity::hint, card, std::abs(worst));
-    finding.words =
+    found.push_back(checked.finding(CheckRule::repsOutOfRange,
+        worst > 0 ? Severity::warning : Severity::hint, card, std::abs(worst),
         (worst > 0 ? Text::tr("%1 is done for %2 to %3 reps; the plan asks for %4 more.")
                    : Text::tr("%1 is done for %2 to %3 reps; the plan asks for %4 fewer."))
             .arg(where->name)
             .arg(where->repsLow)
             .arg(where->repsHigh)
-            .arg(std::abs(worst));
-    finding.remedy = Text::tr("Change the reps, or take a variation that is made for them.");
-    found.push_back(finding);
+            .arg(std::abs(worst)),
+        Text::tr("Change the reps, or take a variation that is made for them.")));
 }
 
 void likelyMiss(const CheckedPlan &checked, const CheckedCard &card, Found &found)
@@ -119,11 +114,10 @@ void likelyMiss(const CheckedPlan &checked, const CheckedCard &card, Found &foun
             least = std::min(least.value_or(1.0), *line.allMade);
     if (!least || *least >= 0.5)
         return;
-    Finding finding = checked.finding(CheckRule::likelyMiss, Severity::warning, card, 1.0 - *least);
-    finding.words = Text::tr("The chance that all reps are made is %1 in 10.")
-                        .arg(QLocale().toString(*least * 10.0, 'f', 0));
-    finding.remedy = Text::tr("Take the load down, or have spotters and a reason for it.");
-    found.push_back(finding);
+    found.push_back(checked.finding(CheckRule::likelyMiss, Severity::warning, card, 1.0 - *least,
+        Text::tr("The chance that all reps are made is %1 in 10.")
+            .arg(QLocale().toString(*least * 10.0, 'f', 0)),
+        Text::tr("Take the load down, or have spotters and a reason for it.")));
 }
 
 void aboveLately(const CheckedPlan &checked, const CheckedCard &card, Found &found)
@@ -143,14 +137,12 @@ void aboveLately(const CheckedPlan &checked, const CheckedCard &card, Found &fou
         return;
     const double times = heaviestPlanned / heaviestDone;
     const Unit unit = checked.plan.lifter.unit;
-    Finding finding = checked.finding(CheckRule::aboveLately,
-        times > kFarAbove ? Severity::warning : Severity::hint, card, times);
-    finding.words =
+    found.push_back(checked.finding(CheckRule::aboveLately,
+        times > kFarAbove ? Severity::warning : Severity::hint, card, times,
         Text::tr("%1 is above anything done in %2 in the last eight weeks; the heaviest was %3.")
             .arg(formatLoad(heaviestPlanned, unit), card.variation.name,
-                formatLoad(heaviestDone, unit));
-    finding.remedy = Text::tr("Go up in smaller steps, or see that it is meant as a record.");
-    found.push_back(finding);
+                formatLoad(heaviestDone, unit)),
+        Text::tr("Go up in smaller steps, or see that it is meant as a record.")));
 }
 
 void untrainedOnMeetWeek(const CheckedPlan &checked, const CheckedCard &card, Found &found)
@@ -162,20 +154,17 @@ void untrainedOnMeetWeek(const CheckedPlan &checked, const CheckedCard &card, Fo
     const QDate since = meet->addDays(-6 - kTrainedDays);
     const bool isLogged =
         lastDone(card.variation.id, day, checked.plan.sessions).value_or(QDate()) >= since;
-    const bool isPlanned =
-        std::any_of(checked.cards.begin(), checked.cards.end(), [&](const CheckedCard &earlier) {
-            const QDate then = earlier.resolved.card.day;
-            return earlier.variation.id == card.variation.id && then >= since
-                && then.daysTo(*meet) >= 7;
-        });
+    const bool isPlanned = std::ranges::any_of(checked.cards, [&](const CheckedCard &earlier) {
+        const QDate then = earlier.resolved.card.day;
+        return earlier.variation.id == card.variation.id && then >= since
+            && then.daysTo(*meet) >= 7;
+    });
     if (isLogged || isPlanned)
         return;
-    Finding finding = checked.finding(CheckRule::untrainedOnMeetWeek, Severity::warning, card, 1.0);
-    finding.words =
+    found.push_back(checked.finding(CheckRule::untrainedOnMeetWeek, Severity::warning, card, 1.0,
         Text::tr("%1 in the week of the meet, but not trained in the four weeks before.")
-            .arg(card.variation.name);
-    finding.remedy = Text::tr("Take competition lifts or what was trained lately.");
-    found.push_back(finding);
+            .arg(card.variation.name),
+        Text::tr("Take competition lifts or what was trained lately.")));
 }
 
 void noRestForSoreArea(const CheckedPlan &checked, const CheckedCard &card, Found &found)
@@ -189,24 +178,20 @@ void noRestForSoreArea(const CheckedPlan &checked, const CheckedCard &card, Foun
         const auto worksItTheDayBefore = [&](const CheckedCard &other) {
             return other.resolved.card.day == day.addDays(-1) && works(other.variation, area);
         };
-        const bool isDoneTheDayBefore = std::any_of(checked.plan.sessions.begin(),
-            checked.plan.sessions.end(), [&](const LoggedSession &session) {
+        const bool isDoneTheDayBefore =
+            std::ranges::any_of(checked.plan.sessions, [&](const LoggedSession &session) {
                 return session.day == day.addDays(-1)
-                    && std::any_of(
-                        session.sets.begin(), session.sets.end(), [&](const SetEntry &set) {
-                            const Variation *v = find(checked.plan.catalogue, set.variation);
-                            return v && works(*v, area);
-                        });
+                    && std::ranges::any_of(session.sets, [&](const SetEntry &set) {
+                           const Variation *v = find(checked.plan.catalogue, set.variation);
+                           return v && works(*v, area);
+                       });
             });
         if (!works(card.variation, area)
-            || (!isDoneTheDayBefore
-                && std::none_of(checked.cards.begin(), checked.cards.end(), worksItTheDayBefore)))
+            || (!isDoneTheDayBefore && std::ranges::none_of(checked.cards, worksItTheDayBefore)))
             continue;
-        Finding finding =
-            checked.finding(CheckRule::noRestForSoreArea, Severity::warning, card, 1.0);
-        finding.words = Text::tr("Sore %1, and worked two days in a row.").arg(words(area));
-        finding.remedy = Text::tr("Leave a day between, or take a variation that spares it.");
-        found.push_back(finding);
+        found.push_back(checked.finding(CheckRule::noRestForSoreArea, Severity::warning, card, 1.0,
+            Text::tr("Sore %1, and worked two days in a row.").arg(words(area)),
+            Text::tr("Leave a day between, or take a variation that spares it.")));
         return;
     }
 }

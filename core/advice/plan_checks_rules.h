@@ -28,10 +28,10 @@ struct CheckedPlan
     /// One lift in one week: what is logged, and what is planned after the log ends.
     [[nodiscard]] WeekLoad load(QDate monday, Lift lift) const;
 
-    [[nodiscard]] Finding finding(
-        CheckRule rule, Severity severity, const CheckedCard &card, double measure) const;
-    [[nodiscard]] Finding finding(
-        CheckRule rule, Severity severity, QDate monday, Lift lift, double measure) const;
+    [[nodiscard]] Finding finding(CheckRule rule, Severity severity, const CheckedCard &card,
+        double measure, const QString &words, const QString &remedy) const;
+    [[nodiscard]] Finding finding(CheckRule rule, Severity severity, QDate monday, Lift lift,
+        double measure, const QString &words, const QString &remedy) const;
 };
 
 /// Load of a resolved line as a share of the variation's max on the day; empty without an estimate.

@@ -4,7 +4,6 @@
 #include "core/domain/week.h"
 
 #include <QLocale>
-#include <algorithm>
 #include <cmath>
 #include <set>
 
@@ -54,14 +53,12 @@ void weeklyLifts(const CheckedPlan &checked, QDate monday, Lift lift, Found &fou
         return;
     const QLocale locale;
     const auto whole = [&locale](double value) { return locale.toString(int(std::lround(value))); };
-    Finding finding =
-        checked.finding(CheckRule::weeklyLifts, severityOf(*jump), monday, lift, jump->times);
-    finding.words =
+    found.push_back(checked.finding(CheckRule::weeklyLifts, severityOf(*jump), monday, lift,
+        jump->times,
         Text::tr("%1: %2 lifts this week; the weeks before held %3 to %4.")
-            .arg(words(lift), whole(jump->now), whole(jump->usual.low), whole(jump->usual.high));
-    finding.remedy = Text::tr("Take out about %1 lifts, or build up over more weeks.")
-                         .arg(whole(jump->now - kJump * jump->usual.high + 0.5));
-    found.push_back(finding);
+            .arg(words(lift), whole(jump->now), whole(jump->usual.low), whole(jump->usual.high)),
+        Text::tr("Take out about %1 lifts, or build up over more weeks.")
+            .arg(whole(jump->now - kJump * jump->usual.high + 0.5))));
 }
 
 void weeklyTonnage(const CheckedPlan &checked, QDate monday, Lift lift, Found &found)
@@ -71,13 +68,11 @@ void weeklyTonnage(const CheckedPlan &checked, QDate monday, Lift lift, Found &f
         return;
     const Unit unit = checked.plan.lifter.unit;
     const auto load = [unit](double kg) { return formatLoad(kg, unit, 0); };
-    Finding finding =
-        checked.finding(CheckRule::weeklyTonnage, severityOf(*jump), monday, lift, jump->times);
-    finding.words =
-        Text::tr("%1: tonnage of %2 this week; the weeks before held %3 to %4.")
-            .arg(words(lift), load(jump->now), load(jump->usual.low), load(jump->usual.high));
-    finding.remedy = Text::tr("Take out sets or load, or build up over more weeks.");
-    found.push_back(finding);
+    found.push_back(
+        checked.finding(CheckRule::weeklyTonnage, severityOf(*jump), monday, lift, jump->times,
+            Text::tr("%1: tonnage of %2 this week; the weeks before held %3 to %4.")
+                .arg(words(lift), load(jump->now), load(jump->usual.low), load(jump->usual.high)),
+            Text::tr("Take out sets or load, or build up over more weeks.")));
 }
 
 /// Two heavy days a week, for the deadlift one (common practice, no source).
@@ -97,13 +92,12 @@ void daysNearMaximum(const CheckedPlan &checked, QDate monday, Lift lift, Found 
     const int most = mostDaysNearMaximum(lift);
     if (int(days.size()) <= most)
         return;
-    Finding finding = checked.finding(
-        CheckRule::daysNearMaximum, Severity::warning, monday, lift, double(days.size()));
-    finding.words = Text::tr("%1: days this week at 90% of the max and above: %2.")
-                        .arg(words(lift))
-                        .arg(days.size());
-    finding.remedy = Text::tr("Keep the heavy days to %1 and make the others lighter.").arg(most);
-    found.push_back(finding);
+    found.push_back(checked.finding(CheckRule::daysNearMaximum, Severity::warning, monday, lift,
+        double(days.size()),
+        Text::tr("%1: days this week at 90% of the max and above: %2.")
+            .arg(words(lift))
+            .arg(days.size()),
+        Text::tr("Keep the heavy days to %1 and make the others lighter.").arg(most)));
 }
 
 void noCompetitionLift(const CheckedPlan &checked, QDate monday, Lift lift, Found &found)
@@ -126,12 +120,11 @@ void noCompetitionLift(const CheckedPlan &checked, QDate monday, Lift lift, Foun
     }
     if (!isTrained)
         return;
-    Finding finding =
-        checked.finding(CheckRule::noCompetitionLift, Severity::warning, monday, lift, 1.0);
-    finding.words = Text::tr("No competition bench this week, and the meet is on %1.")
-                        .arg(QLocale().toString(*meet, QLocale::ShortFormat));
-    finding.remedy = Text::tr("Put competition bench with its signals on at least one day.");
-    found.push_back(finding);
+    found.push_back(
+        checked.finding(CheckRule::noCompetitionLift, Severity::warning, monday, lift, 1.0,
+            Text::tr("No competition bench this week, and the meet is on %1.")
+                .arg(QLocale().toString(*meet, QLocale::ShortFormat)),
+            Text::tr("Put competition bench with its signals on at least one day.")));
 }
 
 } // namespace

@@ -59,8 +59,7 @@ const Variation *spareFor(const Variation &planned, const std::vector<BodyArea> 
     for (const Variation &v : catalogue) {
         const bool fits = v.lift == planned.lift && !v.retired && v.id != planned.id
             && v.ratio <= mostRatio
-            && std::none_of(
-                areas.begin(), areas.end(), [&v](BodyArea area) { return works(v, area); });
+            && std::ranges::none_of(areas, [&v](BodyArea area) { return works(v, area); });
         if (fits && (!best || rank(v) < rank(*best)))
             best = &v;
     }

@@ -64,10 +64,10 @@ std::vector<Variation> readCatalogueCsv(QIODevice &device, const QString &file, 
         v.code = table.text(code);
         v.name = table.text(name);
         v.lift =
-            enumerator(table, lift, liftFromFileWord, QStringLiteral("bench, squat, deadlift"));
+            enumerator(table, lift, fromFileWord<Lift>, QStringLiteral("bench, squat, deadlift"));
         v.competition = table.wholeNumber(competition).value_or(0) != 0;
         v.serves =
-            enumerator(table, serves, servesFromFileWord, QStringLiteral("soft, sinking, both"));
+            enumerator(table, serves, fromFileWord<Serves>, QStringLiteral("soft, sinking, both"));
         v.stance = table.text(stance);
         v.purpose = table.text(purpose);
         v.tempo.lowering = table.wholeNumber(lowering).value_or(0);
@@ -79,8 +79,8 @@ std::vector<Variation> readCatalogueCsv(QIODevice &device, const QString &file, 
         v.ratioSpread = table.number(spread).value_or(0.0);
         v.ratioSource = table.text(source);
         v.repCost = table.number(repCost).value_or(1.0);
-        v.fatigue =
-            enumerator(table, fatigue, fatigueFromFileWord, QStringLiteral("low, moderate, high"));
+        v.fatigue = enumerator(
+            table, fatigue, fromFileWord<Fatigue>, QStringLiteral("low, moderate, high"));
         v.spares = enumerator(table, spares, bodyAreasFromFileWords,
             Text::tr("%1, with spaces between")
                 .arg(QStringLiteral("back, legs, chest, shoulders, elbows")));

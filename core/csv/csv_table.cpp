@@ -207,6 +207,16 @@ std::optional<int> CsvTable::wholeNumber(size_t column)
     return value;
 }
 
+std::optional<int> CsvTable::wholeNumber(
+    size_t column, int least, int most, const QString &words, const QString &remedy)
+{
+    const std::optional<int> value = wholeNumber(column);
+    if (!value || (*value >= least && *value <= most))
+        return value;
+    complain(column, words, remedy);
+    return std::nullopt;
+}
+
 std::optional<QDate> CsvTable::date(size_t column)
 {
     const std::string_view text = cell(column);

@@ -40,6 +40,9 @@ public:
     [[nodiscard]] QString text(size_t column) const;
     [[nodiscard]] std::optional<double> number(size_t column);
     [[nodiscard]] std::optional<int> wholeNumber(size_t column);
+    /// One from `least` to `most`; else the words and the remedy become a problem.
+    [[nodiscard]] std::optional<int> wholeNumber(
+        size_t column, int least, int most, const QString &words, const QString &remedy);
     [[nodiscard]] std::optional<QDate> date(size_t column);
 
     /// Adds a problem of this row.

@@ -1,7 +1,7 @@
 #include "core/csv/csv_writer.h"
 
-#include <array>
-#include <charconv>
+#include <QLocale>
+#include <algorithm>
 
 namespace core {
 
@@ -9,8 +9,8 @@ QByteArray csvField(const QString &text)
 {
     QByteArray field = text.toUtf8();
     const bool plain = field.trimmed().size() == field.size()
-        && std::none_of(field.begin(), field.end(),
-            [](char c) { return c == '"' || c == ',' || c == '\r' || c == '\n'; });
+        && std::ranges::none_of(
+            field, [](char c) { return c == '"' || c == ',' || c == '\r' || c == '\n'; });
     if (plain)
         return field;
     field.replace("\"", "\"\"");
@@ -28,10 +28,7 @@ QByteArray csvLine(std::initializer_list<QByteArray> fields)
 
 QByteArray csvNumber(double value)
 {
-    std::array<char, 400> text; // the longest double has 309 digits before the point
-    const auto [end, error] =
-        std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);
-    return error == std::errc{} ? QByteArray(text.data(), end - text.data()) : QByteArray();
+    return QByteArray::number(value, 'f', QLocale::FloatingPointShortest);
 }
 
 } // namespace core

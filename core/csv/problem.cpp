@@ -20,8 +20,8 @@ void ProblemList::add(const ProblemList &others)
 
 void ProblemList::sortByLine()
 {
-    std::stable_sort(m_items.begin(), m_items.end(),
-        [](const Problem &a, const Problem &b) { return a.line < b.line; });
+    std::ranges::stable_sort(
+        m_items, [](const Problem &a, const Problem &b) { return a.line < b.line; });
 }
 
 QString oneLine(const Problem &problem)

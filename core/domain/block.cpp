@@ -11,7 +11,7 @@ QStringList weekProblems(int weeks, const std::vector<int> &deloadWeeks)
     QStringList wrong;
     if (weeks < 1 || weeks > kMostBlockWeeks)
         wrong << Text::tr("A block has 1 to %1 weeks.").arg(kMostBlockWeeks);
-    if (!std::is_sorted(deloadWeeks.begin(), deloadWeeks.end(), std::less_equal<>())
+    if (!std::ranges::is_sorted(deloadWeeks, std::less_equal<>())
         || (!deloadWeeks.empty() && (deloadWeeks.front() < 1 || deloadWeeks.back() > weeks)))
         wrong << Text::tr("Deload weeks are weeks of the block, each named once.");
     return wrong;

@@ -32,10 +32,10 @@ QStringList problems(const BlockTemplate &block)
         keys.insert(card.key);
     if (keys.size() != block.cards.size())
         wrong << Text::tr("Two cards of the template have the same key.");
-    if (!std::all_of(block.cards.begin(), block.cards.end(),
-            [&block](const TemplateCard &card) { return isSound(block, card); }))
+    if (!std::ranges::all_of(
+            block.cards, [&block](const TemplateCard &card) { return isSound(block, card); }))
         wrong << Text::tr("Every card has a variation and lies within the weeks of the template.");
-    if (std::any_of(block.swaps.begin(), block.swaps.end(),
+    if (std::ranges::any_of(block.swaps,
             [](const TouchSwap &swap) { return swap.soft.isEmpty() || swap.sinking.isEmpty(); }))
         wrong << Text::tr("A swap names a variation for each touch style.");
     return wrong;

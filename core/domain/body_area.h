@@ -1,7 +1,7 @@
 #pragma once
 
-#include <QString>
-#include <optional>
+#include "core/domain/enum_words.h"
+
 #include <vector>
 
 namespace core {
@@ -12,11 +12,14 @@ enum class BodyArea { back, legs, chest, shoulders, elbows };
 inline constexpr BodyArea kBodyAreas[] = {
     BodyArea::back, BodyArea::legs, BodyArea::chest, BodyArea::shoulders, BodyArea::elbows};
 
-/// "back", "legs" ... in the user's language, to stand inside a sentence.
-[[nodiscard]] QString words(BodyArea area);
-/// "back", "legs" ... in files.
-[[nodiscard]] QString fileWord(BodyArea area);
-[[nodiscard]] std::optional<BodyArea> bodyAreaFromFileWord(const QString &word);
+/// On the screen they stand inside a sentence.
+template <> inline constexpr auto kEnumWords<BodyArea> = std::to_array<EnumWord<BodyArea>>({
+    {BodyArea::back, "back", QT_TRANSLATE_NOOP("core", "back")},
+    {BodyArea::legs, "legs", QT_TRANSLATE_NOOP("core", "legs")},
+    {BodyArea::chest, "chest", QT_TRANSLATE_NOOP("core", "chest")},
+    {BodyArea::shoulders, "shoulders", QT_TRANSLATE_NOOP("core", "shoulders")},
+    {BodyArea::elbows, "elbows", QT_TRANSLATE_NOOP("core", "elbows")},
+});
 
 /// Several in a file, with a space between: "back legs"; none are the empty text.
 [[nodiscard]] QString fileWords(const std::vector<BodyArea> &areas);

@@ -4,6 +4,7 @@
 
 #include <QDate>
 #include <QStringList>
+#include <tuple>
 
 namespace core {
 
@@ -20,6 +21,12 @@ struct Card
 
     friend bool operator==(const Card &, const Card &) = default;
 };
+
+/// Whether `a` comes before `b` in a lifter's plan: by day, then from the top.
+[[nodiscard]] inline bool isAbove(const Card &a, const Card &b)
+{
+    return std::tie(a.day, a.position) < std::tie(b.day, b.position);
+}
 
 /// What is wrong with the card alone, in words a coach can act on; empty when sound. The set line
 /// is text to it: a coach may keep one half written.

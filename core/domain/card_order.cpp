@@ -7,18 +7,18 @@ namespace core {
 std::vector<Card> cardsOn(const std::vector<Card> &cards, QDate day)
 {
     std::vector<Card> chosen;
-    std::copy_if(cards.begin(), cards.end(), std::back_inserter(chosen),
-        [day](const Card &c) { return c.day == day; });
-    std::stable_sort(chosen.begin(), chosen.end(),
-        [](const Card &a, const Card &b) { return a.position < b.position; });
+    std::ranges::copy_if(
+        cards, std::back_inserter(chosen), [day](const Card &c) { return c.day == day; });
+    std::ranges::stable_sort(
+        chosen, [](const Card &a, const Card &b) { return a.position < b.position; });
     return chosen;
 }
 
 void renumber(std::vector<Card> &cards, QDate day)
 {
     for (int position = 0; const Card &next : cardsOn(cards, day)) {
-        const auto card = std::find_if(
-            cards.begin(), cards.end(), [&next](const Card &c) { return c.id == next.id; });
+        const auto card =
+            std::ranges::find_if(cards, [&next](const Card &c) { return c.id == next.id; });
         card->position = position++;
     }
 }

@@ -32,8 +32,8 @@ VariationProblems variationProblems(const Variation &variation, const std::vecto
 {
     VariationProblems problems;
     const auto takenByAnother = [&](auto &&same) {
-        return std::any_of(all.begin(), all.end(),
-            [&](const Variation &other) { return other.id != variation.id && same(other); });
+        return std::ranges::any_of(
+            all, [&](const Variation &other) { return other.id != variation.id && same(other); });
     };
 
     Variation probe = soundVariation();
@@ -91,11 +91,10 @@ Edit changeCatalogue(const std::vector<Variation> &before, const std::vector<Var
 {
     Edit edit;
     for (const Variation &v : after) {
-        const auto old = std::find_if(before.begin(), before.end(),
-            [&v](const Variation &other) { return other.id == v.id; });
-        if (old != before.end() && *old == v)
+        const Variation *old = find(before, v.id);
+        if (old && *old == v)
             continue;
-        if (old != before.end())
+        if (old)
             edit.variations.before.push_back(*old);
         edit.variations.after.push_back(v);
     }

@@ -89,8 +89,8 @@ QStringList problems(const CheckIn &checkIn)
             wrong << Text::tr("Sleep, stress and motivation run from 1 (worst) to 5 (best).");
             break;
         }
-    if (std::any_of(checkIn.soreness.begin(), checkIn.soreness.end(),
-            [](const auto &answer) { return !onScale(answer.second); }))
+    if (std::ranges::any_of(
+            checkIn.soreness, [](const auto &answer) { return !onScale(answer.second); }))
         wrong << Text::tr("Soreness runs from 1 (very sore) to 5 (not sore).");
     if (checkIn.pain && !checkIn.pain->area && checkIn.pain->words.trimmed().isEmpty())
         wrong << Text::tr("Name the area of the pain, or say in words where it is.");

@@ -9,9 +9,9 @@ template <class Row>
 std::vector<Row> without(const std::vector<Row> &rows, const std::vector<Row> &others)
 {
     std::vector<Row> left;
-    std::copy_if(rows.begin(), rows.end(), std::back_inserter(left), [&others](const Row &row) {
-        return std::none_of(
-            others.begin(), others.end(), [&row](const Row &other) { return other.id == row.id; });
+    std::ranges::copy_if(rows, std::back_inserter(left), [&others](const Row &row) {
+        return std::ranges::none_of(
+            others, [&row](const Row &other) { return other.id == row.id; });
     });
     return left;
 }
@@ -37,9 +37,7 @@ Edit followedBy(const Edit &first, const Edit &second)
         all.before = with(one.before, two.before, one.after);
         all.after = with(two.after, one.after, two.before);
         const auto unchanged = [](const auto &others) {
-            return [&others](const auto &row) {
-                return std::find(others.begin(), others.end(), row) != others.end();
-            };
+            return [&others](const auto &row) { return std::ranges::count(others, row) > 0; };
         };
         const auto before = all.before;
         std::erase_if(all.before, unchanged(all.after));

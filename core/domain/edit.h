@@ -99,10 +99,10 @@ template <class Row, class IsWanted>
 void carryOut(std::vector<Row> &rows, const RowChange<Row> &change, IsWanted isWanted)
 {
     std::erase_if(rows, [&change](const Row &row) {
-        return std::any_of(change.before.begin(), change.before.end(),
-            [&row](const Row &gone) { return gone.id == row.id; });
+        return std::ranges::any_of(
+            change.before, [&row](const Row &gone) { return gone.id == row.id; });
     });
-    std::copy_if(change.after.begin(), change.after.end(), std::back_inserter(rows), isWanted);
+    std::ranges::copy_if(change.after, std::back_inserter(rows), isWanted);
 }
 
 /// Both edits as one, where the second begins with what the first left. A row that ends as it began

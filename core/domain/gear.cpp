@@ -24,7 +24,7 @@ QStringList problems(const Gear &gear)
         wrong << Text::tr("The bar weighs more than 0 and at most 50 kg.");
     if (!(gear.collarsKg >= 0.0 && gear.collarsKg <= 10.0))
         wrong << Text::tr("Both collars together weigh 0 to 10 kg.");
-    if (std::any_of(gear.plates.begin(), gear.plates.end(), [](const PlatePairs &p) {
+    if (std::ranges::any_of(gear.plates, [](const PlatePairs &p) {
             return !(p.plateKg > 0.0 && p.plateKg <= 100.0) || p.pairs < 1;
         }))
         wrong << Text::tr(

@@ -11,40 +11,6 @@ constexpr double kHeaviestKg = 400.0;
 
 } // namespace
 
-QString words(Sex sex)
-{
-    switch (sex) {
-    case Sex::female:
-        return Text::tr("female");
-    case Sex::male:
-        return Text::tr("male");
-    case Sex::unstated:
-        break;
-    }
-    return Text::tr("not stated");
-}
-
-QString fileWord(Sex sex)
-{
-    switch (sex) {
-    case Sex::female:
-        return QStringLiteral("f");
-    case Sex::male:
-        return QStringLiteral("m");
-    case Sex::unstated:
-        break;
-    }
-    return {};
-}
-
-std::optional<Sex> sexFromFileWord(const QString &word)
-{
-    for (const Sex sex : {Sex::unstated, Sex::female, Sex::male})
-        if (word == fileWord(sex))
-            return sex;
-    return std::nullopt;
-}
-
 bool mayBeMinor(const Lifter &lifter, QDate day)
 {
     return lifter.birthYear && day.year() - *lifter.birthYear <= 18;

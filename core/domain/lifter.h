@@ -13,10 +13,11 @@ namespace core {
 
 enum class Sex { unstated, female, male };
 
-[[nodiscard]] QString words(Sex sex);
-/// "f", "m" and "" in files.
-[[nodiscard]] QString fileWord(Sex sex);
-[[nodiscard]] std::optional<Sex> sexFromFileWord(const QString &word);
+template <> inline constexpr auto kEnumWords<Sex> = std::to_array<EnumWord<Sex>>({
+    {Sex::unstated, "", QT_TRANSLATE_NOOP("core", "not stated")},
+    {Sex::female, "f", QT_TRANSLATE_NOOP("core", "female")},
+    {Sex::male, "m", QT_TRANSLATE_NOOP("core", "male")},
+});
 
 /// One lifter of the roster. Plain data; the rules are in problems() and in the schema.
 struct Lifter

@@ -18,8 +18,8 @@ QString folded(const QString &text)
 bool matchesWords(const QString &foldedText, const QString &foldedQuery)
 {
     const QStringList words = foldedQuery.split(u' ', Qt::SkipEmptyParts);
-    return std::all_of(words.begin(), words.end(),
-        [&foldedText](const QString &word) { return foldedText.contains(word); });
+    return std::ranges::all_of(
+        words, [&foldedText](const QString &word) { return foldedText.contains(word); });
 }
 
 } // namespace core

@@ -48,15 +48,7 @@ QString touchScale()
 
 int wantedTouch(TouchStyle style)
 {
-    switch (style) {
-    case TouchStyle::soft:
-        return 2;
-    case TouchStyle::sinking:
-        return 4;
-    case TouchStyle::undecided:
-        break;
-    }
-    return 3;
+    return style == TouchStyle::soft ? 2 : style == TouchStyle::sinking ? 4 : 3;
 }
 
 } // namespace core

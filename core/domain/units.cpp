@@ -5,11 +5,6 @@
 
 namespace core {
 
-QString symbol(Unit unit)
-{
-    return unit == Unit::pound ? QStringLiteral("lb") : QStringLiteral("kg");
-}
-
 QString formatLoadNumber(double kg, Unit unit, int decimals)
 {
     const double scale = std::pow(10.0, decimals);

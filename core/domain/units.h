@@ -1,10 +1,13 @@
 #pragma once
 
-#include <QString>
+#include "core/domain/enum_words.h"
 
 namespace core {
 
 enum class Unit { kilogram, pound };
+
+template <> inline constexpr auto kEnumWords<Unit> = std::to_array<EnumWord<Unit>>(
+    {{Unit::kilogram, "kg"}, {Unit::pound, "lb"}});
 
 /// International avoirdupois pound, exact since 1959.
 inline constexpr double kKgPerPound = 0.45359237;
@@ -19,7 +22,10 @@ inline constexpr double kKgPerPound = 0.45359237;
 }
 
 /// "kg" or "lb".
-[[nodiscard]] QString symbol(Unit unit);
+[[nodiscard]] inline QString symbol(Unit unit)
+{
+    return fileWord(unit);
+}
 
 /// Load for the screen, in the lifter's unit and the user's locale: "102.5 kg". At most
 /// `decimals` places; trailing zeros are dropped.

@@ -8,78 +8,10 @@
 
 namespace core {
 
-QString words(Lift lift)
-{
-    switch (lift) {
-    case Lift::squat:
-        return Text::tr("Squat");
-    case Lift::deadlift:
-        return Text::tr("Deadlift");
-    case Lift::bench:
-        break;
-    }
-    return Text::tr("Bench press");
-}
-
-QString fileWord(Lift lift)
-{
-    switch (lift) {
-    case Lift::squat:
-        return QStringLiteral("squat");
-    case Lift::deadlift:
-        return QStringLiteral("deadlift");
-    case Lift::bench:
-        break;
-    }
-    return QStringLiteral("bench");
-}
-
-std::optional<Lift> liftFromFileWord(const QString &word)
-{
-    for (const Lift lift : {Lift::bench, Lift::squat, Lift::deadlift})
-        if (word == fileWord(lift))
-            return lift;
-    return std::nullopt;
-}
-
-QString words(Fatigue fatigue)
-{
-    switch (fatigue) {
-    case Fatigue::low:
-        return Text::tr("low fatigue");
-    case Fatigue::high:
-        return Text::tr("high fatigue");
-    case Fatigue::moderate:
-        break;
-    }
-    return Text::tr("moderate fatigue");
-}
-
-QString fileWord(Fatigue fatigue)
-{
-    switch (fatigue) {
-    case Fatigue::low:
-        return QStringLiteral("low");
-    case Fatigue::high:
-        return QStringLiteral("high");
-    case Fatigue::moderate:
-        break;
-    }
-    return QStringLiteral("moderate");
-}
-
-std::optional<Fatigue> fatigueFromFileWord(const QString &word)
-{
-    for (const Fatigue fatigue : {Fatigue::low, Fatigue::moderate, Fatigue::high})
-        if (word == fileWord(fatigue))
-            return fatigue;
-    return std::nullopt;
-}
-
 bool works(const Variation &v, BodyArea area)
 {
     const bool byLift = v.lift == Lift::bench || area == BodyArea::back || area == BodyArea::legs;
-    return byLift && std::find(v.spares.begin(), v.spares.end(), area) == v.spares.end();
+    return byLift && std::ranges::find(v.spares, area) == v.spares.end();
 }
 
 QStringList problems(const Variation &v)
@@ -98,8 +30,7 @@ QStringList problems(const Variation &v)
         wrong << Text::tr("The spread of the ratio lies between 0 and 0.5.");
     if (!(v.repCost >= 0.25 && v.repCost <= 4.0))
         wrong << Text::tr("The cost of a rep lies between 0.25 and 4.");
-    if (std::adjacent_find(v.spares.begin(), v.spares.end(), std::greater_equal<>())
-        != v.spares.end())
+    if (std::ranges::adjacent_find(v.spares, std::greater_equal<>()) != v.spares.end())
         wrong << Text::tr("Name each area that is spared once, in the order of the list.");
     for (const int count : {v.tempo.lowering, v.tempo.pause, v.tempo.lifting})
         if (count < 0 || count > 20) {
@@ -111,18 +42,36 @@ QStringList problems(const Variation &v)
     return wrong;
 }
 
+namespace {
+
+template <class Fits> const Variation *firstThat(std::span<const Variation> catalogue, Fits fits)
+{
+    const auto found = std::ranges::find_if(catalogue, fits);
+    return found == catalogue.end() ? nullptr : &*found;
+}
+
+} // namespace
+
 const Variation *find(std::span<const Variation> catalogue, VariationId id)
 {
-    const auto it = std::find_if(
-        catalogue.begin(), catalogue.end(), [id](const Variation &v) { return v.id == id; });
-    return it == catalogue.end() ? nullptr : &*it;
+    return firstThat(catalogue, [id](const Variation &v) { return v.id == id; });
+}
+
+const Variation *withCode(std::span<const Variation> catalogue, const QString &code)
+{
+    return firstThat(catalogue, [&code](const Variation &v) { return v.code == code; });
+}
+
+QString nameOf(std::span<const Variation> catalogue, const QString &code)
+{
+    const Variation *variation = withCode(catalogue, code);
+    return variation ? variation->name : code;
 }
 
 const Variation *competitionOf(std::span<const Variation> catalogue, Lift lift)
 {
-    const auto it = std::find_if(catalogue.begin(), catalogue.end(),
-        [lift](const Variation &v) { return v.lift == lift && v.competition; });
-    return it == catalogue.end() ? nullptr : &*it;
+    return firstThat(
+        catalogue, [lift](const Variation &v) { return v.lift == lift && v.competition; });
 }
 
 } // namespace core

@@ -5,7 +5,6 @@
 #include "core/domain/touch_style.h"
 
 #include <QStringList>
-#include <optional>
 #include <span>
 #include <vector>
 
@@ -13,9 +12,11 @@ namespace core {
 
 enum class Lift { bench, squat, deadlift };
 
-[[nodiscard]] QString words(Lift lift);
-[[nodiscard]] QString fileWord(Lift lift);
-[[nodiscard]] std::optional<Lift> liftFromFileWord(const QString &word);
+template <> inline constexpr auto kEnumWords<Lift> = std::to_array<EnumWord<Lift>>({
+    {Lift::bench, "bench", QT_TRANSLATE_NOOP("core", "Bench press")},
+    {Lift::squat, "squat", QT_TRANSLATE_NOOP("core", "Squat")},
+    {Lift::deadlift, "deadlift", QT_TRANSLATE_NOOP("core", "Deadlift")},
+});
 
 /// Tempo in counts, written lowering-pause-lifting; 0 lifting means as fast as possible.
 /// One count is about one second (common practice, no source).
@@ -30,9 +31,11 @@ struct Tempo
 
 enum class Fatigue { low, moderate, high };
 
-[[nodiscard]] QString words(Fatigue fatigue);
-[[nodiscard]] QString fileWord(Fatigue fatigue);
-[[nodiscard]] std::optional<Fatigue> fatigueFromFileWord(const QString &word);
+template <> inline constexpr auto kEnumWords<Fatigue> = std::to_array<EnumWord<Fatigue>>({
+    {Fatigue::low, "low", QT_TRANSLATE_NOOP("core", "low fatigue")},
+    {Fatigue::moderate, "moderate", QT_TRANSLATE_NOOP("core", "moderate fatigue")},
+    {Fatigue::high, "high", QT_TRANSLATE_NOOP("core", "high fatigue")},
+});
 
 /// One way of doing a lift. Plain data; the rules are in problems() and in the schema.
 struct Variation
@@ -68,6 +71,9 @@ struct Variation
 
 /// Null where the catalogue has none.
 [[nodiscard]] const Variation *find(std::span<const Variation> catalogue, VariationId id);
+[[nodiscard]] const Variation *withCode(std::span<const Variation> catalogue, const QString &code);
+/// Name of the variation with the code; the code itself where there is none.
+[[nodiscard]] QString nameOf(std::span<const Variation> catalogue, const QString &code);
 /// The competition variation of a lift; null where the catalogue has none.
 [[nodiscard]] const Variation *competitionOf(std::span<const Variation> catalogue, Lift lift);
 

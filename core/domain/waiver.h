@@ -6,7 +6,6 @@
 #include <QDate>
 #include <QString>
 #include <QStringList>
-#include <optional>
 
 namespace core {
 
@@ -25,9 +24,19 @@ enum class CheckRule {
     noCompetitionLift    ///< none in a week near the meet
 };
 
-/// Words for files: "pain", "maximal_attempt", "reps_out_of_range" ...
-[[nodiscard]] QString fileWord(CheckRule rule);
-[[nodiscard]] std::optional<CheckRule> checkRuleFromFileWord(const QString &word);
+template <> inline constexpr auto kEnumWords<CheckRule> = std::to_array<EnumWord<CheckRule>>({
+    {CheckRule::pain, "pain"},
+    {CheckRule::maximalAttempt, "maximal_attempt"},
+    {CheckRule::repsOutOfRange, "reps_out_of_range"},
+    {CheckRule::likelyMiss, "likely_miss"},
+    {CheckRule::aboveLately, "above_lately"},
+    {CheckRule::untrainedOnMeetWeek, "untrained_on_meet_week"},
+    {CheckRule::noRestForSoreArea, "no_rest_for_sore_area"},
+    {CheckRule::weeklyLifts, "weekly_lifts"},
+    {CheckRule::weeklyTonnage, "weekly_tonnage"},
+    {CheckRule::daysNearMaximum, "days_near_maximum"},
+    {CheckRule::noCompetitionLift, "no_competition_lift"},
+});
 
 /// What a finding is about. Stays the same while the plan around it is edited.
 struct FindingKey

@@ -35,7 +35,7 @@ FileKind fileKind(QIODevice &device)
         qsizetype columns;
     };
     const auto likeness = [&header](FileKind kind, const QStringList &columns) {
-        return Likeness{kind, std::count_if(header.begin(), header.end(), [&](const QString &name) {
+        return Likeness{kind, std::ranges::count_if(header, [&](const QString &name) {
                             return columns.contains(name);
                         })};
     };
@@ -43,8 +43,8 @@ FileKind fileKind(QIODevice &device)
         likeness(FileKind::people, peopleColumns()),
         likeness(FileKind::estimates, estimatesColumns()),
         likeness(FileKind::returnSheet, returnColumns())};
-    const Likeness &best = *std::max_element(kinds.begin(), kinds.end(),
-        [](const Likeness &a, const Likeness &b) { return a.columns < b.columns; });
+    const Likeness &best = *std::ranges::max_element(
+        kinds, [](const Likeness &a, const Likeness &b) { return a.columns < b.columns; });
     return best.columns > 1 ? best.kind : FileKind::unknown;
 }
 

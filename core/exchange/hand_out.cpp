@@ -42,9 +42,8 @@ class HandOutWriter
 {
 public:
     explicit HandOutWriter(std::span<const Variation> variations)
+        : m_catalogue(variations)
     {
-        for (const Variation &variation : variations)
-            m_variations.emplace(variation.code, &variation);
     }
 
     QJsonArray days(const WeekSheet &sheet)
@@ -64,7 +63,8 @@ public:
         QJsonArray swaps;
         for (const QString &code : m_inPlan)
             swaps.append(QJsonObject{{QStringLiteral("code"), code},
-                {QStringLiteral("name"), nameOf(code)}, {QStringLiteral("lift"), liftOf(code)}});
+                {QStringLiteral("name"), nameOf(m_catalogue, code)},
+                {QStringLiteral("lift"), liftOf(code)}});
         return swaps;
     }
 
@@ -96,9 +96,9 @@ private:
         if (values.leadReps > 0)
             lead = Text::tr("%1 x %2, then %3 x %4")
                        .arg(values.leadReps)
-                       .arg(nameOf(values.leadCode))
+                       .arg(nameOf(m_catalogue, values.leadCode))
                        .arg(values.reps - values.leadReps)
-                       .arg(nameOf(values.code));
+                       .arg(nameOf(m_catalogue, values.code));
         return {{QStringLiteral("code"), values.code}, {QStringLiteral("reps"), values.reps},
             {QStringLiteral("repsWords"), set.reps}, {QStringLiteral("isExact"), values.isExact},
             {QStringLiteral("loadKg"), orNull(values.loadKg)}, {QStringLiteral("load"), set.load},
@@ -108,19 +108,14 @@ private:
             {QStringLiteral("leadReps"), values.leadReps}, {QStringLiteral("lead"), lead}};
     }
 
-    [[nodiscard]] QString nameOf(const QString &code) const
-    {
-        const auto found = m_variations.find(code);
-        return found == m_variations.end() ? code : found->second->name;
-    }
     [[nodiscard]] QString liftOf(const QString &code) const
     {
-        const auto found = m_variations.find(code);
-        return found == m_variations.end() ? QString() : fileWord(found->second->lift);
+        const Variation *variation = withCode(m_catalogue, code);
+        return variation ? fileWord(variation->lift) : QString();
     }
 
-    std::map<QString, const Variation *> m_variations; ///< by code
-    std::set<QString> m_inPlan;                        ///< codes
+    std::span<const Variation> m_catalogue;
+    std::set<QString> m_inPlan; ///< codes
 };
 
 QJsonArray areas()

@@ -61,25 +61,11 @@ QDate readDay(CsvTable &table, QDate today)
 
 int readNumber(CsvTable &table)
 {
-    const std::optional<int> number = table.wholeNumber(session);
-    if (number && (*number < 1 || *number > kMostSessionsADay)) {
-        table.complain(session,
+    return table
+        .wholeNumber(session, 1, kMostSessionsADay,
             Text::tr("Sessions of a day are numbered 1 to %1.").arg(kMostSessionsADay),
-            Text::tr("Write 1 for the first session of the day, 2 for the second."));
-        return 1;
-    }
-    return number.value_or(1);
-}
-
-std::optional<int> readReadiness(CsvTable &table)
-{
-    const std::optional<int> value = table.wholeNumber(readiness);
-    if (value && (*value < 1 || *value > 5)) {
-        table.complain(readiness, Text::tr("Readiness is 1 to 5."),
-            Text::tr("Write 1 for the worst up to 5 for the best, or leave it blank."));
-        return std::nullopt;
-    }
-    return value;
+            Text::tr("Write 1 for the first session of the day, 2 for the second."))
+        .value_or(1);
 }
 
 /// Both columns are filled, or neither.
@@ -150,7 +136,8 @@ LogTable readLog(QIODevice &device, const QString &file, QDate today, const Watc
         if (table.demand(variation, Text::tr("Write the code of a variation, such as comp.")))
             row.variation = table.text(variation);
         row.number = readNumber(table);
-        row.readiness = readReadiness(table);
+        row.readiness = table.wholeNumber(readiness, 1, 5, Text::tr("Readiness is 1 to 5."),
+            Text::tr("Write 1 for the worst up to 5 for the best, or leave it blank."));
         row.set = readSet(table, kSetCells, log.problems);
         readLead(table, row);
         readinessCheck.take(table, row);

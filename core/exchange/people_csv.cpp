@@ -16,21 +16,13 @@ enum Cell : size_t { lifter, sex, bodyweightKg, birthYear, touchStyle, unit };
 constexpr std::array kColumns{Column{"lifter", true}, Column{"sex", true},
     Column{"bodyweight_kg", true}, Column{"birth_year"}, Column{"touch_style"}, Column{"unit"}};
 
-std::optional<Unit> unitFromFileWord(const QString &word)
-{
-    for (const Unit one : {Unit::kilogram, Unit::pound})
-        if (word == symbol(one))
-            return one;
-    return std::nullopt;
-}
-
-/// A word of a short list, by the function that knows the list.
-template <class Value> std::optional<Value> readWord(CsvTable &table, Cell cell,
-    std::optional<Value> (*fromFileWord)(const QString &), const QString &choices)
+/// A word of a short list.
+template <class Value>
+std::optional<Value> readWord(CsvTable &table, Cell cell, const QString &choices)
 {
     if (table.isBlank(cell))
         return std::nullopt;
-    const std::optional<Value> value = fromFileWord(table.text(cell));
+    const std::optional<Value> value = fromFileWord<Value>(table.text(cell));
     if (!value)
         table.complain(cell, Text::tr("\"%1\" is not one of: %2.").arg(table.text(cell), choices),
             Text::tr("Write one of these, or leave the field blank."));
@@ -77,12 +69,12 @@ PeopleTable readPeople(QIODevice &device, const QString &file, const std::stop_t
             else
                 lineOf.insert(key, row.line);
         }
-        row.sex = readWord(table, sex, &sexFromFileWord, QStringLiteral("f, m"));
+        row.sex = readWord<Sex>(table, sex, QStringLiteral("f, m"));
         row.bodyweightKg = table.number(bodyweightKg);
         row.birthYear = table.wholeNumber(birthYear);
-        row.touchStyle = readWord(
-            table, touchStyle, &touchStyleFromFileWord, QStringLiteral("soft, sinking, undecided"));
-        row.unit = readWord(table, unit, &unitFromFileWord, QStringLiteral("kg, lb"));
+        row.touchStyle =
+            readWord<TouchStyle>(table, touchStyle, QStringLiteral("soft, sinking, undecided"));
+        row.unit = readWord<Unit>(table, unit, QStringLiteral("kg, lb"));
         judgeFields(table, row);
         people.rows.push_back(std::move(row));
     }

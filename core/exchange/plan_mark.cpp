@@ -4,7 +4,6 @@
 
 #include <QCryptographicHash>
 #include <algorithm>
-#include <tuple>
 #include <vector>
 
 namespace core {
@@ -20,9 +19,7 @@ QString planMark(LifterId lifter, QDate monday, std::span<const Card> cards,
     for (const Card &card : cards)
         if (card.lifter == lifter && mondayOf(card.day) == monday)
             week.push_back(&card);
-    std::sort(week.begin(), week.end(), [](const Card *a, const Card *b) {
-        return std::tie(a->day, a->position) < std::tie(b->day, b->position);
-    });
+    std::ranges::sort(week, [](const Card *a, const Card *b) { return isAbove(*a, *b); });
     QStringList lines{QString::number(lifter.value), monday.toString(Qt::ISODate)};
     for (const Card *card : week) {
         const Variation *variation = find(variations, card->variation);

@@ -45,7 +45,7 @@ ReturnBasis basisFor(
 {
     const Mentioned mentioned(sheets);
     const auto take = [&mentioned](const auto &rows, auto &into) {
-        std::copy_if(rows.begin(), rows.end(), std::back_inserter(into),
+        std::ranges::copy_if(rows, std::back_inserter(into),
             [&mentioned](const auto &row) { return mentioned.days.contains(row.day); });
     };
     ReturnBasis basis{roster.lifters(), roster.variations(), {}, {}, {}};

@@ -29,11 +29,10 @@ QString planNotice(const ReturnSheet &sheet, const Lifter &lifter, const ReturnB
 {
     if (planMark(lifter.id, sheet.monday, basis.cards, basis.variations) == sheet.mark)
         return {};
-    const bool isPlanned =
-        std::any_of(basis.cards.begin(), basis.cards.end(), [&](const Card &card) {
-            return card.lifter == lifter.id && card.day >= sheet.monday
-                && card.day < sheet.monday.addDays(kWeekDays);
-        });
+    const bool isPlanned = std::ranges::any_of(basis.cards, [&](const Card &card) {
+        return card.lifter == lifter.id && card.day >= sheet.monday
+            && card.day < sheet.monday.addDays(kWeekDays);
+    });
     return isPlanned
         ? Text::tr("The plan was changed after this hand-out was written: the lifter trained by an "
                    "earlier one.")
@@ -66,8 +65,8 @@ SheetReview reviewOf(const ReturnSheet &sheet, const ReturnBasis &basis)
     review.name = sheet.lifter;
     review.monday = sheet.monday;
     review.problems = sheet.problems;
-    review.hasPain = std::any_of(sheet.checkIns.begin(), sheet.checkIns.end(),
-        [](const CheckIn &said) { return said.pain.has_value(); });
+    review.hasPain = std::ranges::any_of(
+        sheet.checkIns, [](const CheckIn &said) { return said.pain.has_value(); });
     ReturnBooking booking(basis);
     review.problems.add(booking.unknownCodes(sheet));
     if (!review.problems.isEmpty()) {

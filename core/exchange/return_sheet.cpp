@@ -206,8 +206,8 @@ private:
             return;
         said.day = *day;
         // Two days of the plan may have been trained on one: what was said later holds.
-        const auto earlier = std::find_if(m_sheet.checkIns.begin(), m_sheet.checkIns.end(),
-            [&said](const CheckIn &one) { return one.day == said.day; });
+        const auto earlier = std::ranges::find_if(
+            m_sheet.checkIns, [&said](const CheckIn &one) { return one.day == said.day; });
         if (earlier == m_sheet.checkIns.end())
             m_sheet.checkIns.push_back(said);
         else
@@ -216,12 +216,8 @@ private:
 
     [[nodiscard]] std::optional<int> readAnswer(Cell cell)
     {
-        const std::optional<int> answer = m_table.wholeNumber(cell);
-        if (answer && (*answer < 1 || *answer > 5)) {
-            complain(cell, Text::tr("The answers run from 1 (worst) to 5 (best)."), askAgain());
-            return std::nullopt;
-        }
-        return answer;
+        return m_table.wholeNumber(
+            cell, 1, 5, Text::tr("The answers run from 1 (worst) to 5 (best)."), askAgain());
     }
 
     [[nodiscard]] std::optional<PainFlag> readPain()
@@ -229,7 +225,7 @@ private:
         const QString where = m_table.text(pain);
         if (where.isEmpty())
             return std::nullopt;
-        PainFlag flag{bodyAreaFromFileWord(where), m_table.text(painWords)};
+        PainFlag flag{fromFileWord<BodyArea>(where), m_table.text(painWords)};
         if (!flag.area && where != kElsewhere)
             complain(pain, Text::tr("The area of the pain is unknown."),
                 Text::tr("Ask the lifter where it hurts; a pain is never passed over."));
@@ -264,12 +260,10 @@ private:
     {
         if (!m_table.demand(cell, askAgain()))
             return 0;
-        const std::optional<int> position = m_table.wholeNumber(cell);
-        if (position && (*position < 1 || *position > kMostRows)) {
-            complain(cell, Text::tr("Cards and sets are numbered from 1."), askAgain());
-            return 0;
-        }
-        return position.value_or(0);
+        return m_table
+            .wholeNumber(
+                cell, 1, kMostRows, Text::tr("Cards and sets are numbered from 1."), askAgain())
+            .value_or(0);
     }
 
     void readDone()

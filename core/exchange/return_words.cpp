@@ -16,9 +16,8 @@ class Wording
 public:
     Wording(const Lifter &lifter, std::span<const Variation> variations)
         : m_unit(lifter.unit)
+        , m_catalogue(variations)
     {
-        for (const Variation &variation : variations)
-            m_names.emplace(variation.code, variation.name);
     }
 
     [[nodiscard]] SetReview review(const ReturnedSet &set) const
@@ -26,7 +25,7 @@ public:
         SetReview review;
         const bool isDone = set.state == ReturnedSet::State::done;
         const bool isExtra = set.plannedVariation.isEmpty();
-        review.variation = nameOf(isDone ? set.variation : set.plannedVariation);
+        review.variation = nameOf(m_catalogue, isDone ? set.variation : set.plannedVariation);
         if (set.set.repsPlanned && !isExtra)
             review.planned = set.plannedKg
                 ? workWords(*set.set.repsPlanned, *set.plannedKg, m_unit)
@@ -38,11 +37,12 @@ public:
                                                                             : Text::tr("no entry"));
             return review;
         }
-        review.done = doneWords(set.set, m_unit, nameOf(set.leadVariation), set.leadReps);
+        review.done =
+            doneWords(set.set, m_unit, nameOf(m_catalogue, set.leadVariation), set.leadReps);
         review.note = set.set.note;
         review.differences =
-            differenceWords({isExtra ? QString() : nameOf(set.plannedVariation), set.plannedKg,
-                                set.set.repsPlanned, set.plannedRpe},
+            differenceWords({isExtra ? QString() : nameOf(m_catalogue, set.plannedVariation),
+                                set.plannedKg, set.set.repsPlanned, set.plannedRpe},
                 review.variation, set.set, m_unit);
         review.outcome = set.set.failed    ? SetOutcome::missed
             : isExtra                      ? SetOutcome::extra
@@ -52,14 +52,8 @@ public:
     }
 
 private:
-    [[nodiscard]] QString nameOf(const QString &code) const
-    {
-        const auto found = m_names.find(code);
-        return found == m_names.end() ? code : found->second;
-    }
-
     Unit m_unit;
-    std::map<QString, QString> m_names; ///< by code
+    std::span<const Variation> m_catalogue;
 };
 
 QString painWords(const PainFlag &pain)
@@ -105,7 +99,7 @@ std::vector<DayReview> dayReviews(
     for (auto &[planned, day] : days)
         reviews.push_back(std::move(day));
     for (const CheckIn &said : sheet.checkIns) {
-        auto day = std::find_if(reviews.begin(), reviews.end(), [&said](const DayReview &one) {
+        auto day = std::ranges::find_if(reviews, [&said](const DayReview &one) {
             return (one.day.isValid() ? one.day : one.plannedDay) == said.day;
         });
         if (day == reviews.end())

@@ -16,7 +16,7 @@ std::vector<Variation> engineRows(const std::vector<Variation> &all, Lift lift)
         if (v.lift == lift)
             rows.push_back(v);
     const auto competition =
-        std::find_if(rows.begin(), rows.end(), [](const Variation &v) { return v.competition; });
+        std::ranges::find_if(rows, [](const Variation &v) { return v.competition; });
     if (competition == rows.end())
         return {};
     std::rotate(rows.begin(), competition, competition + 1);
@@ -72,7 +72,7 @@ void put(LiftEstimates &estimates, const std::vector<Lifter> &lifters, Lift lift
 
 int LiftEstimate::rowOf(VariationId variation) const
 {
-    const auto it = std::find(rows.begin(), rows.end(), variation);
+    const auto it = std::ranges::find(rows, variation);
     return it == rows.end() ? -1 : int(it - rows.begin());
 }
 

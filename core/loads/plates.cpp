@@ -83,8 +83,8 @@ BarLoad PlateTable::round(double targetKg, Rounding rounding) const
     // Within a gram counts as met: a target that went through lb and back is not rounded down.
     const std::int64_t target = micrograms(std::clamp(targetKg, lightestKg(), heaviestKg()));
     const auto sumOf = [this](const Side &side) { return m_bar + 2 * side.sum; };
-    const auto over = std::find_if(m_sides.begin(), m_sides.end(),
-        [&](const Side &side) { return sumOf(side) > target + kGram; });
+    const auto over = std::ranges::find_if(
+        m_sides, [&](const Side &side) { return sumOf(side) > target + kGram; });
     auto best = over == m_sides.begin() ? over : over - 1;
     if (rounding == Rounding::nearest && over != m_sides.end()
         && sumOf(*over) - target < target - sumOf(*best))

@@ -96,10 +96,8 @@ private:
 
     [[nodiscard]] Part partOf(VariationId id, int reps, const Manner &manner) const
     {
-        const auto variation = std::find_if(m_basis.catalogue.begin(), m_basis.catalogue.end(),
-            [id](const Variation &v) { return v.id == id; });
-        const double factor =
-            variation == m_basis.catalogue.end() ? 1.0 : mannerFactor(*variation, manner);
+        const Variation *variation = find(m_basis.catalogue, id);
+        const double factor = variation ? mannerFactor(*variation, manner) : 1.0;
         return {rowOf(id), reps, factor};
     }
 
@@ -116,10 +114,8 @@ private:
     {
         if (line.restCode.isEmpty())
             return m_basis.estimate && !m_basis.estimate->rows.empty() ? 0 : -1;
-        for (const Variation &v : m_basis.catalogue)
-            if (v.code == line.restCode)
-                return rowOf(v.id);
-        return -1;
+        const Variation *rest = withCode(m_basis.catalogue, line.restCode);
+        return rest ? rowOf(rest->id) : -1;
     }
 
     // The load asked for
@@ -193,7 +189,7 @@ private:
     [[nodiscard]] bool canCarry(const std::vector<Part> &parts) const
     {
         return m_basis.estimate && carriesLoads(m_basis.estimate->estimate.standing)
-            && std::all_of(parts.begin(), parts.end(), [](const Part &p) { return p.row >= 0; });
+            && std::ranges::all_of(parts, [](const Part &p) { return p.row >= 0; });
     }
 
     // The engine

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <map>
-#include <tuple>
 
 namespace core {
 
@@ -16,17 +15,14 @@ constexpr double kUsualRpe = 8.0;
 
 std::vector<ResolvedCard> resolveCards(std::vector<Card> cards, const PlanSources &sources)
 {
-    std::stable_sort(cards.begin(), cards.end(), [](const Card &a, const Card &b) {
-        return std::tie(a.day, a.position) < std::tie(b.day, b.position);
-    });
+    std::ranges::stable_sort(cards, isAbove);
     const PlateTable plates = platesOf(sources.lifter);
     std::map<std::pair<QDate, Lift>, double> hardSets;
     std::vector<ResolvedCard> resolved;
     for (const Card &card : cards) {
         ResolvedCard result{card, parseSetLines(card.setLine), {}};
-        const auto variation = std::find_if(sources.variations.begin(), sources.variations.end(),
-            [&card](const Variation &v) { return v.id == card.variation; });
-        if (!result.parsed.error && variation != sources.variations.end()) {
+        const Variation *variation = find(sources.variations, card.variation);
+        if (!result.parsed.error && variation) {
             const LoadBasis basis{sources.estimateOf(variation->lift), plates, sources.lifter.unit,
                 card.day, sources.variations};
             double &before = hardSets[{card.day, variation->lift}];
@@ -50,7 +46,7 @@ QString suggestedSetLine(const Variation &variation, const std::vector<Card> &ea
     for (const Card &card : earlier)
         if (card.variation == variation.id && card.day <= day
             && card.day >= day.addDays(-kSuggestionDays) && !card.setLine.trimmed().isEmpty()
-            && (!last || std::tie(last->day, last->position) < std::tie(card.day, card.position)))
+            && (!last || isAbove(*last, card)))
             last = &card;
     if (last)
         return last->setLine;

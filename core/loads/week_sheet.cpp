@@ -6,8 +6,6 @@
 
 #include <QLocale>
 #include <QRegularExpression>
-#include <algorithm>
-#include <map>
 #include <set>
 
 namespace core {
@@ -38,8 +36,6 @@ public:
         , m_monday(monday)
         , m_catalogue(variations)
     {
-        for (const Variation &variation : variations)
-            m_variations.emplace(variation.id, &variation);
     }
 
     WeekSheet write(std::span<const ResolvedCard> cards)
@@ -84,9 +80,9 @@ private:
     {
         SheetDay day{dayWords(date), date, {}};
         for (const ResolvedCard &card : cards)
-            if (const auto variation = m_variations.find(card.card.variation);
-                card.card.day == date && variation != m_variations.end())
-                day.cards.push_back(cardOf(card, *variation->second));
+            if (const Variation *variation = find(m_catalogue, card.card.variation);
+                variation && card.card.day == date)
+                day.cards.push_back(cardOf(card, *variation));
         return day;
     }
 
@@ -199,7 +195,6 @@ private:
     const Lifter &m_lifter;
     QDate m_monday;
     std::span<const Variation> m_catalogue;
-    std::map<VariationId, const Variation *> m_variations;
     std::set<QString> m_said; ///< cautions; words that stand on every card are read on none
 };
 

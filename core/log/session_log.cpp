@@ -22,13 +22,11 @@ Place placeOf(std::span<const LoggedSession> sessions, size_t place)
     throw std::out_of_range("no set at this place");
 }
 
-Edit replacing(const LoggedSession &before, LoggedSession after)
+Edit replacing(const LoggedSession &before, const LoggedSession &after)
 {
     Edit edit;
-    if (before == after)
-        return edit;
-    edit.sessions.before.push_back(before);
-    edit.sessions.after.push_back(std::move(after));
+    if (before != after)
+        edit.sessions = {{before}, {after}};
     return edit;
 }
 
@@ -54,7 +52,7 @@ Edit addSet(std::span<const LoggedSession> sessions, LifterId lifter, QDate day,
     const size_t at = place > 0 ? before.set + 1 : 0;
     LoggedSession after = *before.session;
     after.sets.insert(after.sets.begin() + std::ptrdiff_t(at), set);
-    return replacing(*before.session, std::move(after));
+    return replacing(*before.session, after);
 }
 
 Edit changeSet(std::span<const LoggedSession> sessions, const SetEntry &set, size_t place)
@@ -62,7 +60,7 @@ Edit changeSet(std::span<const LoggedSession> sessions, const SetEntry &set, siz
     const Place at = placeOf(sessions, place);
     LoggedSession after = *at.session;
     after.sets[at.set] = set;
-    return replacing(*at.session, std::move(after));
+    return replacing(*at.session, after);
 }
 
 Edit removeSet(std::span<const LoggedSession> sessions, size_t place)
@@ -71,7 +69,7 @@ Edit removeSet(std::span<const LoggedSession> sessions, size_t place)
     LoggedSession after = *at.session;
     after.sets.erase(after.sets.begin() + std::ptrdiff_t(at.set));
     if (!after.sets.empty() || after.readiness)
-        return replacing(*at.session, std::move(after));
+        return replacing(*at.session, after);
     Edit edit;
     edit.sessions.before.push_back(*at.session);
     return edit;

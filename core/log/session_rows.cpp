@@ -16,13 +16,6 @@ constexpr double kAboutSameLoad = 0.10; ///< share by which an answering load ma
 constexpr int kMostMaximalReps = 2;
 constexpr double kMaximalRpe = 9.0; ///< rated above
 
-const Variation *withCode(std::span<const Variation> catalogue, const QString &code)
-{
-    const auto found = std::find_if(
-        catalogue.begin(), catalogue.end(), [&code](const Variation &v) { return v.code == code; });
-    return found == catalogue.end() ? nullptr : &*found;
-}
-
 bool worksArea(const DaySet &set, BodyArea area, std::span<const Variation> catalogue)
 {
     const Variation *variation = find(catalogue, set.variation);
@@ -61,8 +54,8 @@ public:
         : m_planned(planned)
         , m_done(done)
         , m_catalogue(catalogue)
-        , m_saysPlanned(std::any_of(done.begin(), done.end(),
-              [](const SetEntry &entry) { return entry.repsPlanned.has_value(); }))
+        , m_saysPlanned(std::ranges::any_of(
+              done, [](const SetEntry &entry) { return entry.repsPlanned.has_value(); }))
         , m_least((planned.size() + 1) * (done.size() + 1), 0.0)
     {
         for (size_t p = planned.size() + 1; p-- > 0;)

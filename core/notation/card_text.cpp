@@ -7,7 +7,6 @@
 
 #include <QStringList>
 #include <algorithm>
-#include <tuple>
 
 namespace core {
 
@@ -149,9 +148,7 @@ private:
 QString cardText(
     std::vector<Card> cards, std::span<const Variation> catalogue, const QLocale &locale)
 {
-    std::sort(cards.begin(), cards.end(), [](const Card &a, const Card &b) {
-        return std::tie(a.day, a.position) < std::tie(b.day, b.position);
-    });
+    std::ranges::sort(cards, isAbove);
     const bool severalDays = !cards.empty() && cards.front().day != cards.back().day;
     QString text;
     QDate day;

@@ -43,15 +43,15 @@ RowChange<Block> replaced(const Block &block, const PlanOfLifter &plan)
 
 const Block *blockOn(std::span<const Block> blocks, QDate day)
 {
-    const auto block = std::find_if(
-        blocks.begin(), blocks.end(), [day](const Block &b) { return b.contains(day); });
+    const auto block =
+        std::ranges::find_if(blocks, [day](const Block &b) { return b.contains(day); });
     return block == blocks.end() ? nullptr : &*block;
 }
 
 std::vector<Card> cardsOf(const Block &block, std::span<const Card> cards)
 {
     std::vector<Card> chosen;
-    std::copy_if(cards.begin(), cards.end(), std::back_inserter(chosen),
+    std::ranges::copy_if(cards, std::back_inserter(chosen),
         [&block](const Card &card) { return block.contains(card.day); });
     return chosen;
 }
@@ -170,8 +170,8 @@ BlockEdit layTemplate(const BlockTemplate &layout, Block block, const Lifter &li
     const PlanOfLifter &plan, std::span<const BlockTemplate> templates,
     std::span<const Variation> catalogue, const NewCardId &newId)
 {
-    const auto before = std::find_if(templates.begin(), templates.end(),
-        [&block](const BlockTemplate &each) { return each.id == block.templateId; });
+    const auto before = std::ranges::find_if(
+        templates, [&block](const BlockTemplate &each) { return each.id == block.templateId; });
     block.lifter = lifter.id;
     block.weeks = layout.weeks;
     block.purpose = layout.purpose;

@@ -9,7 +9,7 @@ namespace {
 
 std::vector<Card>::const_iterator find(const std::vector<Card> &cards, CardId id)
 {
-    return std::find_if(cards.begin(), cards.end(), [id](const Card &c) { return c.id == id; });
+    return std::ranges::find_if(cards, [id](const Card &c) { return c.id == id; });
 }
 
 const Card &theCard(const std::vector<Card> &cards, CardId id)
@@ -20,8 +20,12 @@ const Card &theCard(const std::vector<Card> &cards, CardId id)
     return *it;
 }
 
-Edit replaceCard(const Card &before, const Card &after)
+template <class Value>
+Edit changeField(const std::vector<Card> &cards, CardId id, Value Card::*field, const Value &value)
 {
+    const Card &before = theCard(cards, id);
+    Card after = before;
+    after.*field = value;
     return difference({before}, {after});
 }
 
@@ -76,26 +80,17 @@ Edit removeCards(const std::vector<Card> &cards, const std::vector<CardId> &ids)
 
 Edit changeSetLine(const std::vector<Card> &cards, CardId id, const QString &setLine)
 {
-    const Card &before = theCard(cards, id);
-    Card after = before;
-    after.setLine = setLine;
-    return replaceCard(before, after);
+    return changeField(cards, id, &Card::setLine, setLine);
 }
 
 Edit changeVariation(const std::vector<Card> &cards, CardId id, VariationId variation)
 {
-    const Card &before = theCard(cards, id);
-    Card after = before;
-    after.variation = variation;
-    return replaceCard(before, after);
+    return changeField(cards, id, &Card::variation, variation);
 }
 
 Edit changeNote(const std::vector<Card> &cards, CardId id, const QString &note)
 {
-    const Card &before = theCard(cards, id);
-    Card after = before;
-    after.note = note;
-    return replaceCard(before, after);
+    return changeField(cards, id, &Card::note, note);
 }
 
 } // namespace core

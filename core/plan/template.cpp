@@ -8,18 +8,10 @@
 #include <algorithm>
 #include <map>
 #include <set>
-#include <tuple>
 
 namespace core {
 
 namespace {
-
-const Variation *byCode(std::span<const Variation> catalogue, const QString &code)
-{
-    const auto it = std::find_if(
-        catalogue.begin(), catalogue.end(), [&code](const Variation &v) { return v.code == code; });
-    return it == catalogue.end() ? nullptr : &*it;
-}
 
 /// A template's cards as one lifter gets them, by key. The ids are not set.
 std::map<int, Card> rowsOf(const BlockTemplate &block, const TemplateUse &use, QStringList *remarks)
@@ -27,7 +19,7 @@ std::map<int, Card> rowsOf(const BlockTemplate &block, const TemplateUse &use, Q
     std::map<int, Card> rows;
     for (const TemplateCard &card : block.cards) {
         const QString code = swapped(card.code, use.lifter.touchStyle, block.swaps);
-        const Variation *variation = byCode(use.catalogue, code);
+        const Variation *variation = withCode(use.catalogue, code);
         if (!variation) {
             if (remarks)
                 *remarks << Text::tr(
@@ -36,7 +28,7 @@ std::map<int, Card> rowsOf(const BlockTemplate &block, const TemplateUse &use, Q
                                 .arg(code);
             continue;
         }
-        if (const Variation *written = byCode(use.catalogue, card.code);
+        if (const Variation *written = withCode(use.catalogue, card.code);
             remarks && written && written != variation)
             *remarks << Text::tr("%1 in place of %2: %3.")
                             .arg(variation->name, written->name, words(use.lifter.touchStyle));
@@ -65,13 +57,10 @@ public:
     {
         for (const auto &[key, row] : rows)
             m_open.push_back({key, &row});
-        std::stable_sort(m_open.begin(), m_open.end(), [](const Open &a, const Open &b) {
-            return std::tie(a.row->day, a.row->position) < std::tie(b.row->day, b.row->position);
-        });
+        std::ranges::stable_sort(
+            m_open, [](const Open &a, const Open &b) { return isAbove(*a.row, *b.row); });
         std::vector<Card> ordered = cards;
-        std::stable_sort(ordered.begin(), ordered.end(), [](const Card &a, const Card &b) {
-            return std::tie(a.day, a.position) < std::tie(b.day, b.position);
-        });
+        std::ranges::stable_sort(ordered, isAbove);
         const auto sameDay = [](const Card &a, const Card &b) { return a.day == b.day; };
         pair(ordered,
             [&](const Card &a, const Card &b) { return sameDay(a, b) && isSameContent(a, b); });
@@ -141,9 +130,7 @@ BlockTemplate nextVersion(const BlockTemplate &before, const Block &block,
     std::span<const Card> cards, std::span<const Variation> catalogue)
 {
     std::vector<Card> ordered(cards.begin(), cards.end());
-    std::stable_sort(ordered.begin(), ordered.end(), [](const Card &a, const Card &b) {
-        return std::tie(a.day, a.position) < std::tie(b.day, b.position);
-    });
+    std::ranges::stable_sort(ordered, isAbove);
     int lastKey = 0;
     for (const TemplateCard &card : before.cards)
         lastKey = std::max(lastKey, card.key);
@@ -161,10 +148,9 @@ BlockTemplate nextVersion(const BlockTemplate &before, const Block &block,
         if (!variation || !block.contains(card.day))
             continue;
         const int offset = int(block.start.daysTo(card.day));
-        const auto earlier =
-            std::find_if(before.cards.begin(), before.cards.end(), [&](const TemplateCard &c) {
-                return c.dayOffset == offset && c.code == variation->code && !taken.contains(c.key);
-            });
+        const auto earlier = std::ranges::find_if(before.cards, [&](const TemplateCard &c) {
+            return c.dayOffset == offset && c.code == variation->code && !taken.contains(c.key);
+        });
         const int key = earlier == before.cards.end() ? ++lastKey : earlier->key;
         taken.insert(key);
         next.cards.push_back(
@@ -206,8 +192,8 @@ TemplateResult applyTemplate(
             differences += row == now.end() ? 0 : 1; // taken out by the coach, and stays out
             continue;
         }
-        Card &kept = *std::find_if(merged.begin(), merged.end(),
-            [id = card->second](const Card &c) { return c.id == id; });
+        Card &kept = *std::ranges::find_if(
+            merged, [id = card->second](const Card &c) { return c.id == id; });
         if (row == now.end()) {
             if (kept.day == was.day && isSameContent(kept, was))
                 merged = withoutCard(std::move(merged), card->second);
@@ -230,9 +216,7 @@ TemplateResult applyTemplate(
     for (const auto &[key, row] : now)
         if (!before.contains(key))
             added.push_back(row);
-    std::stable_sort(added.begin(), added.end(), [](const Card &a, const Card &b) {
-        return std::tie(a.day, a.position) < std::tie(b.day, b.position);
-    });
+    std::ranges::stable_sort(added, isAbove);
     for (Card &row : added) {
         row.id = newId();
         if (!use.before) // the first time: below what is there

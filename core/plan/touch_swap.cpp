@@ -2,26 +2,7 @@
 
 #include "core/domain/text.h"
 
-#include <algorithm>
-
 namespace core {
-
-namespace {
-
-const Variation *byCode(std::span<const Variation> catalogue, const QString &code)
-{
-    const auto it = std::find_if(
-        catalogue.begin(), catalogue.end(), [&code](const Variation &v) { return v.code == code; });
-    return it == catalogue.end() ? nullptr : &*it;
-}
-
-QString nameOf(std::span<const Variation> catalogue, const QString &code)
-{
-    const Variation *variation = byCode(catalogue, code);
-    return variation ? variation->name : code;
-}
-
-} // namespace
 
 std::vector<TouchSwap> usualTouchSwaps(std::span<const Variation> catalogue)
 {
@@ -30,7 +11,7 @@ std::vector<TouchSwap> usualTouchSwaps(std::span<const Variation> catalogue)
         {QStringLiteral("tempo_4_2_0"), QStringLiteral("two_stage")},
         {QStringLiteral("light_touch"), QStringLiteral("slow_lowering")}};
     std::erase_if(swaps, [catalogue](const TouchSwap &swap) {
-        return !byCode(catalogue, swap.soft) || !byCode(catalogue, swap.sinking);
+        return !withCode(catalogue, swap.soft) || !withCode(catalogue, swap.sinking);
     });
     return swaps;
 }

@@ -146,7 +146,7 @@ Futures simulate(const std::vector<Nature> &all, std::span<const double> past,
 
 strength::Interval quantiles(std::vector<double> values)
 {
-    std::sort(values.begin(), values.end());
+    std::ranges::sort(values);
     const auto at = [&values](double share) {
         return values[size_t(std::lround(share * double(values.size() - 1)))];
     };

@@ -73,7 +73,7 @@ std::vector<CarryOverRow> whatCarriedOver(
     for (const strength::CarryOver &effect : strength::carryOver(logs, int(variations.size())))
         if (effect.weeks > 0)
             rows.push_back({variations[size_t(effect.variation)], effect});
-    std::stable_sort(rows.begin(), rows.end(), [](const CarryOverRow &a, const CarryOverRow &b) {
+    std::ranges::stable_sort(rows, [](const CarryOverRow &a, const CarryOverRow &b) {
         const auto rank = [](const strength::CarryOver &e) {
             return std::pair(!e.enough, -std::log(e.factor.value));
         };

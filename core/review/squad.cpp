@@ -184,7 +184,7 @@ private:
                     .arg(shortDate(m_row.surprise->day), m_row.surprise->words));
         if (m_bench && m_bench->estimate.standing == strength::Standing::conflicting)
             say(About::conflict, 6.0, Text::tr("The sets of late disagree with each other."));
-        std::stable_sort(m_row.terms.begin(), m_row.terms.end(),
+        std::ranges::stable_sort(m_row.terms,
             [](const AttentionTerm &a, const AttentionTerm &b) { return a.points > b.points; });
     }
 
@@ -210,22 +210,9 @@ QString SquadRow::why() const
 
 bool SquadRow::leadsToPlan() const
 {
-    if (terms.empty())
-        return false;
-    switch (terms.front().about) {
-    case About::pain:
-    case About::readiness:
-    case About::missed:
-    case About::unplanned:
-    case About::meet:
-        return true;
-    case About::away:
-    case About::falling:
-    case About::surprise:
-    case About::conflict:
-        break;
-    }
-    return false;
+    constexpr About kOfThePlan[] = {
+        About::pain, About::readiness, About::missed, About::unplanned, About::meet};
+    return !terms.empty() && std::ranges::count(kOfThePlan, terms.front().about) > 0;
 }
 
 std::vector<SquadRow> squadRows(const SquadInput &input)
@@ -239,7 +226,7 @@ std::vector<SquadRow> squadRows(const SquadInput &input)
     for (const Lifter &lifter : input.lifters)
         if (!lifter.archived)
             rows.push_back(RowMaker(input, lifter, own[lifter.id]).make());
-    std::sort(rows.begin(), rows.end(), [](const SquadRow &a, const SquadRow &b) {
+    std::ranges::sort(rows, [](const SquadRow &a, const SquadRow &b) {
         if (a.attention != b.attention)
             return a.attention > b.attention;
         return a.name.localeAwareCompare(b.name) < 0;

@@ -1,5 +1,6 @@
 #include "core/review/touch_review.h"
 
+#include "core/domain/lifter_edits.h"
 #include "core/domain/text.h"
 #include "core/domain/touch_score.h"
 #include "core/loads/implied_max.h"
@@ -108,14 +109,9 @@ TouchSuggestion suggestTouchStyle(std::span<const strength::TouchReading> readin
 
 Edit confirmTouchStyle(const Lifter &lifter, TouchStyle style)
 {
-    Edit edit;
-    if (lifter.touchStyle == style)
-        return edit;
     Lifter after = lifter;
     after.touchStyle = style;
-    edit.lifters.before = {lifter};
-    edit.lifters.after = {after};
-    return edit;
+    return changeLifter(lifter, after);
 }
 
 } // namespace core

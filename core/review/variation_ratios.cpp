@@ -35,7 +35,7 @@ std::vector<int> trainedRows(const LiftEstimate &lift)
     for (int row = 1; row < int(variations.size()); ++row)
         if (variations[size_t(row)].sets > 0)
             rows.push_back(row);
-    std::stable_sort(rows.begin(), rows.end(),
+    std::ranges::stable_sort(rows,
         [&](int a, int b) { return variations[size_t(a)].sets > variations[size_t(b)].sets; });
     return rows;
 }

@@ -114,7 +114,7 @@ void backUpDaily(Database &db, const QString &rosterPath, QDate today)
 {
     std::vector<Backup> backups = backupsOf(rosterPath);
     const auto isToday = [today](const Backup &backup) { return backup.day == today; };
-    if (std::any_of(backups.begin(), backups.end(), isToday))
+    if (std::ranges::any_of(backups, isToday))
         return;
     copyTo(db,
         QDir(backupFolderOf(rosterPath))
@@ -125,7 +125,7 @@ void backUpDaily(Database &db, const QString &rosterPath, QDate today)
         days.push_back(backup.day);
     const std::vector<QDate> old = superfluous(std::move(days));
     for (const Backup &backup : backups)
-        if (std::find(old.begin(), old.end(), backup.day) != old.end())
+        if (std::ranges::find(old, backup.day) != old.end())
             QFile::remove(backup.path);
 }
 
@@ -144,7 +144,7 @@ std::vector<QDate> superfluous(std::vector<QDate> days)
 {
     constexpr size_t kNewest = 7;
     constexpr size_t kMonths = 12;
-    std::sort(days.begin(), days.end(), std::greater<>());
+    std::ranges::sort(days, std::greater<>());
     days.erase(std::unique(days.begin(), days.end()), days.end());
     std::set<QDate> kept(days.begin(), days.begin() + std::min(days.size(), kNewest));
     std::map<QDate, QDate, std::greater<>> firstOfMonth; // by the first day of the month

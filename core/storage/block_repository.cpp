@@ -9,13 +9,17 @@ namespace core {
 
 namespace {
 
-const QString kSelect = QStringLiteral(
-    "SELECT id, lifter_id, name, purpose, start, weeks, deload_weeks, template_id FROM block"
-    " WHERE ");
+const QString kColumns =
+    QStringLiteral("id, lifter_id, name, purpose, start, weeks, deload_weeks, template_id");
 
-std::vector<Block> read(Rows rows)
+} // namespace
+
+std::vector<Block> Repository<Block>::select(Database &db, const Where &where)
 {
     std::vector<Block> blocks;
+    Rows rows = db.select(QStringLiteral("SELECT %1 FROM block %2 ORDER BY lifter_id, start")
+                              .arg(kColumns, where.condition),
+        where.values);
     while (rows.next()) {
         Block &block = blocks.emplace_back();
         block.id = {rows.id()};
@@ -30,49 +34,22 @@ std::vector<Block> read(Rows rows)
     return blocks;
 }
 
-} // namespace
-
-std::vector<Block> BlockRepository::of(LifterId lifter)
+void Repository<Block>::insert(Database &db, const Block &block)
 {
-    return read(
-        m_db.select(kSelect + QStringLiteral("lifter_id = ? ORDER BY start"), {lifter.value}));
-}
-
-std::vector<Block> BlockRepository::all()
-{
-    return read(m_db.select(kSelect + QStringLiteral("true ORDER BY lifter_id, start")));
-}
-
-std::optional<Block> BlockRepository::find(BlockId id)
-{
-    const std::vector<Block> found =
-        read(m_db.select(kSelect + QStringLiteral("id = ?"), {id.value}));
-    return found.empty() ? std::nullopt : std::optional(found.front());
-}
-
-void BlockRepository::insert(const Block &block)
-{
-    for (const Block &other : of(block.lifter))
+    for (const Block &other : rowsOf<Block>(block.lifter, db))
         if (other.start <= block.end() && block.start <= other.end())
             throw StorageError(Text::tr("It overlaps %1, %2 to %3. Choose other weeks.")
                                    .arg(other.name, other.start.toString(Qt::ISODate),
                                        other.end().toString(Qt::ISODate)));
-    m_db.run(QStringLiteral("INSERT INTO block (id, lifter_id, name, purpose, start, weeks,"
-                            " deload_weeks, template_id) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"),
+    db.insert("block", kColumns,
         {block.id.value, block.lifter.value, block.name, toVariant(block.purpose),
             toVariant(block.start), block.weeks, toVariant(wordsOf(block.deloadWeeks)),
             block.templateId.isValid() ? QVariant(block.templateId.value) : QVariant()});
 }
 
-void BlockRepository::remove(BlockId id)
+QString Repository<Block>::describe(Database &db, const Block &block)
 {
-    m_db.run(QStringLiteral("DELETE FROM block WHERE id = ?"), {id.value});
-}
-
-QString BlockRepository::describe(const Block &block)
-{
-    const std::optional<Lifter> lifter = LifterRepository(m_db).find(block.lifter);
-    return Text::tr("Block %1 of %2").arg(block.name, lifter ? lifter->name : QStringLiteral("?"));
+    return Text::tr("Block %1 of %2").arg(block.name, nameOf(block.lifter, db));
 }
 
 } // namespace core

@@ -37,6 +37,12 @@ QString wordsFor(const QSqlError &error)
     }
 }
 
+/// As many as there are values: "?,?,?".
+QString marks(const QVariantList &values)
+{
+    return QStringList(values.size(), QStringLiteral("?")).join(u',');
+}
+
 [[noreturn]] void fail(const QSqlError &error, const QString &sql)
 {
     throw StorageError(wordsFor(error), sql + u'\n' + error.text());
@@ -52,25 +58,6 @@ bool Rows::next()
     if (const QSqlError error = m_query.lastError(); error.isValid())
         fail(error, m_query.lastQuery());
     return false;
-}
-
-std::optional<int> Rows::maybeInteger()
-{
-    const QVariant field = value();
-    return field.isNull() ? std::nullopt : std::optional(field.toInt());
-}
-
-std::optional<double> Rows::maybeReal()
-{
-    const QVariant field = value();
-    return field.isNull() ? std::nullopt : std::optional(field.toDouble());
-}
-
-std::optional<QDate> Rows::maybeDate()
-{
-    const QVariant field = value();
-    return field.isNull() ? std::nullopt
-                          : std::optional(QDate::fromString(field.toString(), Qt::ISODate));
 }
 
 Database::Database(const QString &path, Access access)
@@ -139,6 +126,20 @@ QVariant Database::value(const QString &sql, const QVariantList &values)
 {
     Rows rows = select(sql, values);
     return rows.next() ? rows.value() : QVariant();
+}
+
+void Database::insert(const char *table, const QString &columns, const QVariantList &values)
+{
+    run(QStringLiteral("INSERT INTO %1 (%2) VALUES (%3)")
+            .arg(QLatin1String(table), columns, marks(values)),
+        values);
+}
+
+void Database::update(const char *table, const QString &columns, const QVariantList &values)
+{
+    run(QStringLiteral("UPDATE %1 SET (%2) = (%3) WHERE id = ?")
+            .arg(QLatin1String(table), columns, marks(values)),
+        values + QVariantList{values.front()});
 }
 
 void Database::setUserVersion(int version)

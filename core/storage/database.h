@@ -34,9 +34,12 @@ public:
     [[nodiscard]] double real() { return value().toDouble(); }
     [[nodiscard]] QString text() { return value().toString(); }
     [[nodiscard]] QDate date() { return QDate::fromString(text(), Qt::ISODate); }
-    [[nodiscard]] std::optional<int> maybeInteger();
-    [[nodiscard]] std::optional<double> maybeReal();
-    [[nodiscard]] std::optional<QDate> maybeDate();
+    /// Empty where the column is NULL.
+    template <class Value> [[nodiscard]] std::optional<Value> maybe()
+    {
+        const QVariant field = value();
+        return field.isNull() ? std::nullopt : std::optional(field.value<Value>());
+    }
     [[nodiscard]] QVariant value() { return m_query.value(m_column++); }
 
 private:
@@ -70,6 +73,11 @@ public:
 
     /// First column of the first row; invalid when there is none.
     [[nodiscard]] QVariant value(const QString &sql, const QVariantList &values = {});
+
+    /// Adds a row. `columns` have commas between, as in SQL.
+    void insert(const char *table, const QString &columns, const QVariantList &values);
+    /// Writes the row anew whose id is the first of `columns`.
+    void update(const char *table, const QString &columns, const QVariantList &values);
 
     [[nodiscard]] int userVersion() { return value(QStringLiteral("PRAGMA user_version")).toInt(); }
     void setUserVersion(int version);

@@ -2,172 +2,128 @@
 
 #include "core/domain/edit.h"
 
-#include <optional>
+#include <QVariant>
+#include <unordered_map>
 #include <vector>
 
-/// One repository a kind of row: its SQL and nothing else. Each offers
-///     find(id)       the row as it is in the file
-///     insert(row)    adds the row with its parts
-///     remove(id)     takes it out with its parts
-///     describe(row)  names it in an error: "Card 2 of Ann on 2024-05-01"
-/// and the reads that the program needs. Rows that others refer to are updated in place:
-///     release(id)    frees what is unique about it, so that two rows may swap names
-///     update(row)    writes a released row anew
+/// How the rows of each kind lie in the file: the SQL and nothing else. A repository has
+///     kTable               where the rows are; their parts in other tables go with them
+///     select(db, where)    the rows with their parts, in the order that RosterReader promises
+///     insert(db, row)      adds the row with its parts
+///     describe(db, row)    names it in an error: "Card 2 of Ann on 2024-05-01"
+/// Rows that others refer to are updated in place:
+///     release(db, id)      frees what is unique about it, so that two rows may swap names
+///     update(db, row)      writes a released row anew
 /// All throw StorageError; none opens a transaction.
 namespace core {
 
 class Database;
 
-class LifterRepository
+/// Which rows of a table; all of them unless said.
+struct Where
 {
-public:
-    explicit LifterRepository(Database &db)
-        : m_db(db)
-    {
-    }
-    [[nodiscard]] std::vector<Lifter> all(); ///< by name
-    [[nodiscard]] std::optional<Lifter> find(LifterId id);
-    void insert(const Lifter &lifter);
-    void remove(LifterId id);
-    void release(LifterId id);
-    void update(const Lifter &lifter);
-    [[nodiscard]] QString describe(const Lifter &lifter);
-
-private:
-    /// All, or the one with `id` where that is valid; in no order.
-    [[nodiscard]] std::vector<Lifter> read(LifterId id = {});
-    void insertParts(const Lifter &lifter);
-    void refuseTakenName(const Lifter &lifter);
-
-    Database &m_db;
+    QString condition; ///< "WHERE id = ?"
+    QVariantList values;
 };
 
-class VariationRepository
+template <class Row> struct Repository;
+
+template <> struct Repository<Lifter>
 {
-public:
-    explicit VariationRepository(Database &db)
-        : m_db(db)
-    {
-    }
-    [[nodiscard]] std::vector<Variation> all(); ///< by id, which is catalogue order
-    [[nodiscard]] std::optional<Variation> find(VariationId id);
-    void insert(const Variation &variation);
-    void remove(VariationId id);
-    void release(VariationId id);
-    void update(const Variation &variation);
-    [[nodiscard]] QString describe(const Variation &variation);
-
-private:
-    void refuseTaken(const Variation &variation);
-
-    Database &m_db;
+    static constexpr auto kTable = "lifter";
+    [[nodiscard]] static std::vector<Lifter> select(Database &db, const Where &where = {});
+    static void insert(Database &db, const Lifter &lifter);
+    static void release(Database &db, LifterId id);
+    static void update(Database &db, const Lifter &lifter);
+    [[nodiscard]] static QString describe(Database &db, const Lifter &lifter);
 };
 
-class CardRepository
+template <> struct Repository<Variation>
 {
-public:
-    explicit CardRepository(Database &db)
-        : m_db(db)
-    {
-    }
-    [[nodiscard]] std::vector<Card> between(LifterId lifter, QDate from, QDate to);
-    /// Of the whole roster, by lifter, day and position.
-    [[nodiscard]] std::vector<Card> between(QDate from, QDate to);
-    [[nodiscard]] std::optional<Card> find(CardId id);
-    void insert(const Card &card);
-    void remove(CardId id);
-    [[nodiscard]] QString describe(const Card &card);
-
-private:
-    Database &m_db;
+    static constexpr auto kTable = "variation";
+    [[nodiscard]] static std::vector<Variation> select(Database &db, const Where &where = {});
+    static void insert(Database &db, const Variation &variation);
+    static void release(Database &db, VariationId id);
+    static void update(Database &db, const Variation &variation);
+    [[nodiscard]] static QString describe(Database &db, const Variation &variation);
 };
 
-class SessionRepository
+template <> struct Repository<Card>
 {
-public:
-    explicit SessionRepository(Database &db)
-        : m_db(db)
-    {
-    }
-    [[nodiscard]] std::vector<LoggedSession> of(LifterId lifter);
-    [[nodiscard]] std::vector<LoggedSession> all();
-    [[nodiscard]] std::optional<LoggedSession> find(SessionId id);
-    void insert(const LoggedSession &session);
-    void remove(SessionId id);
-    [[nodiscard]] QString describe(const LoggedSession &session);
-
-private:
-    Database &m_db;
+    static constexpr auto kTable = "card";
+    [[nodiscard]] static std::vector<Card> select(Database &db, const Where &where = {});
+    static void insert(Database &db, const Card &card);
+    [[nodiscard]] static QString describe(Database &db, const Card &card);
 };
 
-class CheckInRepository
+template <> struct Repository<LoggedSession>
 {
-public:
-    explicit CheckInRepository(Database &db)
-        : m_db(db)
-    {
-    }
-    [[nodiscard]] std::vector<CheckIn> of(LifterId lifter); ///< by day
-    [[nodiscard]] std::vector<CheckIn> all();               ///< by lifter and day
-    [[nodiscard]] std::optional<CheckIn> find(CheckInId id);
-    void insert(const CheckIn &row);
-    void remove(CheckInId id);
-    [[nodiscard]] QString describe(const CheckIn &row);
-
-private:
-    Database &m_db;
+    static constexpr auto kTable = "session";
+    [[nodiscard]] static std::vector<LoggedSession> select(Database &db, const Where &where = {});
+    static void insert(Database &db, const LoggedSession &session);
+    [[nodiscard]] static QString describe(Database &db, const LoggedSession &session);
 };
 
-class TemplateRepository
+template <> struct Repository<CheckIn>
 {
-public:
-    explicit TemplateRepository(Database &db)
-        : m_db(db)
-    {
-    }
-    [[nodiscard]] std::vector<BlockTemplate> all(); ///< by name and version
-    [[nodiscard]] std::optional<BlockTemplate> find(TemplateId id);
-    void insert(const BlockTemplate &row);
-    void remove(TemplateId id);
-    [[nodiscard]] QString describe(const BlockTemplate &row);
-
-private:
-    Database &m_db;
+    static constexpr auto kTable = "check_in";
+    [[nodiscard]] static std::vector<CheckIn> select(Database &db, const Where &where = {});
+    static void insert(Database &db, const CheckIn &checkIn);
+    [[nodiscard]] static QString describe(Database &db, const CheckIn &checkIn);
 };
 
-class BlockRepository
+template <> struct Repository<BlockTemplate>
 {
-public:
-    explicit BlockRepository(Database &db)
-        : m_db(db)
-    {
-    }
-    [[nodiscard]] std::vector<Block> of(LifterId lifter); ///< by start
-    [[nodiscard]] std::vector<Block> all();               ///< by lifter and start
-    [[nodiscard]] std::optional<Block> find(BlockId id);
-    void insert(const Block &row);
-    void remove(BlockId id);
-    [[nodiscard]] QString describe(const Block &row);
-
-private:
-    Database &m_db;
+    static constexpr auto kTable = "block_template";
+    [[nodiscard]] static std::vector<BlockTemplate> select(Database &db, const Where &where = {});
+    static void insert(Database &db, const BlockTemplate &block);
+    [[nodiscard]] static QString describe(Database &db, const BlockTemplate &block);
 };
 
-class WaiverRepository
+template <> struct Repository<Block>
 {
-public:
-    explicit WaiverRepository(Database &db)
-        : m_db(db)
-    {
-    }
-    [[nodiscard]] std::vector<Waiver> of(LifterId lifter);
-    [[nodiscard]] std::optional<Waiver> find(WaiverId id);
-    void insert(const Waiver &row);
-    void remove(WaiverId id);
-    [[nodiscard]] QString describe(const Waiver &row);
-
-private:
-    Database &m_db;
+    static constexpr auto kTable = "block";
+    [[nodiscard]] static std::vector<Block> select(Database &db, const Where &where = {});
+    static void insert(Database &db, const Block &block);
+    [[nodiscard]] static QString describe(Database &db, const Block &block);
 };
+
+template <> struct Repository<Waiver>
+{
+    static constexpr auto kTable = "waiver";
+    [[nodiscard]] static std::vector<Waiver> select(Database &db, const Where &where = {});
+    static void insert(Database &db, const Waiver &waiver);
+    [[nodiscard]] static QString describe(Database &db, const Waiver &waiver);
+};
+
+/// The rows of one lifter.
+template <class Row> [[nodiscard]] std::vector<Row> rowsOf(LifterId lifter, Database &db)
+{
+    return Repository<Row>::select(db, {QStringLiteral("WHERE lifter_id = ?"), {lifter.value}});
+}
+
+/// Name of a lifter for describe(); "?" where there is none.
+[[nodiscard]] QString nameOf(LifterId lifter, Database &db);
+
+/// The rows by their ids, to put parts to; as long as the vector stays as it is.
+template <class Row> [[nodiscard]] auto byId(std::vector<Row> &rows)
+{
+    std::unordered_map<qint64, Row *> found;
+    for (Row &row : rows)
+        found.emplace(row.id.value, &row);
+    return found;
+}
+
+/// Of a table of parts those whose rows `where` picks.
+/// @param column  by which a part refers to its row
+template <class Row> [[nodiscard]] Where partsOf(const Where &where, const char *column)
+{
+    if (where.condition.isEmpty())
+        return {};
+    return {
+        QStringLiteral("WHERE %1 IN (SELECT id FROM %2 %3)")
+            .arg(QLatin1String(column), QLatin1String(Repository<Row>::kTable), where.condition),
+        where.values};
+}
 
 } // namespace core

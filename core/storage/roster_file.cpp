@@ -36,53 +36,55 @@ template <class Row> auto idsOf(const std::vector<Row> &rows)
 
 /// Rows that others refer to. A card or a session is taken out and put back, so that two may swap
 /// places.
-template <class Repository, class Row>
-concept UpdatesInPlace = requires(Repository repository, Row row)
+template <class Row>
+concept UpdatesInPlace = requires(Database &db, Row row)
 {
-    repository.update(row);
+    Repository<Row>::update(db, row);
 };
 
-template <class Repository, class Row>
-void carryOut(Repository repository, const RowChange<Row> &change)
+template <class Row> void carryOut(Database &db, const RowChange<Row> &change)
 {
+    using Repository = Repository<Row>;
     const auto before = idsOf(change.before);
     const auto after = idsOf(change.after);
+    const QString whereId = QStringLiteral("WHERE id = ?");
 
     for (const Row &row : change.before)
-        if (repository.find(row.id) != row)
+        if (Repository::select(db, {whereId, {row.id.value}}) != std::vector{row})
             throw StorageError(Text::tr(
                 "%1 was changed or removed in the meantime. Nothing was changed; look at it once "
                 "more and try again.")
-                                   .arg(repository.describe(row)));
+                                   .arg(Repository::describe(db, row)));
     for (const Row &row : change.before) {
-        if constexpr (UpdatesInPlace<Repository, Row>) {
+        if constexpr (UpdatesInPlace<Row>) {
             if (after.contains(row.id)) {
-                repository.release(row.id);
+                Repository::release(db, row.id);
                 continue;
             }
         }
-        repository.remove(row.id);
+        db.run(QStringLiteral("DELETE FROM %1 %2").arg(QLatin1String(Repository::kTable), whereId),
+            {row.id.value});
     }
     for (const Row &row : change.after) {
         QStringList wrong = problems(row);
         if (!row.id.isValid())
             wrong << Text::tr("It has no id.");
         if (!wrong.isEmpty())
-            throw StorageError(
-                Text::tr("%1 cannot be saved. %2").arg(repository.describe(row), wrong.join(u' ')));
-        if constexpr (UpdatesInPlace<Repository, Row>) {
+            throw StorageError(Text::tr("%1 cannot be saved. %2")
+                                   .arg(Repository::describe(db, row), wrong.join(u' ')));
+        if constexpr (UpdatesInPlace<Row>) {
             if (before.contains(row.id)) {
-                repository.update(row);
+                Repository::update(db, row);
                 continue;
             }
         }
         try {
-            repository.insert(row);
+            Repository::insert(db, row);
         } catch (const StorageError &e) {
             if (e.detail().isEmpty()) // says by itself what is wrong
                 throw;
             throw StorageError(
-                Text::tr("%1 cannot be saved. %2").arg(repository.describe(row), e.words()),
+                Text::tr("%1 cannot be saved. %2").arg(Repository::describe(db, row), e.words()),
                 e.detail());
         }
     }
@@ -141,9 +143,7 @@ RosterChange RosterFile::apply(const Edit &edit)
 {
     Transaction tx(db());
     db().run(QStringLiteral("PRAGMA defer_foreign_keys = ON")); // rows come and go in any order
-    forEachRowKind([&]<class Row>(RowChange<Row> Edit::*kind) {
-        carryOut(typename Stored<Row>::Repository(db()), edit.*kind);
-    });
+    forEachRowKind([&](auto kind) { carryOut(db(), edit.*kind); });
     try {
         tx.commit();
     } catch (const StorageError &) {

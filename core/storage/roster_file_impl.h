@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/storage/database.h"
+#include "core/storage/repositories.h"
 #include "core/storage/roster_file.h"
-#include "core/storage/stored_rows.h"
 
 #include <QLockFile>
 #include <array>
@@ -23,7 +23,7 @@ struct RosterFile::Impl
     {
         forEachRowKind([this]<class Row>(RowChange<Row> Edit::*) {
             lastIds[kRowKind<Row>] = db.value(QStringLiteral("SELECT max(id) FROM %1")
-                                                  .arg(QLatin1String(Stored<Row>::kTable)))
+                                                  .arg(QLatin1String(Repository<Row>::kTable)))
                                          .toLongLong();
         });
     }

@@ -55,7 +55,7 @@ void build(const QString &path)
     migrate(db, migrations(), [] {});
     Transaction tx(db);
     for (const Variation &variation : builtInCatalogue())
-        VariationRepository(db).insert(variation);
+        Repository<Variation>::insert(db, variation);
     tx.commit();
 }
 

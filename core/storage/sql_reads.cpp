@@ -1,68 +1,72 @@
 #include "core/storage/sql_reads.h"
 
+#include "core/storage/database.h"
 #include "core/storage/repositories.h"
 
 namespace core {
 
 template <class Base> std::vector<Lifter> SqlReads<Base>::lifters() const
 {
-    return LifterRepository(db()).all();
+    return Repository<Lifter>::select(db());
 }
 
 template <class Base> std::vector<Variation> SqlReads<Base>::variations() const
 {
-    return VariationRepository(db()).all();
+    return Repository<Variation>::select(db());
 }
 
 template <class Base>
 std::vector<Card> SqlReads<Base>::cards(LifterId lifter, QDate from, QDate to) const
 {
-    return CardRepository(db()).between(lifter, from, to);
+    return Repository<Card>::select(db(),
+        {QStringLiteral("WHERE lifter_id = ? AND day BETWEEN ? AND ?"),
+            {lifter.value, toVariant(from), toVariant(to)}});
 }
 
 template <class Base> std::vector<Card> SqlReads<Base>::cards(QDate from, QDate to) const
 {
-    return CardRepository(db()).between(from, to);
+    return Repository<Card>::select(
+        db(), {QStringLiteral("WHERE day BETWEEN ? AND ?"), {toVariant(from), toVariant(to)}});
 }
 
 template <class Base> std::vector<LoggedSession> SqlReads<Base>::sessions(LifterId lifter) const
 {
-    return SessionRepository(db()).of(lifter);
+    return rowsOf<LoggedSession>(lifter, db());
 }
 
 template <class Base> std::vector<LoggedSession> SqlReads<Base>::sessions() const
 {
-    return SessionRepository(db()).all();
+    return Repository<LoggedSession>::select(db());
 }
 
 template <class Base> std::vector<CheckIn> SqlReads<Base>::checkIns(LifterId lifter) const
 {
-    return CheckInRepository(db()).of(lifter);
+    return rowsOf<CheckIn>(lifter, db());
 }
 
 template <class Base> std::vector<CheckIn> SqlReads<Base>::checkIns() const
 {
-    return CheckInRepository(db()).all();
+    return Repository<CheckIn>::select(db());
 }
 
 template <class Base> std::vector<BlockTemplate> SqlReads<Base>::templates() const
 {
-    return TemplateRepository(db()).all();
+    return Repository<BlockTemplate>::select(db());
 }
 
 template <class Base> std::vector<Block> SqlReads<Base>::blocks(LifterId lifter) const
 {
-    return BlockRepository(db()).of(lifter);
+    return rowsOf<Block>(lifter, db());
 }
 
 template <class Base> std::vector<Block> SqlReads<Base>::blocks() const
 {
-    return BlockRepository(db()).all();
+    return Repository<Block>::select(db());
 }
 
 template <class Base> std::vector<Waiver> SqlReads<Base>::waivers(LifterId lifter) const
 {
-    return WaiverRepository(db()).of(lifter);
+    return rowsOf<Waiver>(lifter, db());
 }
 
 template class SqlReads<RosterReader>;

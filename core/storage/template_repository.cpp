@@ -4,17 +4,22 @@
 #include "core/storage/database.h"
 #include "core/storage/number_words.h"
 
-#include <unordered_map>
-
 namespace core {
 
-std::vector<BlockTemplate> TemplateRepository::all()
+namespace {
+
+const QString kColumns = QStringLiteral("id, name, version, purpose, weeks, deload_weeks");
+const QString kCardColumns =
+    QStringLiteral("template_id, position, key, day_offset, day_position, code, set_line, note");
+
+} // namespace
+
+std::vector<BlockTemplate> Repository<BlockTemplate>::select(Database &db, const Where &where)
 {
     std::vector<BlockTemplate> templates;
-    std::unordered_map<qint64, size_t> index;
-    Rows rows = m_db.select(
-        QStringLiteral("SELECT id, name, version, purpose, weeks, deload_weeks FROM block_template"
-                       " ORDER BY name, version"));
+    Rows rows = db.select(QStringLiteral("SELECT %1 FROM block_template %2 ORDER BY name, version")
+                              .arg(kColumns, where.condition),
+        where.values);
     while (rows.next()) {
         BlockTemplate &block = templates.emplace_back();
         block.id = {rows.id()};
@@ -23,22 +28,25 @@ std::vector<BlockTemplate> TemplateRepository::all()
         block.purpose = rows.text();
         block.weeks = rows.integer();
         block.deloadWeeks = numbersOf(rows.text());
-        index.emplace(block.id.value, templates.size() - 1);
     }
-    Rows swaps = m_db.select(QStringLiteral(
-        "SELECT template_id, soft, sinking FROM template_swap ORDER BY template_id, position"));
+    const auto owners = byId(templates);
+    const Where parts = partsOf<BlockTemplate>(where, "template_id");
+    Rows swaps = db.select(QStringLiteral("SELECT template_id, soft, sinking FROM template_swap %1"
+                                          " ORDER BY template_id, position")
+                               .arg(parts.condition),
+        parts.values);
     while (swaps.next()) {
-        BlockTemplate &block = templates[index.at(swaps.id())];
-        TouchSwap &swap = block.swaps.emplace_back();
+        TouchSwap &swap = owners.at(swaps.id())->swaps.emplace_back();
         swap.soft = swaps.text();
         swap.sinking = swaps.text();
     }
-    Rows cards = m_db.select(
-        QStringLiteral("SELECT template_id, key, day_offset, day_position, code, set_line, note"
-                       " FROM template_card ORDER BY template_id, position"));
+    Rows cards =
+        db.select(QStringLiteral("SELECT %1 FROM template_card %2 ORDER BY template_id, position")
+                      .arg(kCardColumns, parts.condition),
+            parts.values);
     while (cards.next()) {
-        BlockTemplate &block = templates[index.at(cards.id())];
-        TemplateCard &card = block.cards.emplace_back();
+        TemplateCard &card = owners.at(cards.id())->cards.emplace_back();
+        cards.skip(1); // its place among them
         card.key = cards.integer();
         card.dayOffset = cards.integer();
         card.position = cards.integer();
@@ -49,38 +57,21 @@ std::vector<BlockTemplate> TemplateRepository::all()
     return templates;
 }
 
-std::optional<BlockTemplate> TemplateRepository::find(TemplateId id)
+void Repository<BlockTemplate>::insert(Database &db, const BlockTemplate &block)
 {
-    for (BlockTemplate &block : all()) // a few dozen, and rarely changed
-        if (block.id == id)
-            return std::move(block);
-    return std::nullopt;
-}
-
-void TemplateRepository::insert(const BlockTemplate &block)
-{
-    m_db.run(QStringLiteral("INSERT INTO block_template (id, name, version, purpose, weeks,"
-                            " deload_weeks) VALUES (?, ?, ?, ?, ?, ?)"),
+    db.insert("block_template", kColumns,
         {block.id.value, block.name, block.version, toVariant(block.purpose), block.weeks,
             toVariant(wordsOf(block.deloadWeeks))});
     for (int position = 0; const TouchSwap &swap : block.swaps)
-        m_db.run(QStringLiteral("INSERT INTO template_swap (template_id, position, soft, sinking)"
-                                " VALUES (?, ?, ?, ?)"),
+        db.insert("template_swap", QStringLiteral("template_id, position, soft, sinking"),
             {block.id.value, position++, swap.soft, swap.sinking});
     for (int position = 0; const TemplateCard &card : block.cards)
-        m_db.run(QStringLiteral("INSERT INTO template_card (template_id, position, key, day_offset,"
-                                " day_position, code, set_line, note)"
-                                " VALUES (?, ?, ?, ?, ?, ?, ?, ?)"),
+        db.insert("template_card", kCardColumns,
             {block.id.value, position++, card.key, card.dayOffset, card.position, card.code,
                 toVariant(card.setLine), toVariant(card.note)});
 }
 
-void TemplateRepository::remove(TemplateId id)
-{
-    m_db.run(QStringLiteral("DELETE FROM block_template WHERE id = ?"), {id.value});
-}
-
-QString TemplateRepository::describe(const BlockTemplate &block)
+QString Repository<BlockTemplate>::describe(Database &, const BlockTemplate &block)
 {
     return Text::tr("Template %1").arg(block.name);
 }

@@ -8,22 +8,57 @@ namespace core {
 
 namespace {
 
-const QString kSelect = QStringLiteral(
-    "SELECT id, code, name, lift, competition, serves, stance, purpose, tempo_lowering,"
-    " tempo_pause, tempo_lifting, reps_low, reps_high, ratio, ratio_spread, ratio_source,"
-    " rep_cost, fatigue, spares, when_to_use, cautions, retired FROM variation ");
+const QString kColumns = QStringLiteral(
+    "id, code, name, lift, competition, serves, stance, purpose, tempo_lowering, tempo_pause,"
+    " tempo_lifting, reps_low, reps_high, ratio, ratio_spread, ratio_source, rep_cost, fatigue,"
+    " spares, when_to_use, cautions, retired");
 
-std::vector<Variation> read(Rows rows)
+/// In the order of kColumns.
+QVariantList fields(const Variation &v)
+{
+    return {v.id.value, v.code, v.name, fileWord(v.lift), int(v.competition), fileWord(v.serves),
+        toVariant(v.stance), toVariant(v.purpose), v.tempo.lowering, v.tempo.pause, v.tempo.lifting,
+        v.repsLow, v.repsHigh, v.ratio, v.ratioSpread, toVariant(v.ratioSource), v.repCost,
+        fileWord(v.fatigue), toVariant(fileWords(v.spares)), toVariant(v.whenToUse),
+        toVariant(v.cautions), int(v.retired)};
+}
+
+void refuseTaken(Database &db, const Variation &v)
+{
+    const QVariant owner =
+        db.value(QStringLiteral("SELECT name FROM variation WHERE code = ? AND id <> ?"),
+            {v.code, v.id.value});
+    if (owner.isValid())
+        throw StorageError(Text::tr("The code %1 belongs to %2 already. Choose another code.")
+                               .arg(v.code, owner.toString()));
+    if (!v.competition)
+        return;
+    const QVariant other = db.value(
+        QStringLiteral("SELECT name FROM variation WHERE lift = ? AND competition = 1 AND id <> ?"),
+        {fileWord(v.lift), v.id.value});
+    if (other.isValid())
+        throw StorageError(Text::tr(
+            "%1 is the competition variation of its lift already, and there is one a lift. Take "
+            "that mark from it first.")
+                               .arg(other.toString()));
+}
+
+} // namespace
+
+std::vector<Variation> Repository<Variation>::select(Database &db, const Where &where)
 {
     std::vector<Variation> variations;
+    Rows rows = db.select(
+        QStringLiteral("SELECT %1 FROM variation %2 ORDER BY id").arg(kColumns, where.condition),
+        where.values);
     while (rows.next()) {
-        Variation v;
+        Variation &v = variations.emplace_back();
         v.id = {rows.id()};
         v.code = rows.text();
         v.name = rows.text();
-        v.lift = liftFromFileWord(rows.text()).value_or(Lift::bench);
+        v.lift = fromFileWord<Lift>(rows.text()).value_or(Lift::bench);
         v.competition = rows.boolean();
-        v.serves = servesFromFileWord(rows.text()).value_or(Serves::both);
+        v.serves = fromFileWord<Serves>(rows.text()).value_or(Serves::both);
         v.stance = rows.text();
         v.purpose = rows.text();
         v.tempo.lowering = rows.integer();
@@ -35,101 +70,37 @@ std::vector<Variation> read(Rows rows)
         v.ratioSpread = rows.real();
         v.ratioSource = rows.text();
         v.repCost = rows.real();
-        v.fatigue = fatigueFromFileWord(rows.text()).value_or(Fatigue::moderate);
+        v.fatigue = fromFileWord<Fatigue>(rows.text()).value_or(Fatigue::moderate);
         v.spares = bodyAreasFromFileWords(rows.text()).value_or(std::vector<BodyArea>());
         v.whenToUse = rows.text();
         v.cautions = rows.text();
         v.retired = rows.boolean();
-        variations.push_back(std::move(v));
     }
     return variations;
 }
 
-/// The columns from code to retired, in the order of kSelect.
-QVariantList fields(const Variation &v)
+void Repository<Variation>::insert(Database &db, const Variation &variation)
 {
-    return {v.code, v.name, fileWord(v.lift), int(v.competition), fileWord(v.serves),
-        toVariant(v.stance), toVariant(v.purpose), v.tempo.lowering, v.tempo.pause, v.tempo.lifting,
-        v.repsLow, v.repsHigh, v.ratio, v.ratioSpread, toVariant(v.ratioSource), v.repCost,
-        fileWord(v.fatigue), toVariant(fileWords(v.spares)), toVariant(v.whenToUse),
-        toVariant(v.cautions), int(v.retired)};
+    refuseTaken(db, variation);
+    db.insert("variation", kColumns, fields(variation));
 }
 
-} // namespace
-
-std::vector<Variation> VariationRepository::all()
+void Repository<Variation>::release(Database &db, VariationId id)
 {
-    return read(m_db.select(kSelect + QStringLiteral("ORDER BY id")));
-}
-
-std::optional<Variation> VariationRepository::find(VariationId id)
-{
-    const std::vector<Variation> found =
-        read(m_db.select(kSelect + QStringLiteral("WHERE id = ?"), {id.value}));
-    return found.empty() ? std::nullopt : std::optional(found.front());
-}
-
-void VariationRepository::insert(const Variation &variation)
-{
-    refuseTaken(variation);
-    m_db.run(
-        QStringLiteral(
-            "INSERT INTO variation (id, code, name, lift, competition, serves, stance, purpose,"
-            " tempo_lowering, tempo_pause, tempo_lifting, reps_low, reps_high, ratio,"
-            " ratio_spread, ratio_source, rep_cost, fatigue, spares, when_to_use, cautions, "
-            "retired)"
-            " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
-        QVariantList{variation.id.value} + fields(variation));
-}
-
-void VariationRepository::remove(VariationId id)
-{
-    m_db.run(QStringLiteral("DELETE FROM variation WHERE id = ?"), {id.value});
-}
-
-void VariationRepository::release(VariationId id)
-{
-    m_db.run(
-        QStringLiteral("UPDATE variation SET code = '0__' || id, competition = 0 WHERE id = ?"),
+    db.run(QStringLiteral("UPDATE variation SET code = '0__' || id, competition = 0 WHERE id = ?"),
         {id.value});
 }
 
-void VariationRepository::update(const Variation &variation)
+void Repository<Variation>::update(Database &db, const Variation &variation)
 {
-    refuseTaken(variation);
-    m_db.run(QStringLiteral(
-                 "UPDATE variation SET code = ?, name = ?, lift = ?, competition = ?, serves = ?,"
-                 " stance = ?, purpose = ?, tempo_lowering = ?, tempo_pause = ?, tempo_lifting = ?,"
-                 " reps_low = ?, reps_high = ?, ratio = ?, ratio_spread = ?, ratio_source = ?,"
-                 " rep_cost = ?, fatigue = ?, spares = ?, when_to_use = ?, cautions = ?, retired = "
-                 "? WHERE id = ?"),
-        fields(variation) + QVariantList{variation.id.value});
+    refuseTaken(db, variation);
+    db.update("variation", kColumns, fields(variation));
 }
 
-QString VariationRepository::describe(const Variation &variation)
+QString Repository<Variation>::describe(Database &, const Variation &variation)
 {
     return Text::tr("Variation %1")
         .arg(variation.name.trimmed().isEmpty() ? variation.code : variation.name);
-}
-
-void VariationRepository::refuseTaken(const Variation &v)
-{
-    const QVariant owner =
-        m_db.value(QStringLiteral("SELECT name FROM variation WHERE code = ? AND id <> ?"),
-            {v.code, v.id.value});
-    if (owner.isValid())
-        throw StorageError(Text::tr("The code %1 belongs to %2 already. Choose another code.")
-                               .arg(v.code, owner.toString()));
-    if (!v.competition)
-        return;
-    const QVariant other = m_db.value(
-        QStringLiteral("SELECT name FROM variation WHERE lift = ? AND competition = 1 AND id <> ?"),
-        {fileWord(v.lift), v.id.value});
-    if (other.isValid())
-        throw StorageError(Text::tr(
-            "%1 is the competition variation of its lift already, and there is one a lift. Take "
-            "that mark from it first.")
-                               .arg(other.toString()));
 }
 
 } // namespace core

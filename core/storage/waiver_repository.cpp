@@ -7,20 +7,25 @@ namespace core {
 
 namespace {
 
-const QString kSelect = QStringLiteral(
-    "SELECT id, lifter_id, rule, card_id, monday, lift, measure, note FROM waiver WHERE ");
+const QString kColumns =
+    QStringLiteral("id, lifter_id, rule, card_id, monday, lift, measure, note");
 
-std::vector<Waiver> read(Rows rows)
+} // namespace
+
+std::vector<Waiver> Repository<Waiver>::select(Database &db, const Where &where)
 {
     std::vector<Waiver> waivers;
+    Rows rows = db.select(
+        QStringLiteral("SELECT %1 FROM waiver %2 ORDER BY id").arg(kColumns, where.condition),
+        where.values);
     while (rows.next()) {
         Waiver waiver;
         waiver.id = {rows.id()};
         waiver.key.lifter = {rows.id()};
-        const std::optional<CheckRule> rule = checkRuleFromFileWord(rows.text());
+        const std::optional<CheckRule> rule = fromFileWord<CheckRule>(rows.text());
         waiver.key.card = {rows.id()};
         waiver.key.monday = rows.date();
-        waiver.key.lift = liftFromFileWord(rows.text()).value_or(Lift::bench);
+        waiver.key.lift = fromFileWord<Lift>(rows.text()).value_or(Lift::bench);
         waiver.measure = rows.real();
         waiver.note = rows.text();
         if (!rule)
@@ -31,38 +36,17 @@ std::vector<Waiver> read(Rows rows)
     return waivers;
 }
 
-} // namespace
-
-std::vector<Waiver> WaiverRepository::of(LifterId lifter)
+void Repository<Waiver>::insert(Database &db, const Waiver &waiver)
 {
-    return read(m_db.select(kSelect + QStringLiteral("lifter_id = ? ORDER BY id"), {lifter.value}));
-}
-
-std::optional<Waiver> WaiverRepository::find(WaiverId id)
-{
-    const std::vector<Waiver> found =
-        read(m_db.select(kSelect + QStringLiteral("id = ?"), {id.value}));
-    return found.empty() ? std::nullopt : std::optional(found.front());
-}
-
-void WaiverRepository::insert(const Waiver &waiver)
-{
-    m_db.run(QStringLiteral("INSERT INTO waiver (id, lifter_id, rule, card_id, monday, lift,"
-                            " measure, note) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"),
+    db.insert("waiver", kColumns,
         {waiver.id.value, waiver.key.lifter.value, fileWord(waiver.key.rule), waiver.key.card.value,
             toVariant(waiver.key.monday), fileWord(waiver.key.lift), waiver.measure,
             toVariant(waiver.note)});
 }
 
-void WaiverRepository::remove(WaiverId id)
+QString Repository<Waiver>::describe(Database &db, const Waiver &waiver)
 {
-    m_db.run(QStringLiteral("DELETE FROM waiver WHERE id = ?"), {id.value});
-}
-
-QString WaiverRepository::describe(const Waiver &waiver)
-{
-    const std::optional<Lifter> lifter = LifterRepository(m_db).find(waiver.key.lifter);
-    return Text::tr("Note on a finding of %1").arg(lifter ? lifter->name : QStringLiteral("?"));
+    return Text::tr("Note on a finding of %1").arg(nameOf(waiver.key.lifter, db));
 }
 
 } // namespace core

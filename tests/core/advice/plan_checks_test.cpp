@@ -307,6 +307,6 @@ TEST(PlanChecks, CardsThatCannotBeReadAreLeftToTheBoard)
 TEST(PlanChecks, RulesHaveWordsForFiles)
 {
     for (int rule = 0; rule <= int(CheckRule::noCompetitionLift); ++rule)
-        EXPECT_EQ(checkRuleFromFileWord(fileWord(CheckRule(rule))), CheckRule(rule));
-    EXPECT_FALSE(checkRuleFromFileWord(u"other"_qs));
+        EXPECT_EQ(fromFileWord<CheckRule>(fileWord(CheckRule(rule))), CheckRule(rule));
+    EXPECT_FALSE(fromFileWord<CheckRule>(u"other"_qs));
 }

@@ -32,8 +32,8 @@ TEST(Lifter, EachFieldOutOfBoundsIsNamed)
 TEST(TouchStyle, FileWordsReadBackAndUnknownOnesDoNot)
 {
     for (const TouchStyle style : {TouchStyle::undecided, TouchStyle::soft, TouchStyle::sinking})
-        EXPECT_EQ(touchStyleFromFileWord(fileWord(style)), style);
-    EXPECT_FALSE(touchStyleFromFileWord(QStringLiteral("hard")));
+        EXPECT_EQ(fromFileWord<TouchStyle>(fileWord(style)), style);
+    EXPECT_FALSE(fromFileWord<TouchStyle>(QStringLiteral("hard")));
 }
 
 TEST(TouchStyle, AnUndecidedLifterMayTrainWithAnything)

@@ -44,8 +44,8 @@ TEST(Variation, WorksWhatItsLiftWorksExceptWhatItSpares)
 TEST(BodyArea, FileWordsReadBack)
 {
     for (const BodyArea area : kBodyAreas)
-        EXPECT_EQ(bodyAreaFromFileWord(fileWord(area)), area);
-    EXPECT_FALSE(bodyAreaFromFileWord(QStringLiteral("Back")));
+        EXPECT_EQ(fromFileWord<BodyArea>(fileWord(area)), area);
+    EXPECT_FALSE(fromFileWord<BodyArea>(QStringLiteral("Back")));
     const std::vector<BodyArea> several = {BodyArea::back, BodyArea::elbows};
     EXPECT_EQ(bodyAreasFromFileWords(fileWords(several)), several);
     EXPECT_EQ(bodyAreasFromFileWords({}), std::vector<BodyArea>{});

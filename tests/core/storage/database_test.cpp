@@ -123,14 +123,14 @@ TEST_F(DatabaseTest, GivesBackWhatWasPutInAndAbsenceAsAbsence)
     EXPECT_FALSE(rows.isNull()) << "no text is an empty text";
     EXPECT_EQ(rows.text(), QString());
     EXPECT_TRUE(rows.isNull());
-    EXPECT_EQ(rows.maybeReal(), std::nullopt);
-    EXPECT_EQ(rows.maybeDate(), std::nullopt);
+    EXPECT_EQ(rows.maybe<double>(), std::nullopt);
+    EXPECT_EQ(rows.maybe<QDate>(), std::nullopt);
     EXPECT_FALSE(rows.boolean());
     ASSERT_TRUE(rows.next()) << "and begins at the left again";
-    EXPECT_EQ(rows.maybeInteger(), 2);
+    EXPECT_EQ(rows.maybe<int>(), 2);
     rows.skip(1);
-    EXPECT_EQ(rows.maybeReal(), 2.5);
-    EXPECT_EQ(rows.maybeDate(), QDate(2026, 3, 2));
+    EXPECT_EQ(rows.maybe<double>(), 2.5);
+    EXPECT_EQ(rows.maybe<QDate>(), QDate(2026, 3, 2));
     EXPECT_TRUE(rows.boolean());
     EXPECT_FALSE(rows.next());
 }
