@@ -81,7 +81,7 @@ TEST_F(Measured, EveryMeasureHasItsWordsAndSomethingToShowOrToSay)
 {
     QSet<QString> said;
     for (int i = 0; i < kMeasures; ++i) {
-        said << words(Measure(i)) << explanation(Measure(i));
+        said << words(Measure(i)).name << words(Measure(i)).explanation;
         const MeasureContent shown = content(Measure(i));
         EXPECT_NE(shown.lines.empty(), shown.nothing.isEmpty()) << i;
         EXPECT_LE(shown.lines.size(), kMostLines);
