@@ -38,7 +38,7 @@ VariationShelf::VariationShelf(QWidget *parent)
     , m_hint(plainWords())
     , m_search(searchField(tr("Find a variation")))
     , m_chips(new QButtonGroup(this))
-    , m_list(new QListView(this))
+    , m_list(new QListView)
     , m_nothing(plainWords(tr("No variation fits. Type fewer words, or choose All.")))
 {
     setAcceptDrops(true);

@@ -81,7 +81,7 @@ QWidget *PlanPreview::makeBar()
         return button;
     };
     auto *pdf = new QPushButton(tr("&Save as PDF…"));
-    auto *paper = new QPushButton(tr("P&rint…"));
+    auto *paper = new QPushButton(tr("P&rint…"), this); // a default button knows its dialog
     paper->setDefault(true);
     auto *close = new QPushButton(tr("&Close"));
     connect(pdf, &QPushButton::clicked, this, &PlanPreview::askForPdf);

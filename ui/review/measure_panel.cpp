@@ -35,7 +35,7 @@ MeasurePanel::MeasurePanel(TimeWindow &window, QWidget *parent)
     , m_legend(new QHBoxLayout)
     , m_why(label(Type::small))
     , m_nothing(named("measureNothing", centredWords()))
-    , m_stack(new QStackedWidget(this))
+    , m_stack(new QStackedWidget)
     , m_chart(new MeasureChart(window))
 {
     m_choice->setAccessibleName(tr("Measure"));

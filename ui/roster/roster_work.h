@@ -41,6 +41,7 @@ public:
     {
         stop();
         m_stop = {};
+        m_isRunning = true;
         m_watcher.setFuture(QtConcurrent::run(
             [work = std::move(work), readers = m_roster.readers(), unforeseen = m_unforeseen,
                 stop = m_stop.get_token()](QPromise<Outcome> &promise) {
@@ -62,7 +63,7 @@ public:
     /// then.
     void startNext(Work work)
     {
-        if (!isRunning()) {
+        if (!m_isRunning) {
             start(std::move(work));
             return;
         }
@@ -73,7 +74,7 @@ public:
     /// Asks what runs to end; nothing is told of it.
     void giveUp()
     {
-        m_isGivenUp = isRunning();
+        m_isGivenUp = m_isRunning;
         askToStop();
     }
 
@@ -86,11 +87,12 @@ public:
         askToStop();
         m_watcher.waitForFinished();
         m_watcher.setFuture({});
-        m_isGivenUp = false;
+        m_isRunning = m_isGivenUp = false;
         m_next = {};
     }
 
-    [[nodiscard]] bool isRunning() const { return m_watcher.isRunning(); }
+    /// Until what it gives is told, or is not to be told any more.
+    [[nodiscard]] bool isRunning() const { return m_isRunning; }
     /// For its signals of progress, in percent.
     [[nodiscard]] const QFutureWatcherBase &progress() const { return m_watcher; }
 
@@ -103,6 +105,7 @@ private:
             return;
         Outcome outcome = m_watcher.future().takeResult();
         m_watcher.setFuture({}); // one whose result was taken never counts as finished
+        m_isRunning = false;
         if (std::exchange(m_isGivenUp, false)) {
             if (Work next = std::exchange(m_next, {}))
                 start(std::move(next));
@@ -120,6 +123,7 @@ private:
     Done m_done;
     QString m_unforeseen;
     Work m_next; ///< begins when what was given up has ended
+    bool m_isRunning = false;
     bool m_isGivenUp = false;
     std::stop_source m_stop;
     QFutureWatcher<Outcome> m_watcher;

@@ -23,19 +23,6 @@ TEST_F(WeekBoardDragTest, CardsAreDraggedBetweenDaysWithinADayAndCopied)
         ElementsAre(HasSubstr("comp 0:0"), HasSubstr("feet_up 5:0"), HasSubstr("feet_up 6:0")));
 }
 
-TEST_F(WeekBoardDragTest, ARightPressOnACardLeavesTheCardAtHandAndOneBesideTheCardsMeansTheDay)
-{
-    drop(grid, onDay(1, 0), mimeOf(roster.variation("comp")));
-    CardWidget *pressed = card(1, 0);
-    grid->choose({pressed->card().id});
-    QTest::mousePress(pressed, Qt::RightButton);
-    EXPECT_EQ(grid->choice().card(), pressed->card().id);
-    EXPECT_THAT(grid->choice().chosen(), ElementsAre(pressed->card().id));
-
-    QTest::mousePress(grid, Qt::RightButton, {}, onDay(1, grid->height() - 2));
-    EXPECT_EQ(grid->choice().place(), (BoardPlace{1, 1}));
-}
-
 TEST_F(WeekBoardDragTest, DroppingACardWhereItIsChangesNothing)
 {
     drop(grid, onDay(0, 0), mimeOf(roster.variation("comp")));
