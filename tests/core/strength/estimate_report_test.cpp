@@ -95,8 +95,9 @@ TEST(EstimateReport, HowFarItIsTrustedFollowsTheIntervalThatIsShown)
             const Standing expected = sd > 0.08 ? Standing::priorOnly
                 : sd > 0.027                    ? Standing::thin
                                                 : Standing::enough;
-            if (estimate.standing != Standing::conflicting)
+            if (estimate.standing != Standing::conflicting) {
                 EXPECT_EQ(estimate.standing, expected) << sets << " sets, SD " << sd;
+            }
             guesses += estimate.standing == Standing::priorOnly;
             thin += estimate.standing == Standing::thin;
             enough += estimate.standing == Standing::enough;
