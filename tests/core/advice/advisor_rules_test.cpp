@@ -316,3 +316,16 @@ TEST(AdvisorRules, WhatLeadsASetIsHeavyCostlyAndNotTheLiftItself)
     v.repsHigh = kMostHeavyReps + 1;
     EXPECT_FALSE(leadsWell(v));
 }
+
+TEST(AdvisorRules, InPainNoSetIsHarderThanSix)
+{
+    Desk desk;
+    desk.lifter.birthYear = 2010; // the lower of two caps holds
+    desk.checkIn.emplace();
+    desk.checkIn->pain = PainFlag{BodyArea::legs, {}};
+    EXPECT_EQ(rankVariations(desk.slot,
+                  {desk.lifter, builtInCatalogue(), desk.day, desk.cards, desk.sessions,
+                      &*desk.checkIn, nullptr})
+                  .mostRpe,
+        6.0);
+}

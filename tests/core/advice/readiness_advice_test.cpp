@@ -155,3 +155,32 @@ TEST_F(ReadinessAdvised, ACheckInGoesBeforeTheSessionsOwnWord)
     EXPECT_EQ(readinessByDay({&session, 1}, {&checkIn, 1}),
         (std::map<QDate, double>{{session.day, 4.0}, {checkIn.day, 2.0}}));
 }
+
+TEST_F(ReadinessAdvised, ASessionsReadingIsItsFormWithWhatWasSaidBeforeIt)
+{
+    LiftEstimate lift;
+    const auto trained = [&](int day, std::optional<int> said) {
+        LoggedSession session;
+        session.lifter = lifter.id;
+        session.day = checkIn.day.addDays(day);
+        session.readiness = said;
+        lift.readings.push_back(session);
+        lift.estimate.form.push_back({engineDay(session.day), {1.0 + 0.01 * day, 0.9, 1.1}});
+    };
+    trained(0, 4);
+    trained(2, std::nullopt);
+    trained(4, 1);
+    lift.estimate.formSd = 0.02;
+    sayAll(2); // on the first day, and goes before the session's own word
+    const auto readings = readinessReadings(lift, {&checkIn, 1});
+    ASSERT_EQ(readings.size(), 2u) << "of one day nothing is known";
+    EXPECT_EQ(readings[0].readiness, 2.0);
+    EXPECT_EQ(readings[0].factor.value, 1.0);
+    EXPECT_EQ(readings[0].formSd, 0.02);
+    EXPECT_EQ(readings[1].readiness, 1.0);
+    EXPECT_EQ(readings[1].factor.value, 1.04);
+    checkIn.lifter = {9};
+    EXPECT_EQ(readinessReadings(lift, {&checkIn, 1})[0].readiness, 4.0) << "somebody else's";
+    lift.estimate.formSd = 0.0;
+    EXPECT_TRUE(readinessReadings(lift, {}).empty()) << "without an estimate";
+}

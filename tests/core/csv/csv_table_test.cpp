@@ -175,3 +175,25 @@ TEST(ProblemList, KeepsTheFirstAndCountsTheRest)
     EXPECT_EQ(more.items().back().line, 3);
     EXPECT_EQ(more.items().front().line, 2);
 }
+
+TEST(CsvTable, AnyColumnMayBeNamedOnceOnly)
+{
+    for (const char *header : {"name,name,amount", "amount,name,amount", "name,amount,day,day"}) {
+        File file(QByteArray(header) + '\n');
+        CsvTable table(file.buffer, {}, kColumns, file.problems);
+        EXPECT_FALSE(table.next());
+        ASSERT_EQ(file.problems.count(), 1u) << header;
+        EXPECT_TRUE(file.problems.items()[0].words.contains(QStringLiteral("twice"))) << header;
+    }
+}
+
+TEST(CsvTable, OtherSeparatorsAreTold)
+{
+    for (const auto &[header, word] :
+        {std::pair("name;amount", "semicolons"), {"name\tamount", "tabs"}}) {
+        File file(QByteArray(header) + '\n');
+        CsvTable table(file.buffer, {}, kColumns, file.problems);
+        ASSERT_EQ(file.problems.count(), 1u);
+        EXPECT_TRUE(file.problems.items()[0].words.contains(QLatin1String(word)));
+    }
+}

@@ -210,3 +210,43 @@ TEST(PlanMark, StaysWhileThePlanStaysAndChangesWithIt)
     other.cards[2].day = tests::kMonday.addDays(3);
     EXPECT_NE(mark(other), mark(week));
 }
+
+TEST(HandOut, EveryVariationIsNamedWithItsLift)
+{
+    PlannedWeek week;
+    week.add(4, "squat", QStringLiteral("3x5 140kg"));
+    const QJsonObject data = week.data();
+    for (const QJsonValue swap : data["swaps"].toArray()) {
+        const QString code = swap.toObject()["code"].toString();
+        EXPECT_EQ(swap.toObject()["lift"].toString(),
+            code == QStringLiteral("squat") ? QStringLiteral("squat") : QStringLiteral("bench"));
+        EXPECT_NE(swap.toObject()["name"].toString(), code);
+    }
+    const QJsonArray days = data["days"].toArray();
+    const QJsonObject monday = days[0].toObject();
+    EXPECT_EQ(monday["date"].toString(), QStringLiteral("2024-05-06"));
+    const QJsonArray cards = monday["cards"].toArray();
+    ASSERT_EQ(cards.size(), 2);
+    EXPECT_EQ(cards[0].toObject()["card"].toInt(), 1);
+    EXPECT_EQ(cards[1].toObject()["card"].toInt(), 2);
+    EXPECT_EQ(cards[1].toObject()["lift"].toString(), QStringLiteral("bench"));
+}
+
+TEST(HandOut, AsksAboutEveryAreaByItsNameAndGoesInTheSmallestStep)
+{
+    const QJsonObject data = PlannedWeek().data();
+    const QJsonArray areas = data["areas"].toArray();
+    ASSERT_EQ(areas.size(), qsizetype(std::size(kBodyAreas)));
+    for (const QJsonValue area : areas)
+        EXPECT_EQ(
+            area.toObject()["words"].toString().toLower(), area.toObject()["code"].toString());
+    EXPECT_TRUE(areas[0].toObject()["words"].toString()[0].isUpper());
+    EXPECT_EQ(data["format"].toInt(), 1);
+    EXPECT_EQ(data["step"].toDouble(), 2.5);
+    PlannedWeek pounds;
+    pounds.lifter.unit = Unit::pound;
+    EXPECT_EQ(pounds.data()["step"].toDouble(), 5.0);
+    for (const char *question : {"sleep", "stress", "motivation", "soreness"})
+        EXPECT_EQ(data["scales"].toObject()[QLatin1String(question)].toArray().size(), 5);
+    EXPECT_EQ(data["touch"].toArray().size(), 5);
+}

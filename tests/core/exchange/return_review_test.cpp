@@ -347,3 +347,21 @@ TEST_F(ReturnReviewTest, ALeadRepSetKeepsItsLeadReps)
     EXPECT_THAT(
         edit.sessions.after[0].sets[0].lead, testing::Optional(LeadReps{idOf("tempo_4_2_0"), 1}));
 }
+
+TEST_F(ReturnReviewTest, SheetsThatDifferInAnythingAreNotTheSame)
+{
+    const auto second = [this](auto change) {
+        ReturnFile other = file;
+        change(other);
+        return reviewAll({file.read(), other.read(QStringLiteral("other.csv"))})[1];
+    };
+    const auto same = second([](ReturnFile &) {});
+    EXPECT_EQ(same.notices, QStringList(QStringLiteral("It is the same sheet as ada.csv.")));
+    for (const SheetReview &other :
+        {second([](ReturnFile &f) { setOf(f, 0)["rpe"] = QStringLiteral("9"); }),
+            second([](ReturnFile &f) {
+                f.rows.append({{"row", "check_in"}, {"date", "2024-05-06"}, {"sleep", "2"}});
+            }),
+            second([](ReturnFile &f) { f.rows[0]["plan"] = QStringLiteral("another"); })})
+        EXPECT_TRUE(other.isAcceptable()) << other.notices.join(u' ').toStdString();
+}

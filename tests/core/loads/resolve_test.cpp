@@ -146,6 +146,12 @@ TEST(Resolve, CautionsWhereThePlatesEndOrTheSetIsTooHeavy)
     const Gear small{20.0, 0.0, {{10, 1}}};
     EXPECT_THAT(caution(u"3x3 @8"_qs, small), testing::HasSubstr("end at 40 kg"));
     EXPECT_THAT(caution(u"3x3 5%"_qs, small), testing::HasSubstr("empty bar is heavier"));
+    // Half a jump beside what can be loaded is met as well as any load between.
+    EXPECT_EQ(caution(u"1x1 16%"_qs, small), "");
+    EXPECT_THAT(caution(u"1x1 9%"_qs, small), testing::HasSubstr("empty bar is heavier"));
+    EXPECT_EQ(caution(u"1x1 22%"_qs, small), "");
+    EXPECT_EQ(caution(u"1x1 48%"_qs, small), "");
+    EXPECT_THAT(caution(u"1x1 51%"_qs, small), testing::HasSubstr("end at 40 kg"));
     EXPECT_THAT(caution(u"1x5 100kg"_qs, usualGear(Unit::kilogram)),
         testing::HasSubstr("likely to be missed"));
 }
@@ -204,6 +210,8 @@ TEST(ResolvedCards, SuggestsWhatWasLastUsedElseTheUsualReps)
     const std::vector<Card> earlier{
         card(-7, u"4x2 @7"_qs), card(-14, u"5x1 @6"_qs), card(1, u"1x1 @9"_qs), card(-1, {})};
     EXPECT_EQ(suggestedSetLine(tempo, earlier, kDay), u"4x2 @7"_qs);
+    const std::vector<Card> today{card(-7, u"4x2 @7"_qs), card(0, u"2x2 @8"_qs)};
+    EXPECT_EQ(suggestedSetLine(tempo, today, kDay), u"2x2 @8"_qs) << "a second card of the day";
 
     const std::vector<Card> old{card(-kSuggestionDays, u"4x2 @7"_qs)};
     EXPECT_EQ(suggestedSetLine(tempo, old, kDay), u"4x2 @7"_qs);

@@ -137,3 +137,13 @@ TEST(CardText, WhatCannotBeReadStaysAsWritten)
     EXPECT_EQ(cardText(cards, builtInCatalogue(), kEnglish),
         nameOf("comp") + u": heavy as it goes\n?: 1x1 @8 ; clean\n/ 3x3 @7\n"_qs);
 }
+
+TEST(CardText, NeitherSpacesNorTheColonAreNeeded)
+{
+    EXPECT_THAT(
+        parsed(u"comp:3x3\n"_qs).rows, ElementsAre(CardRow{0, idOf("comp"), u"3x3"_qs, {}}));
+    EXPECT_THAT(parsed(u"  comp  \n"_qs).rows, ElementsAre(CardRow{0, idOf("comp"), {}, {}}));
+    const ParsedCardText nameless = parsed(u": 3x3\n"_qs);
+    ASSERT_TRUE(nameless.error);
+    EXPECT_THAT(nameless.error->words.toStdString(), HasSubstr("no variation \"\""));
+}

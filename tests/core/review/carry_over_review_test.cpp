@@ -88,3 +88,38 @@ TEST(CarryOverReview, AnIntervalAroundNoChangeClaimsNothing)
     EXPECT_TRUE(meaningWords(effect(0.99, 0.985, 0.995)).contains(QStringLiteral("rose less")));
     EXPECT_TRUE(carryOverCaution().contains(QStringLiteral("no proof of cause")));
 }
+
+TEST(CarryOverReview, OnlyWhatIsRatedSixAndHarderAndNeitherMissedNorLedIsAReading)
+{
+    const auto isReading = [](auto change) {
+        LiftEstimate one = lift();
+        one.readings[0].sets = {set(kComp, 80, 3, 6.0)};
+        change(one.readings[0].sets[0]);
+        return carryLog(one)[0].lnMax.has_value();
+    };
+    EXPECT_TRUE(isReading([](SetEntry &) {}));
+    EXPECT_FALSE(isReading([](SetEntry &s) { s.rpe = 5.5; }));
+    EXPECT_FALSE(isReading([](SetEntry &s) { s.failed = true; }));
+    EXPECT_FALSE(isReading([](SetEntry &s) { s.lead = LeadReps{kPause, 1}; }));
+    EXPECT_FALSE(isReading([](SetEntry &s) { s.variation = kPause; }));
+}
+
+TEST(CarryOverReview, AWeekIsTheMeanOfItsSessions)
+{
+    LiftEstimate one = lift();
+    LoggedSession third = one.readings[0];
+    third.day = QDate(2026, 3, 5);
+    third.sets = {set(kComp, 85, 3, 8.0)};
+    LoggedSession fourth = third;
+    fourth.day = QDate(2026, 3, 7);
+    fourth.sets = {set(kComp, 90, 1, 9.0)};
+    one.readings.insert(one.readings.begin() + 1, {third, fourth});
+    const strength::CarryLog log = carryLog(one);
+    EXPECT_EQ(log[0].sessions, 3);
+    const auto of = [&one](
+                        const SetEntry &entry) { return std::log(impliedMaxKg(one, entry, 0, 0)); };
+    EXPECT_NEAR(*log[0].lnMax,
+        (of(set(kComp, 80, 3, 8.0)) + of(set(kComp, 85, 3, 8.0)) + of(set(kComp, 90, 1, 9.0)))
+            / 3.0,
+        1e-12);
+}

@@ -340,3 +340,13 @@ TEST_F(Squad, WhereNothingStandsOutThereIsNothingToPlan)
     lifters[0].meetDate = kToday.addDays(9);
     EXPECT_TRUE(row(1).leadsToPlan());
 }
+
+TEST_F(Squad, AFallCountsUpToFourPercent)
+{
+    const auto points = [this](double kg) {
+        benches[{1}] = bench(100.0, kg);
+        return pointsOf(row(1), AttentionTerm::About::falling);
+    };
+    EXPECT_GT(points(96.2), points(96.4));
+    EXPECT_EQ(points(95.9), points(90.0));
+}

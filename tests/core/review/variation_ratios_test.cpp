@@ -94,3 +94,19 @@ TEST_F(Ratios, VariationsWithTheMostSetsComeFirst)
     lift.estimate.variations[2].sets = 0;
     EXPECT_THAT(trainedRows(lift), ElementsAre(1));
 }
+
+TEST_F(Ratios, EightWeeksAreAPointOfTheirMiddle)
+{
+    const int spanStart = (engineDay(kMonday) / 56 + 1) * 56 - engineDay(kMonday);
+    for (const int day : {0, 20, 40, 55})
+        did(spanStart + day, {set(kPause, 85.0, 3, 8.0)});
+    const std::vector<RatioPoint> points = ratiosOverTime(lift, 1);
+    ASSERT_EQ(points.size(), 1u);
+    EXPECT_DOUBLE_EQ(points[0].day, engineDay(kMonday) + spanStart + 28.0);
+    lift.readings.back().day = kMonday.addDays(spanStart + 56);
+    EXPECT_TRUE(ratiosOverTime(lift, 1).empty()) << "three here, one in the next";
+    lift.readings.clear();
+    for (const int day : {-1, 0, 20, 40})
+        did(spanStart + day, {set(kPause, 85.0, 3, 8.0)});
+    EXPECT_TRUE(ratiosOverTime(lift, 1).empty()) << "one in those before";
+}

@@ -28,7 +28,11 @@ TEST(BlankValues, AnEstimateOfNobodyClaimsNothing)
     EXPECT_EQ(variation.repCost, 1.0) << "as a competition rep";
     EXPECT_EQ(variation.max.kg, 0.0);
     EXPECT_EQ(WeekEstimate{}.sets, 0);
+    EXPECT_EQ(WeekEstimate{}.sunday, 0);
+    EXPECT_EQ(DayForm{}.day, 0);
     const SetPull pull;
+    EXPECT_EQ(pull.session, 0);
+    EXPECT_EQ(pull.set, 0);
     EXPECT_EQ(pull.surprise, 0.0);
     EXPECT_EQ(pull.pullKg, 0.0);
 }
@@ -42,6 +46,7 @@ TEST(BlankValues, ASetSaysNothingThatWasNotWritten)
     EXPECT_FALSE(set.missed);
     EXPECT_EQ(set.leadReps, 0);
     EXPECT_LT(set.leadVariation, 0) << "no row";
+    EXPECT_EQ(TrainingSession{}.day, 0);
     const PlannedSet planned;
     EXPECT_EQ(planned.variation, 0);
     EXPECT_EQ(planned.reps, 1);
@@ -55,12 +60,25 @@ TEST(BlankValues, AScoreOfNothingHasCountedNothing)
     EXPECT_EQ(blank.rated, 0);
     EXPECT_EQ(blank.sets, 0);
     EXPECT_EQ(blank.missed, 0);
+    EXPECT_EQ(blank.rirError, 0.0);
+    EXPECT_EQ(blank.rirBias, 0.0);
+    EXPECT_EQ(blank.usualError, 0.0);
+    EXPECT_EQ(blank.brier, 0.0);
+    EXPECT_EQ(blank.baseBrier, 0.0);
+    const ReliabilityRow row;
+    EXPECT_EQ(row.sets, 0);
+    EXPECT_EQ(row.from + row.to + row.meanChance + row.observed, 0.0);
     const SetForecast forecast;
+    EXPECT_EQ(forecast.lifter, 0);
+    EXPECT_EQ(forecast.day, 0);
     EXPECT_EQ(forecast.rir, 0.0);
+    EXPECT_EQ(forecast.usualRir, 0.0);
     EXPECT_EQ(forecast.missChance, 0.0);
     EXPECT_FALSE(forecast.missed);
     const CarryOver carried;
     EXPECT_FALSE(carried.enough);
+    EXPECT_EQ(carried.variation, 0);
+    EXPECT_EQ(CarryWeek{}.sessions, 0);
     EXPECT_FALSE(carried.isClear());
     EXPECT_EQ(carried.factor.value, 1.0);
     EXPECT_EQ(carried.weeks + carried.lifters, 0);
@@ -68,6 +86,9 @@ TEST(BlankValues, AScoreOfNothingHasCountedNothing)
     const TouchHold hold;
     EXPECT_EQ(hold.standing, TouchStanding::none);
     EXPECT_EQ(hold.sets, 0);
+    EXPECT_EQ(hold.share.value + hold.share.low90 + hold.share.high90, 0.0);
+    EXPECT_EQ(TouchRoster{}.clustering, 1.0) << "each set for itself";
+    EXPECT_EQ(TouchRoster{}.driftPerWeek, 0.0);
     EXPECT_EQ(hold.lowestShare, 0.0);
     EXPECT_EQ(hold.highestShare, 0.0);
 }

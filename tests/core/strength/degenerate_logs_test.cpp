@@ -180,3 +180,15 @@ TEST(DegenerateLogs, ManyRepsAndExtremeLoads)
     log.sessions.push_back({-70'000, {rated(100, 3, 8)}});
     soundEstimate(log);
 }
+
+TEST(DegenerateLogs, ASessionTooLongToBeRememberedNamesNoSetThatMovedTheMax)
+{
+    LifterLog log;
+    log.sessions.push_back({0, std::vector<TrainingSet>(200, rated(80, 5, 8))});
+    EXPECT_TRUE(soundEstimate(log).pulls.empty());
+    log.sessions.push_back({2, {rated(85, 5, 8)}});
+    const LifterEstimate estimate = soundEstimate(log);
+    ASSERT_FALSE(estimate.pulls.empty());
+    for (const SetPull &pull : estimate.pulls)
+        EXPECT_EQ(pull.session, 1);
+}

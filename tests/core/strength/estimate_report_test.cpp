@@ -78,3 +78,30 @@ TEST(EstimateReport, TrustGrowsWithTheLog)
     }
     EXPECT_TRUE(earned);
 }
+
+TEST(EstimateReport, HowFarItIsTrustedFollowsTheIntervalThatIsShown)
+{
+    // Beyond 8 % either way an estimate is little more than a guess from people like this one; up
+    // to 2.7 % it is fit to prescribe from (core/strength/MODEL.md).
+    int guesses = 0, thin = 0, enough = 0;
+    for (int sets = 1; sets <= 40; ++sets)
+        for (const bool isRated : {false, true}) {
+            LifterLog log;
+            for (int set = 0; set < sets; ++set)
+                log.sessions.push_back(
+                    {set, {isRated ? rated(80, 5, 7) : unrated(80, 1 + set % 5)}});
+            const LifterEstimate estimate = estimateLifter(log, kVariations);
+            const double sd = sdOf(estimate.weeks.back().filtered);
+            const Standing expected = sd > 0.08 ? Standing::priorOnly
+                : sd > 0.027                    ? Standing::thin
+                                                : Standing::enough;
+            if (estimate.standing != Standing::conflicting) {
+                EXPECT_EQ(estimate.standing, expected) << sets << " sets, SD " << sd;
+            }
+            guesses += estimate.standing == Standing::priorOnly;
+            thin += estimate.standing == Standing::thin;
+            enough += estimate.standing == Standing::enough;
+        }
+    EXPECT_GT(guesses, 0);
+    EXPECT_GT(thin, 0);
+}

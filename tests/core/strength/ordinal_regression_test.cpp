@@ -116,3 +116,31 @@ TEST(OrdinalRegression, SizesThatDoNotMatchAreTheCallersBug)
     data.score[2] = 5;
     EXPECT_THROW((void)fitOrdinal(data, prior(6, 1.0)), std::invalid_argument);
 }
+
+TEST(OrdinalRegression, EverySizeHasToMatchByItself)
+{
+    const auto isRefused = [](auto change) {
+        OrdinalData data = someData();
+        NormalBelief before = prior(6, 1.0);
+        change(data, before);
+        try {
+            (void)fitOrdinal(data, before);
+        } catch (const std::invalid_argument &) {
+            return true;
+        }
+        return false;
+    };
+    EXPECT_FALSE(isRefused([](OrdinalData &, NormalBelief &) {}));
+    EXPECT_TRUE(isRefused([](OrdinalData &d, NormalBelief &) { d.score.pop_back(); }));
+    EXPECT_TRUE(isRefused(
+        [](OrdinalData &d, NormalBelief &) { d.weight.conservativeResize(d.weight.size() - 1); }));
+    EXPECT_TRUE(isRefused([](OrdinalData &d, NormalBelief &) { d.categories = 1; }));
+    EXPECT_TRUE(isRefused([](OrdinalData &d, NormalBelief &) { d.score[0] = -1; }));
+    EXPECT_TRUE(isRefused([](OrdinalData &d, NormalBelief &) { d.score[0] = 5; }));
+    EXPECT_TRUE(
+        isRefused([](OrdinalData &, NormalBelief &p) { p.mean = Eigen::VectorXd::Zero(5); }));
+    EXPECT_TRUE(isRefused(
+        [](OrdinalData &, NormalBelief &p) { p.covariance = Eigen::MatrixXd::Identity(5, 6); }));
+    EXPECT_TRUE(isRefused(
+        [](OrdinalData &, NormalBelief &p) { p.covariance = Eigen::MatrixXd::Identity(6, 5); }));
+}

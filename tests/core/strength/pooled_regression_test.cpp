@@ -2,6 +2,7 @@
 
 #include "core/strength/interval.h"
 #include "core/strength/readiness_effect.h"
+#include "tests/core/strength/reference_values.h"
 
 #include <gtest/gtest.h>
 #include <stdexcept>
@@ -94,4 +95,65 @@ TEST(ReadinessEffect, TurnsShrunkFormsBackIntoWhatTheSessionsSaid)
     const auto effects = readinessEffects(lifters);
     EXPECT_NEAR(effects.back().slope[0], effects.front().slope[0], 0.003);
     EXPECT_GT(effects.back().covariance(0, 0), effects.front().covariance(0, 0));
+}
+
+TEST(ReadinessEffects, SayOfAFixedLogWhatTheyAlwaysSaid)
+{
+    std::vector<std::vector<ReadinessReading>> lifters(3);
+    for (int lifter = 0; lifter < 3; ++lifter)
+        for (int session = 0; session < 12 + 9 * lifter; ++session) {
+            const double readiness = 1.0 + 0.5 * ((5 * session + lifter) % 9);
+            const double form = (0.004 + 0.003 * lifter) * (readiness - 3.2)
+                + 0.006 * std::sin(1.7 * session + lifter);
+            const double doubt = 0.008 + 0.009 * (session % 2); // of a form's SD of 0.018
+            lifters[size_t(lifter)].push_back({readiness, factorOf(form, doubt), 0.018});
+        }
+    lifters[0].push_back({3.0, factorOf(0.05, 0.0179), 0.018}); // all prior, says nothing
+    samples::Values found;
+    for (const ReadinessEffect &effect : readinessEffects(lifters)) {
+        found.emplace_back("below", effect.slope[0]);
+        found.emplace_back("above", effect.slope[1]);
+        found.emplace_back("doubt", effect.covariance(0, 0));
+        found.emplace_back("both", effect.covariance(0, 1));
+        found.emplace_back("usual", effect.usual.sum());
+        found.emplace_back("at 2", effect.factorAt(2.0).low90);
+        found.emplace_back("sessions", effect.sessions);
+    }
+    samples::expectReference(
+        {{"below", 0.00767500477}, {"above", 0.00803617643}, {"doubt", 4.84374352e-05},
+            {"both", -6.5383034e-06}, {"usual", -0.230769231}, {"at 2", 0.986642559},
+            {"sessions", 13}, {"below", 0.0121310361}, {"above", 0.0114238123},
+            {"doubt", 4.17059652e-05}, {"both", -1.20698712e-05}, {"usual", -0.0714285714},
+            {"at 2", 0.9831335}, {"sessions", 21}, {"below", 0.0238222403}, {"above", 0.0180948749},
+            {"doubt", 4.16147116e-05}, {"both", -1.15450726e-05}, {"usual", -1.11022302e-16},
+            {"at 2", 0.973601866}, {"sessions", 30}},
+        found);
+}
+
+TEST(ReadinessEffects, PointsAreCountedFromTheMiddleOfTheScale)
+{
+    EXPECT_EQ(readinessPoints(1.0), Eigen::Vector2d(-2.0, 0.0));
+    EXPECT_EQ(readinessPoints(3.0), Eigen::Vector2d(0.0, 0.0));
+    EXPECT_EQ(readinessPoints(4.5), Eigen::Vector2d(0.0, 1.5));
+    const ReadinessEffect nobody;
+    EXPECT_EQ(nobody.sessions, 0);
+    EXPECT_EQ(nobody.factorAt(1.0).value, 1.0);
+    EXPECT_EQ(nobody.factorAt(5.0).high90, 1.0);
+}
+
+TEST(PooledRegression, SizesThatDoNotMatchAreTheCallersBug)
+{
+    RegressionGroup group = constantGroup(1.0, 3);
+    EXPECT_NO_THROW((void)poolRegressions({&group, 1}, kStart));
+    group.response.conservativeResize(2);
+    EXPECT_THROW((void)poolRegressions({&group, 1}, kStart), std::invalid_argument);
+    group = constantGroup(1.0, 3);
+    group.variance.conservativeResize(2);
+    EXPECT_THROW((void)poolRegressions({&group, 1}, kStart), std::invalid_argument);
+    group = constantGroup(1.0, 3);
+    group.covariates = Eigen::MatrixXd::Ones(3, 2);
+    EXPECT_THROW((void)poolRegressions({&group, 1}, kStart), std::invalid_argument);
+    group = constantGroup(1.0, 3);
+    group.variance[1] = 0.0;
+    EXPECT_THROW((void)poolRegressions({&group, 1}, kStart), std::invalid_argument);
 }

@@ -85,3 +85,29 @@ TEST(Score, RefusesWhatIsNoForecast)
     EXPECT_THROW(score(std::vector{forecast(NAN, false)}), std::invalid_argument);
     EXPECT_THROW(score(std::vector{rated(INFINITY, 1.0, 2.0)}), std::invalid_argument);
 }
+
+TEST(Score, RowsRunFromEdgeToEdgeAndTheLastTakesItsEnd)
+{
+    const double edges[] = {0.0, 0.01, 0.02, 0.05, 0.1, 0.2, 0.4, 0.6, 0.8};
+    std::vector<SetForecast> forecasts;
+    for (const double chance : edges) {
+        SetForecast forecast;
+        forecast.missChance = chance;
+        forecasts.push_back(forecast);
+    }
+    const Score found = score(forecasts);
+    ASSERT_EQ(found.reliability.size(), std::size(edges));
+    for (size_t i = 0; i < std::size(edges); ++i) {
+        EXPECT_EQ(found.reliability[i].from, edges[i]);
+        EXPECT_EQ(found.reliability[i].meanChance, edges[i]);
+        EXPECT_EQ(found.reliability[i].sets, 1);
+        EXPECT_EQ(found.reliability[i].to, i + 1 < std::size(edges) ? edges[i + 1] : 1.0);
+    }
+    SetForecast sure;
+    sure.missChance = 1.0;
+    EXPECT_EQ(score({&sure, 1}).reliability[0].from, 0.8);
+    sure.missChance = 1.01;
+    EXPECT_THROW((void)score({&sure, 1}), std::invalid_argument);
+    sure.missChance = -0.01;
+    EXPECT_THROW((void)score({&sure, 1}), std::invalid_argument);
+}

@@ -147,3 +147,56 @@ TEST(TouchHold, SaysOfAFixedLogWhatItAlwaysSaid)
             {"low", 0.874549716}, {"high", 0.922474615}},
         found);
 }
+
+TEST(TouchHold, TheWantedScoreIsOneToFour)
+{
+    const auto readings = cleanTouch(0.86, 0.70, 1.0);
+    const TouchRoster roster = rosterOf({readings});
+    for (const int wanted : {1, 4}) {
+        EXPECT_NO_THROW((void)touchHold(readings, roster, wanted, {80}));
+        EXPECT_NO_THROW((void)touchHoldOverTime(readings, roster, wanted));
+    }
+    for (const int wanted : {0, 5}) {
+        EXPECT_THROW((void)touchHold(readings, roster, wanted, {80}), std::invalid_argument);
+        EXPECT_THROW((void)touchHoldOverTime(readings, roster, wanted), std::invalid_argument);
+    }
+    EXPECT_NO_THROW((void)touchHoldOverTime(readings, roster, 2, 1, 1));
+    EXPECT_THROW((void)touchHoldOverTime(readings, roster, 2, 0, 1), std::invalid_argument);
+    EXPECT_THROW((void)touchHoldOverTime(readings, roster, 2, 1, 0), std::invalid_argument);
+}
+
+TEST(TouchHold, ADozenSetsAreTheLeastThatSaySomething)
+{
+    const auto readings = cleanTouch(0.86, 0.70, 1.0);
+    const TouchRoster roster = rosterOf({readings, readings, readings});
+    const auto standing = [&](size_t sets) {
+        return touchHold(std::span(readings).first(sets), roster, 2, {80}).standing;
+    };
+    EXPECT_EQ(standing(11), TouchStanding::few);
+    EXPECT_NE(standing(12), TouchStanding::few);
+}
+
+TEST(TouchHold, AWindowHoldsItsLastDaysAndNoneBeforeOrAfter)
+{
+    const std::vector<TouchReading> one{{10, 0, 0.8, 2}};
+    const TouchRoster roster = rosterOf({cleanTouch(0.86, 0.70, 1.0)});
+    const auto sets = [&](int day) { return touchHold(one, roster, 2, {day, {}, 30}).sets; };
+    EXPECT_EQ(sets(9), 0);
+    EXPECT_EQ(sets(10), 1);
+    EXPECT_EQ(sets(39), 1);
+    EXPECT_EQ(sets(40), 0);
+}
+
+TEST(TouchHold, SetsOfADayThatGoTogetherCountAsFewer)
+{
+    // The same touches, once with each session of one mind, once mixed over the sessions.
+    std::vector<TouchReading> alike, mixed;
+    for (int session = 0; session < 30; ++session)
+        for (int set = 0; set < 4; ++set) {
+            const double share = 0.80 + 0.01 * ((7 * session + set) % 13);
+            alike.push_back({3 * session, session, share, session % 2 == 0 ? 2 : 4});
+            mixed.push_back({3 * session, session, share, (session + set) % 2 == 0 ? 2 : 4});
+        }
+    EXPECT_GT(rosterOf({alike}).clustering, 2.0);
+    EXPECT_EQ(rosterOf({mixed}).clustering, 1.0) << "never below one set a set";
+}
