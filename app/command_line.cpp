@@ -58,6 +58,8 @@ void addPlan(CLI::App &command, HandOutOptions &options, Request &request)
     addText(command, "--lifter", options.lifter, "One lifter by name; else all with a plan");
     addWeek(command, options.day);
     addPaper(command, options.paper);
+    command.add_flag("--draft", options.isDraft,
+        "Give nothing: the roster does not keep the loads, and may be open in a window");
     command.callback([&] {
         request.needs = Request::Needs::painting;
         request.run = [options](Console &console) { return handOut(options, console); };
@@ -168,12 +170,15 @@ void addPrint(CLI::App &app, Options &all, Request &request)
 {
     HandOutOptions &options = all.print;
     options.kinds = {false, true, false};
+    options.by = core::GivenBy::print;
     CLI::App &command =
         *app.add_subcommand("print", "Write the plan of a week as one PDF a lifter");
     addPlan(command, options, request);
     addText(command, "--out", options.folder, "Folder for the PDFs, made where it is not there")
         ->required();
-    command.footer("Example: benchwright print club.benchwright --week 2026-03-31 --paper A4 "
+    command.footer("What is printed is given: the roster keeps its loads, whatever the estimates\n"
+                   "become. Close the window that has the roster open, or print a --draft.\n\n"
+                   "Example: benchwright print club.benchwright --week 2026-03-31 --paper A4 "
                    "--out plans");
 }
 
@@ -188,7 +193,9 @@ void addHandOut(CLI::App &app, Options &all, Request &request)
     addText(command, "--out", options.folder, "Folder for the files, made where it is not there")
         ->required();
     command.footer("The page works without a network; what the lifter gives back from it is read\n"
-                   "by benchwright return.\n\n"
+                   "by benchwright return. What is written is given: the roster keeps its loads,\n"
+                   "whatever the estimates become. Close the window that has the roster open, or\n"
+                   "write a --draft.\n\n"
                    "Example: benchwright handout club.benchwright --week 2026-03-31 --out plans");
 }
 

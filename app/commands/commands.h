@@ -49,8 +49,11 @@ struct HandOutOptions
     ui::HandOutKinds kinds;
     ui::PaperSize paper = ui::PaperSize::a4;
     QString folder; ///< is made where it is not there
+    bool isDraft = false; ///< gives nothing, and may be written while a window has the roster open
+    core::GivenBy by = core::GivenBy::handOut;
 };
-/// Writes what the lifters get for a week. Takes a QGuiApplication.
+/// Writes what the lifters get for a week, and keeps in the roster what they were given. Takes a
+/// QGuiApplication.
 [[nodiscard]] int handOut(const HandOutOptions &options, Console &console);
 
 struct ImportOptions

@@ -36,12 +36,29 @@ std::optional<std::vector<core::Lifter>> chosenLifters(const QString &roster, co
     return std::nullopt;
 }
 
+/// The roster itself, or, for a draft, a copy that may be read while a window has the roster open.
+class Opened
+{
+public:
+    explicit Opened(const HandOutOptions &options)
+    {
+        if (options.isDraft)
+            m_copy.emplace(options.roster);
+        m_roster.emplace(m_copy ? m_copy->open() : core::RosterFile::open(options.roster));
+    }
+    [[nodiscard]] core::RosterFile &roster() { return *m_roster; }
+
+private:
+    std::optional<RosterCopy> m_copy;
+    std::optional<core::RosterFile> m_roster; // closed before its copy goes
+};
+
 } // namespace
 
 int handOut(const HandOutOptions &options, Console &console)
 {
-    const RosterCopy copy(options.roster);
-    const core::RosterFile roster = copy.open();
+    Opened opened(options);
+    core::RosterFile &roster = opened.roster();
     const std::vector<core::Lifter> all = roster.lifters();
     const auto lifters = chosenLifters(options.roster, options.lifter, all, console);
     if (!lifters)
@@ -72,7 +89,14 @@ int handOut(const HandOutOptions &options, Console &console)
     batch.paper = options.paper;
     batch.folder = options.folder;
     batch.now = QDateTime::currentDateTimeUtc();
+    batch.today = QDate::currentDate();
+    if (!options.isDraft)
+        batch.giving = core::Giving{options.by, core::toSeconds(batch.now),
+            [&roster] { return roster.newId<core::GivenDay>(); }};
     const ui::HandOutSummary summary = ui::writeHandOuts(batch);
+    core::Edit facts;
+    facts.given.after = summary.given;
+    roster.apply(facts);
     for (const QString &path : summary.files)
         say(console.out, path);
     if (!summary.failure.isEmpty())

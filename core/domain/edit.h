@@ -4,6 +4,7 @@
 #include "core/domain/block_template.h"
 #include "core/domain/card.h"
 #include "core/domain/check_in.h"
+#include "core/domain/given_day.h"
 #include "core/domain/lifter.h"
 #include "core/domain/session.h"
 #include "core/domain/variation.h"
@@ -41,6 +42,7 @@ struct Edit
     RowChange<BlockTemplate> templates;
     RowChange<Block> blocks;
     RowChange<Waiver> waivers;
+    RowChange<GivenDay> given;
 
     [[nodiscard]] bool isEmpty() const;
     friend bool operator==(const Edit &, const Edit &) = default;
@@ -49,7 +51,7 @@ struct Edit
 /// Every kind of row, those that others refer to first. Whatever is done to each of them is a loop
 /// over this; what differs between them is a trait of the row, which the compiler asks for.
 inline constexpr std::tuple kRowKinds{&Edit::lifters, &Edit::variations, &Edit::cards,
-    &Edit::sessions, &Edit::checkIns, &Edit::templates, &Edit::blocks, &Edit::waivers};
+    &Edit::sessions, &Edit::checkIns, &Edit::templates, &Edit::blocks, &Edit::waivers, &Edit::given};
 
 inline constexpr size_t kRowKindCount = std::tuple_size_v<decltype(kRowKinds)>;
 

@@ -28,6 +28,7 @@ using CheckInId = Id<struct CheckInTag>;
 using BlockId = Id<struct BlockTag>;
 using TemplateId = Id<struct TemplateTag>;
 using WaiverId = Id<struct WaiverTag>;
+using GivenDayId = Id<struct GivenDayTag>;
 
 } // namespace core
 

@@ -30,6 +30,8 @@ void fillBlanks(SetEntry &set, const SetEntry &told)
         set.touch = told.touch;
     if (!set.lead)
         set.lead = told.lead;
+    if (!set.answers)
+        set.answers = told.answers;
     if (set.note.isEmpty())
         set.note = told.note;
 }

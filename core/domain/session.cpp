@@ -27,6 +27,8 @@ QStringList problems(const SetEntry &entry)
         wrong << Text::tr("The touch score is 1 to 5.");
     if (entry.lead && (entry.lead->reps < 1 || entry.lead->reps > 100))
         wrong << Text::tr("The lead reps are 1 to 100.");
+    if (entry.answers && (!entry.answers->card.isValid() || entry.answers->set < 0))
+        wrong << Text::tr("A set answers a set of a card, counted from 0.");
     return wrong;
 }
 

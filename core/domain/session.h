@@ -18,6 +18,15 @@ struct LeadReps
     friend bool operator==(const LeadReps &, const LeadReps &) = default;
 };
 
+/// The planned set that a logged one answers, whatever became of the card.
+struct PlannedSetRef
+{
+    CardId card;
+    int set = 0; ///< of the card, counted through its lines from 0
+
+    friend bool operator==(const PlannedSetRef &, const PlannedSetRef &) = default;
+};
+
 /// One set as the lifter did it. Plain data; the rules are in problems() and in the schema.
 struct SetEntry
 {
@@ -31,6 +40,7 @@ struct SetEntry
     std::optional<int> touch;         ///< 1 (held off or feather-light) .. 5 (sinks and stops)
     QString note;
     std::optional<LeadReps> lead; ///< of a lead-rep set, whose other reps are in `variation`
+    std::optional<PlannedSetRef> answers = {}; ///< empty for an extra set and where nobody said
 
     friend bool operator==(const SetEntry &, const SetEntry &) = default;
 };

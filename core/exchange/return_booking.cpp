@@ -38,13 +38,30 @@ SetsBooked bookSets(const std::vector<SetEntry> &present, const std::vector<SetE
             ++booked.counts.added;
             continue;
         }
-        const std::optional<double> velocityMs = booked.sets[*place].velocityMs;
-        booked.sets[*place] = *set;
-        booked.sets[*place].velocityMs = velocityMs; // no sheet tells it
+        const SetEntry before = std::exchange(booked.sets[*place], *set);
+        booked.sets[*place].velocityMs = before.velocityMs; // no sheet tells it
+        if (!set->answers)
+            booked.sets[*place].answers = before.answers;
         merged.isTold[*place] = true;
         ++booked.counts.corrected;
     }
     return booked;
+}
+
+/// The planned set that the sheet names, while its card stands where it stood.
+std::optional<PlannedSetRef> answered(
+    const ReturnedSet &returned, LifterId lifter, const ReturnBasis &basis)
+{
+    for (const Card &card : basis.cards)
+        if (card.lifter == lifter && card.day == returned.plannedDay
+            && card.position == returned.card - 1) {
+            const Variation *variation = find(basis.variations, card.variation);
+            if (variation
+                && (variation->code == returned.plannedVariation
+                    || variation->code == returned.leadVariation))
+                return PlannedSetRef{card.id, returned.number - 1};
+        }
+    return std::nullopt;
 }
 
 } // namespace
@@ -75,7 +92,7 @@ ReturnBooking::Counts ReturnBooking::book(
     std::map<QDate, std::vector<SetEntry>> told;
     for (const ReturnedSet &set : sheet.sets)
         if (set.state == ReturnedSet::State::done)
-            told[set.day].push_back(entryOf(set));
+            told[set.day].push_back(entryOf(set, lifter));
     Counts counts;
     for (const auto &[day, sets] : told) {
         LoggedSession &session = sessionFor(lifter, day, sets, ids);
@@ -104,9 +121,10 @@ void ReturnBooking::takeDay(LifterId lifter, QDate day)
 }
 
 /// The set as the log keeps it; the catalogue has its codes.
-SetEntry ReturnBooking::entryOf(const ReturnedSet &returned) const
+SetEntry ReturnBooking::entryOf(const ReturnedSet &returned, LifterId lifter) const
 {
     SetEntry entry = returned.set;
+    entry.answers = answered(returned, lifter, m_basis);
     entry.variation = m_idOf.at(returned.variation);
     if (returned.leadReps > 0)
         entry.lead = {m_idOf.at(returned.leadVariation), returned.leadReps};

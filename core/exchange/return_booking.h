@@ -52,7 +52,7 @@ private:
     };
 
     void takeDay(LifterId lifter, QDate day);
-    [[nodiscard]] SetEntry entryOf(const ReturnedSet &returned) const;
+    [[nodiscard]] SetEntry entryOf(const ReturnedSet &returned, LifterId lifter) const;
     [[nodiscard]] LoggedSession &sessionFor(
         LifterId lifter, QDate day, const std::vector<SetEntry> &sets, const ReturnIds &ids);
     void book(CheckIn said, LifterId lifter, const ReturnIds &ids);

@@ -80,7 +80,9 @@ public:
             const double loadKg = resolved.load->loadKg;
             resolved.firstReserve = reserveAt(parts.back(), before.front(), loadKg);
             resolved.lastReserve = reserveAt(parts.back(), before.back(), loadKg);
-            resolved.allMade = chance(before, parts, loadKg);
+            resolved.firstMade = chance({before.front()}, parts, loadKg);
+            resolved.allMade =
+                line.sets == 1 ? resolved.firstMade : chance(before, parts, loadKg);
         }
         resolved.caution = caution(resolved);
         return resolved;

@@ -24,9 +24,13 @@ struct ResolvedLine
     /// Chance that all sets of the line are completed at the rounded load, 0..1; of a set for as
     /// many as possible that the least asked for is done. See core/loads/odds.h.
     std::optional<double> allMade;
+    std::optional<double> firstMade; ///< the same of the first set alone
     /// Hard sets of the lift in the session once the sets of the line are done, see
     /// strength::hardSetsAfter(). A set of unknown reserve counts as hard.
     double hardSetsAfter = 0.0;
+    /// Of a line that was given: the load that the estimate asks for now, where it is more than a
+    /// plate away from what was given.
+    std::optional<BarLoad> now;
     QString why;     ///< without a load: why there is none and what to do
     QString caution; ///< with a load: what speaks against going by it blindly; often empty
 };

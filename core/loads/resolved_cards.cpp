@@ -1,5 +1,7 @@
 #include "core/loads/resolved_cards.h"
 
+#include "core/loads/given_loads.h"
+
 #include <algorithm>
 #include <map>
 
@@ -27,9 +29,11 @@ std::vector<ResolvedCard> resolveCards(std::vector<Card> cards, const PlanSource
                 card.day, sources.variations};
             double &before = hardSets[{card.day, variation->lift}];
             result.lines = resolve(result.parsed.lines, card.variation, basis, before);
-            if (!result.lines.empty())
-                before = result.lines.back().hardSetsAfter;
         }
+        if (const GivenDay *day = givenOn(sources.given, card.lifter, card.day))
+            takeGiven(result, *day, plates, card.day >= sources.today);
+        if (variation && !result.lines.empty())
+            hardSets[{card.day, variation->lift}] = result.lines.back().hardSetsAfter;
         resolved.push_back(std::move(result));
     }
     return resolved;

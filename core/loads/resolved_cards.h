@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/domain/given_day.h"
 #include "core/domain/week.h"
 #include "core/loads/resolve.h"
 
@@ -9,12 +10,25 @@
 
 namespace core {
 
+/// When and how a card was given, and what its loads came from.
+struct GivenMark
+{
+    GivenBy by = GivenBy::handOut;
+    QDateTime at;
+    std::optional<GivenEstimate> from;
+
+    friend bool operator==(const GivenMark &, const GivenMark &) = default;
+};
+
 /// A card with its loads, ready to be shown or printed.
 struct ResolvedCard
 {
     Card card;
     ParsedSetLines parsed;           ///< with the error where the set line cannot be read
     std::vector<ResolvedLine> lines; ///< one a parsed line; empty on an error
+    /// Where the card was given as it stands: then so are its lines. Else they follow the estimate.
+    std::optional<GivenMark> given = {};
+    bool changedSinceGiven = false; ///< it was given, as another variation or with other sets
 };
 
 /// Estimate of a lift of one lifter; null where there is none yet.
@@ -26,10 +40,13 @@ struct PlanSources
     const Lifter &lifter;
     std::span<const Variation> variations;
     EstimateOf estimateOf;
+    std::span<const GivenDay> given; ///< of the lifter; of others, too, does no harm
+    QDate today;                     ///< what was given for earlier days is not compared any more
 };
 
 /// Cards of one lifter, on any days, by day and position, each with its loads. The sets of a lift
-/// that stand above a card on its day count as its fatigue.
+/// that stand above a card on its day count as its fatigue. A card that was given as it stands has
+/// the loads that were given.
 [[nodiscard]] std::vector<ResolvedCard> resolveCards(
     std::vector<Card> cards, const PlanSources &sources);
 

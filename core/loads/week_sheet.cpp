@@ -3,6 +3,7 @@
 #include "core/domain/text.h"
 #include "core/domain/touch_score.h"
 #include "core/domain/week.h"
+#include "core/loads/given_words.h"
 
 #include <QLocale>
 #include <QRegularExpression>
@@ -83,7 +84,23 @@ private:
             if (const Variation *variation = find(m_catalogue, card.card.variation);
                 variation && card.card.day == date)
                 day.cards.push_back(cardOf(card, *variation));
+        if (const QString given = givenOf(date, cards); !given.isEmpty())
+            day.day = Text::tr("%1 (%2)").arg(day.day, given);
         return day;
+    }
+
+    /// When the day was given, where all of it was at once.
+    [[nodiscard]] static QString givenOf(QDate date, std::span<const ResolvedCard> cards)
+    {
+        const ResolvedCard *first = nullptr;
+        for (const ResolvedCard &card : cards) {
+            if (card.card.day != date)
+                continue;
+            if (!card.given || (first && first->given->at != card.given->at))
+                return {};
+            first = &card;
+        }
+        return first ? givenBadge(*first) : QString();
     }
 
     [[nodiscard]] SheetCard cardOf(const ResolvedCard &resolved, const Variation &variation)

@@ -42,7 +42,7 @@ struct SheetCard
 
 struct SheetDay
 {
-    QString day; ///< "Monday 4 May"
+    QString day; ///< "Monday 4 May", with the word that it was given already where it was
     QDate date;
     std::vector<SheetCard> cards;
 

@@ -6,17 +6,14 @@ namespace core {
 
 namespace {
 
-std::vector<DaySet> plannedSets(const DayInputs &day, const ReadinessAdvice &advice,
-    std::vector<Card> cards, QStringList *unreadable = nullptr)
+PlanSources sourcesOf(const DayInputs &day)
 {
-    const std::vector<ResolvedCard> resolved =
-        resolveCards(std::move(cards), {day.lifter, day.catalogue, day.estimateOf});
-    if (unreadable)
-        for (const ResolvedCard &card : resolved)
-            if (card.parsed.error) {
-                const Variation *variation = find(day.catalogue, card.card.variation);
-                *unreadable << (variation ? variation->name : card.card.setLine);
-            }
+    return {day.lifter, day.catalogue, day.estimateOf, day.given, day.today};
+}
+
+std::vector<DaySet> plannedSets(const DayInputs &day, const ReadinessAdvice &advice,
+    std::span<const ResolvedCard> resolved)
+{
     return adjusted(daySets(resolved, day.catalogue), day.checkIn, advice, day.shiftLoads,
         day.catalogue, platesOf(day.lifter));
 }
@@ -29,10 +26,20 @@ DayPlan dayPlan(const DayInputs &day)
     if (day.checkIn.id.isValid())
         plan.advice =
             adviseOnReadiness(day.checkIn, day.readiness, day.lifter, day.cards, day.catalogue);
-    plan.planned =
-        plannedSets(day, plan.advice, {day.cards.begin(), day.cards.end()}, &plan.unreadable);
+    plan.cards = resolveCards({day.cards.begin(), day.cards.end()}, sourcesOf(day));
+    for (const ResolvedCard &card : plan.cards)
+        if (card.parsed.error) {
+            const Variation *variation = find(day.catalogue, card.card.variation);
+            plan.unreadable << (variation ? variation->name : card.card.setLine);
+        }
+    plan.planned = plannedSets(day, plan.advice, plan.cards);
     plan.rows = sessionRows(plan.planned, day.done, day.catalogue);
     return plan;
+}
+
+std::vector<GivenDay> giveDay(const DayInputs &day, const DayPlan &plan, const Giving &giving)
+{
+    return give(plan.cards, sourcesOf(day), day.given, giving);
 }
 
 DaySet swapped(const DayInputs &day, const DayPlan &plan, size_t planned, VariationId variation)
@@ -42,7 +49,8 @@ DaySet swapped(const DayInputs &day, const DayPlan &plan, size_t planned, Variat
     for (Card &card : cards)
         if (card.id == set.card)
             card.variation = variation;
-    const std::vector<DaySet> sets = plannedSets(day, plan.advice, std::move(cards));
+    const std::vector<DaySet> sets =
+        plannedSets(day, plan.advice, resolveCards(std::move(cards), sourcesOf(day)));
     if (!set.lead && planned < sets.size())
         return sets[planned];
     set.lead.reset();

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/loads/given_loads.h"
 #include "core/log/session_rows.h"
 
 #include <functional>
@@ -12,6 +13,8 @@ struct DayInputs
     const Lifter &lifter;
     std::span<const Variation> catalogue;
     std::span<const Card> cards;                          ///< of the day
+    std::span<const GivenDay> given;                      ///< of the lifter
+    QDate today;
     std::span<const SetEntry> done;                       ///< logged on it, in order
     CheckIn checkIn;                                      ///< without an id: nothing was said
     std::function<const LiftEstimate *(Lift)> estimateOf; ///< null where there is none yet
@@ -22,6 +25,7 @@ struct DayInputs
 /// The day as it is to be trained and logged.
 struct DayPlan
 {
+    std::vector<ResolvedCard> cards; ///< as planned or given, without what the day makes of them
     std::vector<DaySet> planned;
     std::vector<SessionRow> rows; ///< the planned sets beside the logged ones
     QStringList unreadable;       ///< cards whose set line cannot be read, by name
@@ -29,6 +33,11 @@ struct DayPlan
 };
 
 [[nodiscard]] DayPlan dayPlan(const DayInputs &day);
+
+/// What becomes a fact when a set of the day is logged, see give(). Of a day that is given already
+/// as it stands nothing.
+[[nodiscard]] std::vector<GivenDay> giveDay(
+    const DayInputs &day, const DayPlan &plan, const Giving &giving);
 
 /// The planned set as it would be in another variation, with its load; of a lead-rep set without
 /// one.

@@ -36,6 +36,11 @@ bool isMaximal(const DaySet &set)
         || (set.reps <= kMostMaximalReps && (!set.rpe || *set.rpe > kMaximalRpe));
 }
 
+PlannedSetRef refOf(const DaySet &set)
+{
+    return {set.card, set.set};
+}
+
 // Pairing: costs of leaving sets over and of pairs that are not quite what was planned
 
 constexpr double kNever = std::numeric_limits<double>::infinity();
@@ -104,6 +109,8 @@ private:
 
     [[nodiscard]] double pairCost(const DaySet &planned, const SetEntry &done) const
     {
+        if (done.answers && isPlanned(*done.answers))
+            return refOf(planned) == *done.answers ? 0.0 : kNever;
         const bool isSame = planned.variation == done.variation;
         if (!done.repsPlanned) {
             const bool isNear =
@@ -115,6 +122,11 @@ private:
             return (sameReps ? 0.0 : kOtherReps)
                 + (planned.lead.has_value() == done.lead.has_value() ? 0.0 : kOtherLead);
         return sameReps && sameLift(planned.variation, done.variation) ? kSwapped : kNever;
+    }
+
+    [[nodiscard]] bool isPlanned(const PlannedSetRef &ref) const
+    {
+        return std::ranges::find(m_planned, ref, refOf) != m_planned.end();
     }
 
     [[nodiscard]] bool sameLift(VariationId a, VariationId b) const
@@ -141,12 +153,15 @@ std::vector<DaySet> daySets(
         const Variation *variation = find(catalogue, card.card.variation);
         if (!variation)
             continue;
+        int number = 0;
         for (size_t line = 0; line < card.lines.size(); ++line)
             for (const SetInValues &values :
                 setsInValues(card.lines[line], *variation, catalogue)) {
                 DaySet set;
                 set.card = card.card.id;
                 set.line = line;
+                set.set = number++;
+                set.isGiven = card.given.has_value();
                 const Variation *done = withCode(catalogue, values.code);
                 set.variation = done ? done->id : variation->id;
                 if (values.leadReps > 0)
@@ -197,6 +212,7 @@ SetEntry asPlanned(const DaySet &set)
     SetEntry entry;
     entry.variation = set.variation;
     entry.lead = set.lead;
+    entry.answers = refOf(set);
     entry.loadKg = set.loadKg.value_or(0.0);
     entry.repsPlanned = set.reps;
     entry.repsDone = set.isExact && set.withheld.isEmpty() ? set.reps : 0;

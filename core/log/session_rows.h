@@ -18,12 +18,14 @@ struct DaySet
 {
     CardId card;
     size_t line = 0; ///< of the card
+    int set = 0;     ///< of the card, counted through its lines from 0
     VariationId variation;
     std::optional<LeadReps> lead;
     int reps = 1;                 ///< in all, expected; the fewest of as many as possible
     bool isExact = true;          ///< false: a range of reps or as many as possible
     bool isOpenEnded = false;     ///< as many as possible
     QString repsText;             ///< "5", "4-6", "5+"
+    bool isGiven = false;         ///< the plan's numbers are what the lifter was given
     std::optional<double> planKg; ///< by the plan alone
     std::optional<double> loadKg; ///< for today: the plan's, or shifted by readiness
     std::optional<double> rpe;    ///< expected, to the half
@@ -56,7 +58,8 @@ struct SessionRow
 };
 
 /// Pairs the logged sets with the planned ones, both kept in their order; of all ways the one that
-/// leaves the fewest sets over. A logged set answers a planned one of its variation, or, where it
+/// leaves the fewest sets over. A logged set that says which planned one it answers goes with that
+/// one, as long as it is there. Another answers a planned one of its variation, or, where it
 /// says how many reps were planned, one of as many reps that was swapped for another variation of
 /// the lift. A set without reps planned is an extra one beside sets that have them, and in a log
 /// that never has them it answers a planned set of its variation and about its load.

@@ -96,6 +96,14 @@ template <> struct Repository<Waiver>
     [[nodiscard]] static QString describe(Database &db, const Waiver &waiver);
 };
 
+template <> struct Repository<GivenDay>
+{
+    static constexpr auto kTable = "given_day";
+    [[nodiscard]] static std::vector<GivenDay> select(Database &db, const Where &where = {});
+    static void insert(Database &db, const GivenDay &given);
+    [[nodiscard]] static QString describe(Database &db, const GivenDay &given);
+};
+
 /// The rows of one lifter.
 template <class Row> [[nodiscard]] std::vector<Row> rowsOf(LifterId lifter, Database &db)
 {

@@ -26,6 +26,11 @@ struct RosterFile::Impl
                                                   .arg(QLatin1String(Repository<Row>::kTable)))
                                          .toLongLong();
         });
+        // A card that is gone is still spoken of: its id may not come back as another card's.
+        std::atomic<qint64> &lastCard = lastIds[kRowKind<Card>];
+        for (const auto *mention : {"SELECT max(card_id) FROM given_card",
+                 "SELECT max(card_id) FROM waiver", "SELECT max(answers_card) FROM set_entry"})
+            lastCard = std::max<qint64>(lastCard, db.value(QLatin1String(mention)).toLongLong());
     }
 
     QString path;

@@ -37,6 +37,13 @@ public:
     [[nodiscard]] virtual std::vector<Block> blocks(LifterId lifter) const = 0;
     [[nodiscard]] virtual std::vector<Block> blocks() const = 0;
     [[nodiscard]] virtual std::vector<Waiver> waivers(LifterId lifter) const = 0;
+    /// What was given, by day and number; of the whole roster in these days by lifter, too.
+    [[nodiscard]] virtual std::vector<GivenDay> given(LifterId lifter) const = 0;
+    [[nodiscard]] virtual std::vector<GivenDay> given(QDate from, QDate to) const = 0;
+    /// Cards of days before `day` that nobody was given as they stand, by lifter, day and position.
+    [[nodiscard]] virtual std::vector<Card> cardsNotGiven(QDate before) const = 0;
+    /// The day on which the roster began to keep what is given; empty while it holds nothing.
+    [[nodiscard]] virtual std::optional<QDate> givenSince() const = 0;
 };
 
 /// One open roster, wherever it lies: reading, one way to change it, and telling of changes. Not

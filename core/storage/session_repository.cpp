@@ -11,7 +11,7 @@ namespace {
 const QString kColumns = QStringLiteral("id, lifter_id, day, number, readiness");
 const QString kSetColumns = QStringLiteral(
     "session_id, position, variation_id, load_kg, reps_planned, reps_done, rpe, failed,"
-    " velocity_ms, touch, note, lead_reps, lead_variation_id");
+    " velocity_ms, touch, note, lead_reps, lead_variation_id, answers_card, answers_set");
 
 /// Adds the sets of `rows`, which come by session, to their sessions.
 void readSets(Rows rows, std::vector<LoggedSession> &sessions)
@@ -32,8 +32,11 @@ void readSets(Rows rows, std::vector<LoggedSession> &sessions)
         set.touch = rows.maybe<int>();
         set.note = rows.text();
         const std::optional<int> leadReps = rows.maybe<int>();
+        const qint64 leadVariation = rows.id();
         if (leadReps)
-            set.lead = {{rows.id()}, *leadReps};
+            set.lead = {{leadVariation}, *leadReps};
+        if (const qint64 card = rows.id())
+            set.answers = {{card}, rows.integer()};
     }
 }
 
@@ -60,7 +63,7 @@ std::vector<LoggedSession> Repository<LoggedSession>::select(Database &db, const
     readSets(db.select(QStringLiteral(
                            "SELECT session_id, variation_id, load_kg, reps_planned, reps_done,"
                            " rpe, failed, velocity_ms, touch, nullif(note, ''), lead_reps,"
-                           " lead_variation_id FROM set_entry %1 ORDER BY session_id, position")
+                           " lead_variation_id, answers_card, answers_set FROM set_entry %1 ORDER BY session_id, position")
                            .arg(parts.condition),
                  parts.values),
         sessions);
@@ -86,7 +89,9 @@ void Repository<LoggedSession>::insert(Database &db, const LoggedSession &sessio
                 toVariant(set.repsPlanned), set.repsDone, toVariant(set.rpe), int(set.failed),
                 toVariant(set.velocityMs), toVariant(set.touch), toVariant(set.note),
                 set.lead ? QVariant(set.lead->reps) : QVariant(),
-                set.lead ? QVariant(set.lead->variation.value) : QVariant()});
+                set.lead ? QVariant(set.lead->variation.value) : QVariant(),
+                set.answers ? QVariant(set.answers->card.value) : QVariant(),
+                set.answers ? QVariant(set.answers->set) : QVariant()});
 }
 
 QString Repository<LoggedSession>::describe(Database &db, const LoggedSession &session)

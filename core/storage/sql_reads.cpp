@@ -69,6 +69,36 @@ template <class Base> std::vector<Waiver> SqlReads<Base>::waivers(LifterId lifte
     return rowsOf<Waiver>(lifter, db());
 }
 
+template <class Base> std::vector<GivenDay> SqlReads<Base>::given(LifterId lifter) const
+{
+    return rowsOf<GivenDay>(lifter, db());
+}
+
+template <class Base> std::vector<GivenDay> SqlReads<Base>::given(QDate from, QDate to) const
+{
+    return Repository<GivenDay>::select(
+        db(), {QStringLiteral("WHERE day BETWEEN ? AND ?"), {toVariant(from), toVariant(to)}});
+}
+
+template <class Base> std::vector<Card> SqlReads<Base>::cardsNotGiven(QDate before) const
+{
+    return Repository<Card>::select(db(),
+        {QStringLiteral(
+             "WHERE day < ? AND NOT EXISTS (SELECT 1 FROM given_card JOIN given_day"
+             " ON given_day.id = given_card.given_day_id WHERE given_card.card_id = card.id"
+             " AND given_day.lifter_id = card.lifter_id AND given_day.day = card.day"
+             " AND given_card.variation_id = card.variation_id"
+             " AND given_card.set_line = card.set_line)"),
+            {toVariant(before)}});
+}
+
+template <class Base> std::optional<QDate> SqlReads<Base>::givenSince() const
+{
+    const QVariant first = db().value(QStringLiteral("SELECT min(at) FROM given_day"));
+    return first.isNull() ? std::nullopt
+                          : std::optional(QDateTime::fromString(first.toString(), Qt::ISODate).date());
+}
+
 template class SqlReads<RosterReader>;
 template class SqlReads<RosterStore>;
 

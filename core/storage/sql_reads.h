@@ -22,6 +22,10 @@ public:
     [[nodiscard]] std::vector<Block> blocks(LifterId lifter) const override;
     [[nodiscard]] std::vector<Block> blocks() const override;
     [[nodiscard]] std::vector<Waiver> waivers(LifterId lifter) const override;
+    [[nodiscard]] std::vector<GivenDay> given(LifterId lifter) const override;
+    [[nodiscard]] std::vector<GivenDay> given(QDate from, QDate to) const override;
+    [[nodiscard]] std::vector<Card> cardsNotGiven(QDate before) const override;
+    [[nodiscard]] std::optional<QDate> givenSince() const override;
 
 protected:
     [[nodiscard]] virtual Database &db() const = 0;

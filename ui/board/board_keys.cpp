@@ -48,6 +48,8 @@ std::optional<BoardCommand> boardCommand(const QKeyEvent &key)
         return BoardCommand{BoardAct::chooseNone};
     if (held == Qt::ControlModifier && key.key() == Qt::Key_D)
         return BoardCommand{BoardAct::duplicateCard};
+    if (held == Qt::ControlModifier && key.key() == Qt::Key_G)
+        return BoardCommand{BoardAct::giveDay};
     if (key.key() == Qt::Key_F2)
         return BoardCommand{held == Qt::ShiftModifier ? BoardAct::editNote : BoardAct::editSets};
     if (held & ~Qt::ShiftModifier)

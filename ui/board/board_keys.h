@@ -23,7 +23,8 @@ enum class BoardAct {
     chooseNone,
     copy,
     cut,
-    paste
+    paste,
+    giveDay
 };
 
 struct BoardCommand

@@ -6,9 +6,11 @@ namespace ui {
 
 std::vector<BoardOffer> boardMenu(bool onCard, size_t chosen)
 {
+    const BoardOffer giveDay{
+        Text::tr("Give the day's loads"), Text::tr("Ctrl+G"), BoardAct::giveDay, true};
     if (!onCard)
         return {{Text::tr("Add a variation"), Text::tr("Insert"), BoardAct::addCard},
-            {Text::tr("Paste"), Text::tr("Ctrl+V"), BoardAct::paste}};
+            {Text::tr("Paste"), Text::tr("Ctrl+V"), BoardAct::paste}, giveDay};
     return {{Text::tr("Edit sets"), Text::tr("Enter"), BoardAct::editSets},
         {Text::tr("Edit note"), Text::tr("Shift+F2"), BoardAct::editNote},
         {Text::tr("Copy below"), Text::tr("Ctrl+D"), BoardAct::duplicateCard},
@@ -16,6 +18,7 @@ std::vector<BoardOffer> boardMenu(bool onCard, size_t chosen)
         {Text::tr("Copy"), Text::tr("Ctrl+C"), BoardAct::copy},
         {Text::tr("Paste below"), Text::tr("Ctrl+V"), BoardAct::paste},
         {Text::tr("Add a variation below"), Text::tr("Insert"), BoardAct::addCard, true},
+        giveDay,
         {chosen > 1 ? Text::tr("Remove %1 cards").arg(chosen) : Text::tr("Remove card"),
             Text::tr("Delete"), BoardAct::removeCard, true}};
 }

@@ -105,6 +105,7 @@ QFont cardFont(CardText::Role role, const QFont &body)
     case CardText::Role::prompt:
         return font(Type::body, body);
     case CardText::Role::effort:
+    case CardText::Role::given:
     case CardText::Role::note:
     case CardText::Role::caution:
         break;
@@ -122,6 +123,8 @@ CardLayout cardLayout(const CardView &card, int width, const QFont &body)
     if (card.lines.empty())
         rows.addWrapped(CardText::Role::prompt, Text::tr("type the sets, such as 4x3 @8"));
     rows.layout().setsField = rows.band(setsTop, rows.y() - kRowGap);
+    if (!card.given.isEmpty())
+        rows.addWrapped(CardText::Role::given, card.given);
     const int noteTop = rows.y();
     if (!card.note.isEmpty())
         rows.addWrapped(CardText::Role::note, card.note);

@@ -12,7 +12,7 @@ namespace ui {
 /// A piece of text in its place.
 struct CardText
 {
-    enum class Role { name, sets, load, effort, note, caution, prompt };
+    enum class Role { name, sets, load, effort, given, note, caution, prompt };
 
     Role role = Role::name;
     QRect rect;

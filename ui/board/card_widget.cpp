@@ -98,6 +98,7 @@ void CardWidget::paintEvent(QPaintEvent *)
             painter.setPen(look.cautionText);
             break;
         case CardText::Role::effort:
+        case CardText::Role::given:
         case CardText::Role::note:
         case CardText::Role::prompt:
             painter.setPen(chosen ? look.onChosen : look.mutedText);

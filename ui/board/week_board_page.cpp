@@ -31,7 +31,7 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHis
     Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_roster(roster)
-    , m_plan(new WeekPlan(roster, estimates, selection, this))
+    , m_plan(new WeekPlan(roster, estimates, history, selection, this))
     , m_blocks(new BlockDesk(roster, estimates, history, selection, this))
     , m_ribbon(new BlockRibbon(roster, selection))
     , m_stack(new QStackedWidget(this))

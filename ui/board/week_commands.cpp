@@ -71,6 +71,10 @@ void WeekCommands::run(const BoardCommand &command)
     case BoardAct::paste:
         paste();
         break;
+    case BoardAct::giveDay:
+        if (const QString refused = m_plan.giveDay(choice.place().day); !refused.isEmpty())
+            Q_EMIT said(refused);
+        break;
     }
 }
 

@@ -2,7 +2,10 @@
 
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
+#include "core/loads/given_loads.h"
 #include "ui/roster/estimates.h"
+#include "ui/roster/giving.h"
+#include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 
@@ -11,10 +14,12 @@
 
 namespace ui {
 
-WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent)
+WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory &history,
+    Selection &selection, QObject *parent)
     : QObject(parent)
     , m_roster(roster)
     , m_estimates(estimates)
+    , m_history(history)
     , m_selection(selection)
 {
     connect(&selection, &Selection::lifterChanged, this, &WeekPlan::reload);
@@ -231,13 +236,15 @@ void WeekPlan::follow(const core::RosterChange &change)
         reload();
         return;
     }
-    const bool hasCards = change.has<core::Card>(shown) && change.isWithin(monday(), sunday);
+    const bool isWithin = change.isWithin(monday(), sunday);
+    const bool hasCards = isWithin && change.has<core::Card>(shown);
     if (hasCards)
         core::carryOut(
             m_cards, change.rows<core::Card>(), [this, shown, sunday](const core::Card &card) {
                 return card.lifter == shown && card.day >= monday() && card.day <= sunday;
             });
-    if (hasCards || change.has<core::Variation>())
+    if (hasCards || change.has<core::Variation>()
+        || (isWithin && change.has<core::GivenDay>(shown)))
         rebuild();
 }
 
@@ -252,7 +259,45 @@ void WeekPlan::reload()
 core::PlanSources WeekPlan::sources() const
 {
     return {*lifter(), m_roster.variations(),
-        [this, id = lifter()->id](core::Lift lift) { return m_estimates.of(id, lift); }};
+        [this, id = lifter()->id](core::Lift lift) { return m_estimates.of(id, lift); },
+        m_history.given(), QDate::currentDate()};
+}
+
+void WeekPlan::give(core::GivenBy by)
+{
+    if (!lifter())
+        return;
+    const core::PlanSources from = sources();
+    std::vector<core::ResolvedCard> ahead;
+    std::copy_if(m_resolved.begin(), m_resolved.end(), std::back_inserter(ahead),
+        [&from](const core::ResolvedCard &card) { return card.card.day >= from.today; });
+    record(core::give(ahead, from, from.given, giving(m_roster, by)));
+}
+
+QString WeekPlan::giveDay(int day)
+{
+    if (!lifter())
+        return {};
+    core::PlanSources from = sources();
+    const QDate date = monday().addDays(day);
+    if (date < from.today)
+        return tr("This day is over: what was given for it stays.");
+    const auto before = std::exchange(from.given, {});
+    const auto cards = core::resolveCards(core::cardsOn(m_cards, date), from);
+    std::vector<core::GivenDay> given =
+        core::give(cards, from, before, giving(m_roster, core::GivenBy::word));
+    if (given.empty())
+        return cards.empty() ? tr("Nothing is planned for this day.")
+                             : tr("The loads of this day are given already just as they are.");
+    record(std::move(given));
+    return {};
+}
+
+void WeekPlan::record(std::vector<core::GivenDay> given)
+{
+    core::Edit facts;
+    facts.given.after = std::move(given);
+    m_roster.record(facts);
 }
 
 void WeekPlan::rebuild()

@@ -12,6 +12,7 @@
 namespace ui {
 
 class Estimates;
+class LifterHistory;
 class OpenRoster;
 class Selection;
 
@@ -25,8 +26,8 @@ class WeekPlan : public QObject
     Q_OBJECT
 
 public:
-    WeekPlan(
-        OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent = nullptr);
+    WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory &history,
+        Selection &selection, QObject *parent = nullptr);
 
     /// Null while no lifter is selected.
     [[nodiscard]] const core::Lifter *lifter() const;
@@ -67,6 +68,13 @@ public:
     void setSetLine(core::CardId card, const QString &setLine);
     void setNote(core::CardId card, const QString &note);
 
+    /// The lifter has been told the loads of the week: those of today and later are kept as given.
+    /// What is given already stays as it was.
+    void give(core::GivenBy by);
+    /// The same of one day, by the estimate of now; what was given before is kept beside it.
+    /// @return why nothing was given; empty when it was
+    QString giveDay(int day);
+
 Q_SIGNALS:
     /// The week reads differently: another lifter, week, card or estimate.
     void changed();
@@ -78,6 +86,7 @@ private:
     void reload();
     void rebuild();
     [[nodiscard]] core::PlanSources sources() const;
+    void record(std::vector<core::GivenDay> given);
     [[nodiscard]] std::vector<core::Card> chosen(const std::vector<core::CardId> &ids) const;
     void takeOut(const QString &one, const QString &several, const std::vector<core::CardId> &ids);
     core::CardId addCard(const QString &name, core::Card card, BoardPlace place);
@@ -87,6 +96,7 @@ private:
 
     OpenRoster &m_roster;
     Estimates &m_estimates;
+    const LifterHistory &m_history;
     Selection &m_selection;
     std::vector<core::Card> m_cards; ///< of the week
     std::vector<core::ResolvedCard> m_resolved;

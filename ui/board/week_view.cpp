@@ -1,6 +1,7 @@
 #include "ui/board/week_view.h"
 
 #include "core/loads/estimate_words.h"
+#include "core/loads/given_words.h"
 #include "ui/look/text.h"
 
 #include <algorithm>
@@ -49,6 +50,18 @@ QString shortCaution(const core::ResolvedCard &card, const core::LiftEstimate *e
     return {};
 }
 
+/// "given", "given; now 105 kg"
+QString givenText(const core::ResolvedCard &card, core::Unit unit)
+{
+    QStringList parts;
+    if (const QString badge = core::givenBadge(card); !badge.isEmpty())
+        parts << badge;
+    for (const core::ResolvedLine &line : card.lines)
+        if (line.now)
+            parts << Text::tr("now %1").arg(core::formatLoad(line.now->loadKg, unit));
+    return parts.join(QStringLiteral("; "));
+}
+
 QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
 {
     if (!line.load)
@@ -90,6 +103,7 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     view.serves = variation ? variation->serves : core::Serves::both;
     view.setLine = card.card.setLine;
     view.note = card.card.note;
+    view.given = givenText(card, unit);
     view.caution = shortCaution(card, variation ? sources.estimateOf(variation->lift) : nullptr);
     QStringList toolTip{view.name};
     QStringList spoken{view.name};
@@ -109,6 +123,10 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     }
     if (view.lines.empty())
         spoken << Text::tr("no sets yet");
+    if (card.given)
+        toolTip << core::givenWords(*card.given, unit);
+    if (!view.given.isEmpty())
+        spoken << view.given;
     for (const QString &part : {view.note, view.caution})
         if (!part.isEmpty()) {
             toolTip << part;

@@ -28,6 +28,7 @@ struct CardView
     core::Serves serves = core::Serves::both;
     QString setLine; ///< as stored, for the editor
     std::vector<LineView> lines;
+    QString given; ///< that the loads are a fact, and what the estimate would ask now; short
     QString note;
     QString caution; ///< what stands in the way of a load, or speaks against it; short
     QString toolTip; ///< target with interval, plates per side, cautions in full

@@ -4,6 +4,7 @@
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/roster/estimates.h"
+#include "ui/roster/giving.h"
 #include "ui/roster/selection.h"
 
 #include <QCheckBox>
@@ -32,6 +33,7 @@ const QString kCalendarKey = QStringLiteral("handout/calendar");
 HandOutDialog::HandOutDialog(
     OpenRoster &roster, Estimates &estimates, const Selection &selection, QWidget *parent)
     : QDialog(parent)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_answers(whoGetsOne(roster.lifters(), selection.lifter()))
     , m_writing(roster, [this](const std::optional<HandOutSummary> &summary) { finish(summary); })
@@ -41,6 +43,7 @@ HandOutDialog::HandOutDialog(
     , m_page(new QCheckBox(tr("&Page for the phone: logs the sets and gives them back")))
     , m_pdf(new QCheckBox(tr("P&DF to print")))
     , m_calendar(new QCheckBox(tr("Ca&lendar of the sessions (iCalendar)")))
+    , m_anew(new QCheckBox(tr("Work out &anew what was given already")))
     , m_folder(new QLineEdit)
     , m_note(new FieldNote(FieldNote::Kind::problem))
     , m_progress(new QProgressBar)
@@ -57,6 +60,9 @@ HandOutDialog::HandOutDialog(
     m_folder->setText(QSettings().value(kFolderKey).toString());
     m_folder->setPlaceholderText(tr("Where the files go"));
     m_folder->setAccessibleName(tr("Folder"));
+    m_anew->setToolTip(tr("What is written is given: its loads stay as they are, whatever the "
+                          "estimate becomes. Days of this week that were given before keep their "
+                          "loads, unless this is ticked; then both are kept."));
     m_progress->hide();
     m_progress->setAccessibleName(tr("Lifters done"));
 
@@ -67,6 +73,7 @@ HandOutDialog::HandOutDialog(
     addRow(form, tr("Fo&r"), m_who, m_who);
     addRow(form, tr("&Week of"), m_week, inRow({m_week, m_weekWords}));
     form->addRow(tr("What"), boxed(columnLayout({m_page, m_pdf, m_calendar})));
+    form->addRow(tr("Loads"), m_anew);
     addRow(form, tr("&Folder"), m_folder,
         withNotes(boxed(rowLayout({{m_folder, 1}, choose})), {m_note}));
 
@@ -132,6 +139,9 @@ HandOutBatch HandOutDialog::order() const
     batch.paper = usualPaper();
     batch.folder = QDir::fromNativeSeparators(m_folder->text().trimmed());
     batch.now = QDateTime::currentDateTimeUtc();
+    batch.today = QDate::currentDate();
+    batch.giving = giving(m_roster, core::GivenBy::handOut);
+    batch.anew = m_anew->isChecked();
     return batch;
 }
 
@@ -160,6 +170,9 @@ void HandOutDialog::finish(const std::optional<HandOutSummary> &summary)
     refresh();
     if (!summary)
         return;
+    core::Edit facts;
+    facts.given.after = summary->given;
+    m_roster.record(facts); // where it cannot be stored, the note says so
     m_summary->setText(summaryLines(*summary).join(u'\n'));
     Q_EMIT written(*summary);
 }

@@ -52,6 +52,7 @@ private:
     [[nodiscard]] HandOutBatch order() const;
     [[nodiscard]] QDate monday() const;
 
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     std::vector<HandOutWho> m_answers;
     RosterWork<HandOutSummary> m_writing;
@@ -62,6 +63,7 @@ private:
     QCheckBox *m_page;
     QCheckBox *m_pdf;
     QCheckBox *m_calendar;
+    QCheckBox *m_anew;
     QLineEdit *m_folder;
     FieldNote *m_note;
     QProgressBar *m_progress;

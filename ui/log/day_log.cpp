@@ -3,6 +3,7 @@
 #include "core/domain/variation.h"
 #include "core/log/session_log.h"
 #include "core/plan/plan_edits.h"
+#include "ui/roster/giving.h"
 #include "ui/roster/insights.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
@@ -40,7 +41,7 @@ DayLog::DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Lif
     connect(&roster, &OpenRoster::settling, this, &DayLog::settling);
     connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
-            takeEstimates();
+            replan();
     });
     connect(&insights, &Insights::changed, this, &DayLog::replan);
     reload();
@@ -86,9 +87,13 @@ bool DayLog::add(const core::SetEntry &set, size_t place)
 {
     if (!lifter())
         return false;
+    core::Edit facts; // from the first set on the day's loads are what the lifter was given
+    facts.given.after =
+        core::giveDay(inputs(), m_plan, giving(m_roster, core::GivenBy::firstSet));
     return perform(tr("Log a set of %1"), set.variation,
         core::addSet(sessions(), lifter()->id, m_day, set, place,
-            [this] { return m_roster.newId<core::LoggedSession>(); }));
+            [this] { return m_roster.newId<core::LoggedSession>(); }),
+        facts);
 }
 
 bool DayLog::change(const core::SetEntry &set, size_t place)
@@ -165,7 +170,6 @@ void DayLog::reload()
     if (m_read != key()) {
         m_read = key();
         m_shiftsLoads = true; // the choice was about another
-        m_fits.clear();
     }
     m_cards.clear();
     m_done.clear();
@@ -186,35 +190,11 @@ void DayLog::takeHistory()
     replan();
 }
 
-void DayLog::takeEstimates()
-{
-    if (m_done.empty() || !m_begunWith.contains(key()))
-        replan();
-}
-
 void DayLog::replan()
 {
-    chooseFits();
     m_plan = lifter() ? core::dayPlan(inputs()) : core::DayPlan{};
     tellCheckIn();
     Q_EMIT changed();
-}
-
-void DayLog::chooseFits()
-{
-    const auto begun = m_begunWith.find(key());
-    if (begun != m_begunWith.end() && !m_done.empty()) {
-        m_fits = begun->second;
-        return;
-    }
-    if (m_done.empty() || m_fits.empty()) {
-        m_fits.clear();
-        for (const auto &[who, fit] : m_estimates.all())
-            if (who.first == m_selection.lifter())
-                m_fits.emplace(who, fit);
-    }
-    if (!m_done.empty() && !m_fits.empty())
-        m_begunWith.emplace(key(), m_fits);
 }
 
 void DayLog::tellCheckIn()
@@ -230,11 +210,8 @@ void DayLog::tellCheckIn()
 core::DayInputs DayLog::inputs() const
 {
     const core::Lifter &who = *lifter();
-    return {who, catalogue(), m_cards, m_done, checkIn(),
-        [this, &who](core::Lift lift) {
-            const auto fit = m_fits.find({who.id, lift});
-            return fit == m_fits.end() ? nullptr : fit->second.get();
-        },
+    return {who, catalogue(), m_cards, m_history.given(), QDate::currentDate(), m_done, checkIn(),
+        [this, id = who.id](core::Lift lift) { return m_estimates.of(id, lift); },
         m_insights.readiness(who.id), m_shiftsLoads};
 }
 
@@ -252,10 +229,12 @@ std::vector<core::LoggedSession> DayLog::sessions() const
     return sessions;
 }
 
-bool DayLog::perform(const QString &pattern, core::VariationId variation, const core::Edit &edit)
+bool DayLog::perform(const QString &pattern, core::VariationId variation, const core::Edit &edit,
+    const core::Edit &facts)
 {
     const core::Variation *known = m_roster.variation(variation);
-    return m_roster.perform(pattern.arg(known ? known->name : QStringLiteral("?")), edit);
+    return m_roster.perform(
+        pattern.arg(known ? known->name : QStringLiteral("?")), edit, {}, facts);
 }
 
 } // namespace ui

@@ -6,7 +6,6 @@
 
 #include <QDate>
 #include <QObject>
-#include <map>
 #include <optional>
 #include <vector>
 
@@ -79,14 +78,13 @@ private:
     void follow(const core::RosterChange &change);
     void reload();
     void takeHistory();
-    void takeEstimates();
     void replan();
-    void chooseFits();
     void tellCheckIn();
     [[nodiscard]] core::DayInputs inputs() const;
     [[nodiscard]] std::vector<core::LoggedSession> sessions() const;
     [[nodiscard]] std::pair<core::LifterId, QDate> key() const;
-    bool perform(const QString &pattern, core::VariationId variation, const core::Edit &edit);
+    bool perform(const QString &pattern, core::VariationId variation, const core::Edit &edit,
+        const core::Edit &facts = {});
 
     OpenRoster &m_roster;
     Estimates &m_estimates;
@@ -98,9 +96,6 @@ private:
     std::pair<core::LifterId, QDate> m_read; ///< whose day is in the members below
     std::vector<core::Card> m_cards;         ///< of the day
     std::vector<core::SetEntry> m_done;
-    Estimates::Fits m_fits; ///< of the lifter, which the loads come from
-    /// Loads stay as the day was begun, though its own sets move the estimate.
-    std::map<std::pair<core::LifterId, QDate>, Estimates::Fits> m_begunWith;
     core::DayPlan m_plan;
     core::CheckIn m_told; ///< said here, or told by checkInChanged(); without its id
     bool m_shiftsLoads = true;

@@ -17,6 +17,7 @@ core::SetEntry onceMore(core::SetEntry set)
         set.repsDone = set.repsPlanned.value_or(set.repsDone);
     set.failed = false;
     set.repsPlanned.reset();
+    set.answers.reset();
     set.rpe.reset();
     set.velocityMs.reset();
     set.touch.reset();

@@ -16,7 +16,7 @@ namespace ui {
 
 namespace {
 
-void write(const QString &path, const QByteArray &contents)
+void writeFile(const QString &path, const QByteArray &contents)
 {
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly) || file.write(contents) != contents.size()
@@ -54,22 +54,40 @@ public:
     }
 
 private:
-    [[nodiscard]] core::WeekSheet sheetOf(const core::Lifter &lifter) const
+    void handOut(const core::Lifter &lifter)
     {
         std::vector<core::Card> own;
         for (const core::Card &card : m_batch.cards)
             if (card.lifter == lifter.id)
                 own.push_back(card);
-        const auto resolved = core::resolveCards(std::move(own),
-            {lifter, m_batch.variations, [&](core::Lift lift) {
-                 return m_batch.estimateOf ? m_batch.estimateOf(lifter.id, lift) : nullptr;
-             }});
-        return core::weekSheet(lifter, m_batch.monday, resolved, m_batch.variations);
+        core::PlanSources sources{lifter, m_batch.variations,
+            [&](core::Lift lift) {
+                return m_batch.estimateOf ? m_batch.estimateOf(lifter.id, lift) : nullptr;
+            },
+            m_batch.given, m_batch.today};
+        std::vector<core::GivenDay> kept; // what is not worked out once more
+        if (m_batch.anew) {
+            std::copy_if(m_batch.given.begin(), m_batch.given.end(), std::back_inserter(kept),
+                [this](const core::GivenDay &day) { return day.day < m_batch.today; });
+            sources.given = kept;
+        }
+        const auto resolved = core::resolveCards(std::move(own), sources);
+        write(lifter, core::weekSheet(lifter, m_batch.monday, resolved, m_batch.variations));
+        if (m_batch.giving)
+            give(resolved, sources);
     }
 
-    void handOut(const core::Lifter &lifter)
+    /// Days gone by are not given by what is written now.
+    void give(std::vector<core::ResolvedCard> cards, const core::PlanSources &sources)
     {
-        const core::WeekSheet sheet = sheetOf(lifter);
+        std::erase_if(cards,
+            [this](const core::ResolvedCard &card) { return card.card.day < m_batch.today; });
+        for (core::GivenDay &day : core::give(cards, sources, m_batch.given, *m_batch.giving))
+            m_summary.given.push_back(std::move(day));
+    }
+
+    void write(const core::Lifter &lifter, const core::WeekSheet &sheet)
+    {
         if (sheet.days.empty()) {
             m_summary.withoutPlan << lifter.name;
             return;
@@ -80,7 +98,7 @@ private:
         const QString name = freeName(core::weekFileName(sheet));
         if (m_batch.kinds.page) {
             const QString path = m_folder.filePath(name + QStringLiteral(".html"));
-            write(path,
+            writeFile(path,
                 core::handOutPage(
                     core::handOutData(lifter, sheet, m_batch.cards, m_batch.variations)));
             m_summary.files << path;
@@ -92,7 +110,7 @@ private:
         }
         if (m_batch.kinds.calendar) {
             const QString path = m_folder.filePath(name + QStringLiteral(".ics"));
-            write(path, core::writeCalendar(lifter, sheet, m_batch.now));
+            writeFile(path, core::writeCalendar(lifter, sheet, m_batch.now));
             m_summary.files << path;
         }
     }
@@ -124,6 +142,9 @@ void HandOutBatch::takeFrom(const core::RosterReader &roster, std::span<const co
         for (core::Card &card :
             roster.cards(lifter.id, monday, monday.addDays(core::kWeekDays - 1)))
             cards.push_back(std::move(card));
+        for (core::GivenDay &day : roster.given(lifter.id))
+            if (core::mondayOf(day.day) == monday)
+                given.push_back(std::move(day));
         lifters.push_back(std::move(lifter));
     }
 }

@@ -2,7 +2,7 @@
 
 #include "core/domain/card.h"
 #include "core/domain/watch.h"
-#include "core/loads/lift_estimate.h"
+#include "core/loads/given_loads.h"
 #include "ui/print/paper.h"
 
 #include <QDateTime>
@@ -34,21 +34,28 @@ struct HandOutBatch
     std::vector<core::Lifter> lifters;
     std::vector<core::Variation> variations;
     std::vector<core::Card> cards; ///< of the lifters and the week; others do no harm
+    std::vector<core::GivenDay> given; ///< the same
     /// Null where there is none.
     std::function<const core::LiftEstimate *(core::LifterId, core::Lift)> estimateOf;
     QDate monday;
     HandOutKinds kinds;
     PaperSize paper = PaperSize::a4;
     QString folder; ///< is made where it is not there
+    QDate today;
+    /// How what is written is given; nothing in it for a draft, which gives nothing.
+    std::optional<core::Giving> giving;
+    bool anew = false; ///< days ahead that were given already are worked out once more
     QDateTime now;
 
-    /// Takes these lifters, the catalogue and the week's cards. Throws StorageError.
+    /// Takes these lifters, the catalogue, the week's cards and what was given for it. Throws
+    /// StorageError.
     void takeFrom(const core::RosterReader &roster, std::span<const core::LifterId> who);
 };
 
 struct HandOutSummary
 {
     QStringList files;       ///< paths, each of them whole
+    std::vector<core::GivenDay> given; ///< by what is written, to be stored
     QStringList withoutPlan; ///< lifters who have nothing in this week
     QString failure;         ///< why it ended early, in words; empty = it did not
     bool cancelled = false;

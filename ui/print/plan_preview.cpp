@@ -130,6 +130,7 @@ void PlanPreview::say(const QString &words)
 bool PlanPreview::savePdf(const QString &path)
 try {
     writePlanPdf(path, m_laidOut);
+    Q_EMIT handedOver();
     say(tr("Saved as %1.").arg(QDir::toNativeSeparators(path)));
     return true;
 } catch (const core::StorageError &e) {
@@ -160,6 +161,7 @@ void PlanPreview::askForPrinter()
     if (dialog.exec() != QDialog::Accepted)
         return;
     if (print(m_printer, m_laidOut)) {
+        Q_EMIT handedOver();
         accept();
         return;
     }

@@ -24,6 +24,10 @@ public:
     /// False when the file could not be written; the dialog then says why.
     bool savePdf(const QString &path);
 
+Q_SIGNALS:
+    /// The week was printed, or stands in a file: the lifter has it now.
+    void handedOver();
+
 private:
     [[nodiscard]] QWidget *makeBar();
     void askForPdf();

@@ -31,6 +31,8 @@ public:
     /// Null before the first fit, and for a lifter who is not in the roster. Valid until changed().
     [[nodiscard]] const core::LiftEstimate *of(core::LifterId lifter, core::Lift lift) const;
     [[nodiscard]] const Fits &all() const { return m_fits; }
+    /// What the lifters lend each other; empty before the first fit.
+    [[nodiscard]] const core::LearntLifts &learnt() const { return m_learnt; }
     [[nodiscard]] bool isBusy() const { return m_whole.isRunning() || m_some.isRunning(); }
 
 Q_SIGNALS:

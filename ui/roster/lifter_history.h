@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/check_in.h"
+#include "core/domain/given_day.h"
 #include "core/domain/roster_change.h"
 #include "core/domain/session.h"
 #include "core/domain/waiver.h"
@@ -24,6 +25,7 @@ public:
     [[nodiscard]] const std::vector<core::LoggedSession> &sessions() const { return m_sessions; }
     [[nodiscard]] const std::vector<core::CheckIn> &checkIns() const { return m_checkIns; }
     [[nodiscard]] const std::vector<core::Waiver> &waivers() const { return m_waivers; }
+    [[nodiscard]] const std::vector<core::GivenDay> &given() const { return m_given; }
     /// The check-in of the day; null where there is none.
     [[nodiscard]] const core::CheckIn *checkInOn(QDate day) const;
 
@@ -39,6 +41,7 @@ private:
     std::vector<core::LoggedSession> m_sessions;
     std::vector<core::CheckIn> m_checkIns;
     std::vector<core::Waiver> m_waivers;
+    std::vector<core::GivenDay> m_given;
 };
 
 } // namespace ui

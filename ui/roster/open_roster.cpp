@@ -58,16 +58,27 @@ OpenRoster::OpenRoster(std::unique_ptr<core::RosterStore> store, QObject *parent
     m_store->setListener([this](const core::RosterChange &change) { tellOf(change); });
 }
 
-bool OpenRoster::perform(const QString &name, const core::Edit &edit, const QString &series)
+bool OpenRoster::perform(const QString &name, const core::Edit &edit, const QString &series,
+    const core::Edit &facts)
 {
     if (edit.isEmpty())
-        return true;
-    const auto change = write(edit);
+        return record(facts);
+    const auto change = write(core::joined(edit, facts));
     if (!change)
         return false;
     m_steps.push(new Step(name, edit, series));
     tellOf(*change);
     return true;
+}
+
+bool OpenRoster::record(const core::Edit &facts)
+{
+    if (facts.isEmpty())
+        return true;
+    const auto change = write(facts);
+    if (change)
+        tellOf(*change);
+    return change.has_value();
 }
 
 bool OpenRoster::undo()
@@ -192,6 +203,16 @@ std::vector<core::Block> OpenRoster::blocks()
 std::vector<core::Waiver> OpenRoster::waivers(core::LifterId lifter)
 {
     return reading([&] { return m_store->waivers(lifter); });
+}
+
+std::vector<core::GivenDay> OpenRoster::given(core::LifterId lifter)
+{
+    return reading([&] { return m_store->given(lifter); });
+}
+
+std::vector<core::GivenDay> OpenRoster::given(QDate from, QDate to)
+{
+    return reading([&] { return m_store->given(from, to); });
 }
 
 } // namespace ui

@@ -23,8 +23,13 @@ public:
 
     /// Carries the edit out as one undo step named `name` ("Move card"). An empty edit is no step.
     /// @param series  steps that follow each other with the same name of a series become one step
+    /// @param facts   what becomes a fact with it: written in the same transaction, and not undone
     /// @return false when nothing was changed; then failed() was emitted
-    bool perform(const QString &name, const core::Edit &edit, const QString &series = {});
+    bool perform(const QString &name, const core::Edit &edit, const QString &series = {},
+        const core::Edit &facts = {});
+    /// Writes what has become a fact, such as loads that have left the house: no step, and nothing
+    /// to undo. The return value is that of perform().
+    bool record(const core::Edit &facts);
     /// Takes the last step back, or does it again. A step that cannot be stored stays where it is
     /// and can be tried again; then failed() was emitted. What is half typed is settled first.
     bool undo();
@@ -60,6 +65,8 @@ public:
     [[nodiscard]] std::vector<core::Block> blocks(core::LifterId lifter);
     [[nodiscard]] std::vector<core::Block> blocks();
     [[nodiscard]] std::vector<core::Waiver> waivers(core::LifterId lifter);
+    [[nodiscard]] std::vector<core::GivenDay> given(core::LifterId lifter);
+    [[nodiscard]] std::vector<core::GivenDay> given(QDate from, QDate to);
 
     /// For work on other threads.
     [[nodiscard]] core::RosterStore::ReaderSource readers() const { return m_store->readers(); }

@@ -2,6 +2,7 @@
 
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
+#include "core/loads/given_words.h"
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
@@ -25,6 +26,8 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
                             : core::setLineText(line.line));
     if (card.parsed.error)
         lines << card.card.setLine.simplified();
+    if (const QString badge = core::givenBadge(card); !badge.isEmpty())
+        lines.last() += QStringLiteral(" (%1)").arg(badge);
     return (variation ? variation->name : QStringLiteral("?")) + u' '
         + lines.join(QStringLiteral(" / "));
 }
@@ -50,7 +53,7 @@ void RosterWeekModel::follow(const core::RosterChange &change)
     if (change.has<core::Lifter>())
         reload();
     else if (change.has<core::Variation>()
-        || (change.has<core::Card>()
+        || (change.has<core::Card, core::GivenDay>()
             && change.isWithin(monday, monday.addDays(core::kWeekDays - 1))))
         rebuild();
 }
@@ -70,7 +73,7 @@ void RosterWeekModel::reload()
     m_rows.clear();
     for (const core::Lifter &lifter : m_roster.lifters())
         if (!lifter.archived)
-            m_rows.push_back({lifter.id, lifter.name, {}, {}});
+            m_rows.push_back({lifter.id, lifter.name, {}, {}, {}});
     endResetModel();
     rebuild();
 }
@@ -80,14 +83,19 @@ void RosterWeekModel::rebuild()
     const QDate monday = m_selection.monday();
     for (Row &row : m_rows) {
         row.cards.clear();
+        row.given.clear();
         row.days.clear();
     }
-    for (core::Card &card : m_roster.cards(monday, monday.addDays(core::kWeekDays - 1))) {
-        const auto row = std::find_if(m_rows.begin(), m_rows.end(),
-            [&card](const Row &r) { return r.lifter == card.lifter; });
-        if (row != m_rows.end())
+    const auto rowOf = [this](core::LifterId lifter) {
+        return std::find_if(m_rows.begin(), m_rows.end(),
+            [lifter](const Row &row) { return row.lifter == lifter; });
+    };
+    for (core::Card &card : m_roster.cards(monday, monday.addDays(core::kWeekDays - 1)))
+        if (const auto row = rowOf(card.lifter); row != m_rows.end())
             row->cards.push_back(std::move(card));
-    }
+    for (core::GivenDay &day : m_roster.given(monday, monday.addDays(core::kWeekDays - 1)))
+        if (const auto row = rowOf(day.lifter); row != m_rows.end())
+            row->given.push_back(std::move(day));
     Q_EMIT headerDataChanged(Qt::Horizontal, 0, core::kWeekDays - 1);
     if (!m_rows.empty())
         Q_EMIT dataChanged(index(0, 0), index(int(m_rows.size()) - 1, core::kWeekDays - 1));
@@ -100,7 +108,8 @@ void RosterWeekModel::wordRow(Row &row) const
     if (!lifter)
         return;
     const core::PlanSources sources{*lifter, m_roster.variations(),
-        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }};
+        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }, row.given,
+        QDate::currentDate()};
     for (const core::ResolvedCard &card : core::resolveCards(row.cards, sources)) {
         QString &day = row.days[size_t(m_selection.monday().daysTo(card.card.day))];
         if (!day.isEmpty())

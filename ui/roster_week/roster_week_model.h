@@ -48,8 +48,9 @@ private:
     {
         core::LifterId lifter;
         QString name;
-        std::vector<core::Card> cards; ///< of the week
-        std::vector<QString> days;     ///< in words, one a day; worked out when first shown
+        std::vector<core::Card> cards;     ///< of the week
+        std::vector<core::GivenDay> given; ///< for the week
+        std::vector<QString> days;         ///< in words, one a day; worked out when first shown
     };
 
     void follow(const core::RosterChange &change);

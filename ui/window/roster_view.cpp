@@ -36,6 +36,7 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, QWidget *parent
     : QWidget(parent)
     , m_roster(std::move(store))
     , m_estimates(m_roster)
+    , m_passedDays(m_roster, m_estimates)
     , m_insights(m_roster, m_estimates)
     , m_selection(m_roster)
     , m_history(m_roster, m_selection)
@@ -168,7 +169,10 @@ void RosterView::printPlan()
                         .arg(lifter->name, QLocale().toString(monday, QLocale::ShortFormat)));
         return;
     }
-    PlanPreview(sheet, this).exec();
+    PlanPreview preview(sheet, this);
+    connect(&preview, &PlanPreview::handedOver, this,
+        [this] { m_board->plan().give(core::GivenBy::print); });
+    preview.exec();
 }
 
 QWidget *RosterView::invitation()

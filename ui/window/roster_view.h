@@ -5,6 +5,7 @@
 #include "ui/roster/insights.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
+#include "ui/roster/passed_days.h"
 #include "ui/roster/selection.h"
 
 #include <QWidget>
@@ -61,6 +62,7 @@ private:
 
     OpenRoster m_roster;
     Estimates m_estimates;
+    PassedDays m_passedDays;
     Insights m_insights;
     Selection m_selection;
     LifterHistory m_history;

@@ -51,7 +51,7 @@ struct Desk
     {
         const auto estimateOf = [this](
                                     Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
-        const auto resolved = resolveCards(cards, {lifter, builtInCatalogue(), estimateOf});
+        const auto resolved = resolveCards(cards, {lifter, builtInCatalogue(), estimateOf, {}, {}});
         for (const Finding &finding :
             core::checkPlan({lifter, builtInCatalogue(), sessions, resolved, estimateOf, checkIns}))
             if (finding.key.rule == rule)

@@ -59,7 +59,7 @@ struct Desk
     {
         const auto estimateOf = [this](
                                     Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
-        const auto resolved = resolveCards(cards, {lifter, builtInCatalogue(), estimateOf});
+        const auto resolved = resolveCards(cards, {lifter, builtInCatalogue(), estimateOf, {}, {}});
         return core::checkPlan(
             {lifter, builtInCatalogue(), sessions, resolved, estimateOf, checkIns});
     }

@@ -40,7 +40,7 @@ struct PlannedWeek
     [[nodiscard]] core::WeekSheet sheet() const
     {
         return core::weekSheet(lifter, kMonday,
-            core::resolveCards(cards, {lifter, catalogue, [](core::Lift) { return nullptr; }}),
+            core::resolveCards(cards, {lifter, catalogue, [](core::Lift) { return nullptr; }, {}, {}}),
             catalogue);
     }
 

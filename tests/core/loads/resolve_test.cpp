@@ -170,8 +170,8 @@ TEST(ResolvedCards, FatigueCountsWithinADayAndALift)
     const std::vector<Variation> variations{variation(kComp, Lift::bench),
         variation(kFeetUp, Lift::bench), variation(kSquat, Lift::squat)};
     const LiftEstimate lift = hundred();
-    const PlanSources sources{
-        lifter, variations, [&](Lift which) { return which == Lift::bench ? &lift : nullptr; }};
+    const PlanSources sources{lifter, variations,
+        [&](Lift which) { return which == Lift::bench ? &lift : nullptr; }, {}, {}};
     const auto card = [](int id, int day, int position, VariationId v, const QString &text) {
         return Card{{id}, {1}, kDay.addDays(day), position, v, text, {}};
     };

@@ -71,7 +71,7 @@ protected:
         const auto estimateOf = [this](
                                     Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
         return weekSheet(
-            lifter, kMonday, resolveCards(cards, {lifter, variations, estimateOf}), variations);
+            lifter, kMonday, resolveCards(cards, {lifter, variations, estimateOf, {}, {}}), variations);
     }
 
     Lifter lifter;

@@ -21,6 +21,7 @@ struct Day
     Lifter lifter;
     std::vector<Card> cards{cardOf(1, kDay, 0, idOf("comp"), u"2x3 100kg"_qs),
         cardOf(2, kDay, 1, idOf("squat"), u"1x5 140kg"_qs)};
+    std::vector<GivenDay> given;
     std::vector<SetEntry> done;
     CheckIn checkIn;
     std::optional<strength::ReadinessEffect> readiness;
@@ -51,7 +52,7 @@ struct Day
 
     [[nodiscard]] DayInputs inputs() const
     {
-        return {lifter, builtInCatalogue(), cards, done, checkIn,
+        return {lifter, builtInCatalogue(), cards, given, kDay, done, checkIn,
             [](Lift) -> const LiftEstimate * { return nullptr; },
             readiness ? &*readiness : nullptr};
     }

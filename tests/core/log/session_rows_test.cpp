@@ -139,7 +139,7 @@ TEST(DaySets, CardsBecomeSetsWithTheirLoads)
     fives.setLine = QStringLiteral("2x5+ 90kg");
     lead.setLine = QStringLiteral("1x1+2 80kg");
     const auto sets = daySets(
-        resolveCards({lead, many, fives}, {lifter, all, [](Lift) { return nullptr; }}), all);
+        resolveCards({lead, many, fives}, {lifter, all, [](Lift) { return nullptr; }, {}, {}}), all);
     ASSERT_THAT(sets, SizeIs(3)) << "a card that cannot be read has none";
     EXPECT_EQ(sets[0].variation, VariationId{comp});
     EXPECT_EQ(sets[0].lead, (LeadReps{{feetUp}, 1}));
@@ -254,4 +254,76 @@ TEST(AsPlanned, WhatIsWithheldOrOpenIsNotFilledIn)
     set.loadKg.reset();
     EXPECT_EQ(asPlanned(set).repsDone, 0);
     EXPECT_EQ(asPlanned(set).loadKg, 0.0);
+}
+
+// Which planned set a logged one answers, where it says so
+
+namespace {
+
+/// Three fives on card 7.
+std::vector<DaySet> numbered()
+{
+    std::vector<DaySet> sets = kThreeFives;
+    for (size_t i = 0; i < sets.size(); ++i) {
+        sets[i].card = {7};
+        sets[i].set = int(i);
+    }
+    return sets;
+}
+
+SetEntry answering(int set, double loadKg = 100.0)
+{
+    SetEntry entry = did(comp, 5, loadKg);
+    entry.answers = {{7}, set};
+    return entry;
+}
+
+} // namespace
+
+TEST(SessionRows, ASetThatSaysWhatItAnswersGoesWithThat)
+{
+    EXPECT_THAT(rows(numbered(), {answering(1)}),
+        ElementsAre(SessionRow{0, none}, SessionRow{1, 0}, SessionRow{2, none}));
+    EXPECT_THAT(rows(numbered(), {answering(0), answering(2)}),
+        ElementsAre(SessionRow{0, 0}, SessionRow{1, none}, SessionRow{2, 1}));
+}
+
+TEST(SessionRows, WhatItAnswersHoldsThoughTheRepsOrTheVariationAreOthers)
+{
+    SetEntry other = answering(2);
+    other.variation = {feetUp};
+    other.repsPlanned = 3;
+    EXPECT_THAT(rows(numbered(), {other}),
+        ElementsAre(SessionRow{0, none}, SessionRow{1, none}, SessionRow{2, 0}));
+}
+
+TEST(SessionRows, WhereTheCardIsGoneItAnswersAsAnyOtherSet)
+{
+    SetEntry orphan = answering(1);
+    orphan.answers->card = {99};
+    EXPECT_THAT(rows(numbered(), {orphan}),
+        ElementsAre(SessionRow{0, 0}, SessionRow{1, none}, SessionRow{2, none}));
+}
+
+TEST(SessionRows, DoneAsPlannedSaysWhatItAnswers)
+{
+    const SetEntry entry = asPlanned(numbered()[2]);
+    EXPECT_EQ(entry.answers, (PlannedSetRef{{7}, 2}));
+}
+
+TEST(SessionRows, TheSetsOfACardAreCountedThroughItsLines)
+{
+    Lifter lifter;
+    lifter.gear = usualGear(Unit::kilogram);
+    const auto all = catalogue();
+    Card card;
+    card.id = {7};
+    card.variation = {comp};
+    card.setLine = QStringLiteral("2x5 100kg\n1x3 80kg");
+    const auto sets = daySets(
+        resolveCards({card}, {lifter, all, [](Lift) { return nullptr; }, {}, {}}), all);
+    ASSERT_THAT(sets, SizeIs(3));
+    EXPECT_EQ(sets[1].set, 1);
+    EXPECT_EQ(sets[2].set, 2);
+    EXPECT_EQ(sets[2].line, 1u);
 }

@@ -46,7 +46,7 @@ struct Desk
         lifter.gear = usualGear(Unit::kilogram);
         return resolveCards(cards,
             {lifter, builtInCatalogue(),
-                [this](Lift) -> const LiftEstimate * { return &estimate; }});
+                [this](Lift) -> const LiftEstimate * { return &estimate; }, {}, {}});
     }
 
     WhatIfInput input() const

@@ -19,7 +19,7 @@ public:
     Edit next()
     {
         const Contents now = contentsOf(m_file);
-        switch (now.lifters.empty() ? 0 : *rc::gen::inRange(0, 13)) {
+        switch (now.lifters.empty() ? 0 : *rc::gen::inRange(0, 14)) {
         case 0:
             return addLifter();
         case 1:
@@ -44,6 +44,8 @@ public:
             return changeBlock(now);
         case 11:
             return waiveFinding(now);
+        case 12:
+            return giveDay(now);
         default:
             return changeVariation(now);
         }
@@ -97,6 +99,9 @@ private:
         for (const Waiver &waiver : now.waivers)
             if (waiver.key.lifter == gone)
                 edit.waivers.before.push_back(waiver);
+        for (const GivenDay &day : now.given)
+            if (day.lifter == gone)
+                edit.given.before.push_back(day);
         return edit;
     }
     Edit addCard(const Contents &now)
@@ -157,6 +162,8 @@ private:
             if (*rc::gen::arbitrary<bool>())
                 set.touch = *rc::gen::inRange(1, 6);
             set.note = text();
+            if (*rc::gen::arbitrary<bool>())
+                set.answers = {{*rc::gen::inRange(1, 50)}, *rc::gen::inRange(0, 9)};
             if (*rc::gen::arbitrary<bool>())
                 set.lead = {oneOf(now.variations).id, *rc::gen::inRange(1, 4)};
         }
@@ -238,6 +245,51 @@ private:
         Edit edit;
         edit.waivers.after = {waiver};
         return edit;
+    }
+
+    Edit giveDay(const Contents &now)
+    {
+        GivenDay given;
+        given.id = m_file.newId<GivenDay>();
+        given.lifter = oneOf(now.lifters).id;
+        given.day = m_monday.addDays(7 * ++m_blockWeeks);
+        given.by = *rc::gen::element(GivenBy::handOut, GivenBy::reconstructed);
+        given.at = toSeconds(QDateTime(m_monday, QTime(9, *rc::gen::inRange(0, 60)), Qt::UTC));
+        for (int card = 0; card < *rc::gen::inRange(1, 4); ++card)
+            given.cards.push_back(drawGivenCard(now));
+        Edit edit;
+        edit.given.after = {given};
+        return edit;
+    }
+    static GivenCard drawGivenCard(const Contents &now)
+    {
+        const auto number = [] { return *rc::gen::inRange(-100000, 100000) / 700.0; };
+        const auto maybe = [&]() -> std::optional<Figure> {
+            if (*rc::gen::arbitrary<bool>())
+                return std::nullopt;
+            return Figure{number(), number(), number()};
+        };
+        GivenCard card{{*rc::gen::inRange(1, 50)}, oneOf(now.variations).id, text(), {}, {}};
+        if (*rc::gen::arbitrary<bool>())
+            card.from = {{150.0 / 1.1, 140.0 / 1.1, 160.0 / 1.1}, QDate(2026, 11, 20)};
+        for (int line = 0; line < *rc::gen::inRange(0, 3); ++line) {
+            GivenLine &given = card.lines.emplace_back();
+            if (*rc::gen::arbitrary<bool>()) {
+                given.loadKg = *rc::gen::inRange(1, 1000000) / 2204.6;
+                given.plates = {{20.0, 2}, {2.5 * 0.45359237, 1}};
+            }
+            given.targetKg = maybe();
+            given.firstReserve = maybe();
+            given.lastReserve = maybe();
+            if (*rc::gen::arbitrary<bool>())
+                given.allMade = *rc::gen::inRange(0, 1000) / 999.0;
+            if (*rc::gen::arbitrary<bool>())
+                given.firstMade = *rc::gen::inRange(0, 1000) / 999.0;
+            given.hardSetsAfter = *rc::gen::inRange(0, 1000) / 70.0;
+            given.why = text();
+            given.caution = text();
+        }
+        return card;
     }
 
     RosterFile &m_file;

@@ -93,6 +93,7 @@ struct Contents
     std::vector<core::BlockTemplate> templates;
     std::vector<core::Block> blocks;
     std::vector<core::Waiver> waivers;
+    std::vector<core::GivenDay> given;
 
     friend bool operator==(const Contents &, const Contents &) = default;
 };
@@ -100,7 +101,8 @@ struct Contents
 inline Contents contentsOf(const core::RosterFile &file)
 {
     Contents all{file.lifters(), file.variations(), file.cards(QDate(1, 1, 1), QDate(9999, 12, 31)),
-        file.sessions(), file.checkIns(), file.templates(), file.blocks(), {}};
+        file.sessions(), file.checkIns(), file.templates(), file.blocks(), {},
+        file.given(QDate(1, 1, 1), QDate(9999, 12, 31))};
     for (const core::Lifter &lifter : all.lifters)
         for (core::Waiver &waiver : file.waivers(lifter.id))
             all.waivers.push_back(std::move(waiver));

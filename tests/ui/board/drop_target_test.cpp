@@ -32,7 +32,7 @@ protected:
     }
 
     BoardRoster roster;
-    WeekPlan plan{roster.session, roster.estimates, roster.selection};
+    WeekPlan plan{roster.session, roster.estimates, roster.history, roster.selection};
     DropTarget target{plan};
 };
 

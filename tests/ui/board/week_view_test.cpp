@@ -45,13 +45,15 @@ protected:
     WeekView view(const std::vector<core::Card> &cards)
     {
         const core::PlanSources sources{m_lifter, m_variations,
-            [this](core::Lift lift) { return lift == core::Lift::bench ? &m_bench : nullptr; }};
+            [this](core::Lift lift) { return lift == core::Lift::bench ? &m_bench : nullptr; }, m_given,
+            kMonday};
         return weekView(core::resolveCards(cards, sources), sources, kMonday);
     }
 
     core::Lifter m_lifter;
     std::vector<core::Variation> m_variations;
     core::LiftEstimate m_bench;
+    std::vector<core::GivenDay> m_given;
 };
 
 } // namespace

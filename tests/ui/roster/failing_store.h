@@ -49,6 +49,22 @@ public:
     {
         return read([&] { return m_file.checkIns(lifter); });
     }
+    [[nodiscard]] std::vector<core::GivenDay> given(core::LifterId lifter) const override
+    {
+        return read([&] { return m_file.given(lifter); });
+    }
+    [[nodiscard]] std::vector<core::GivenDay> given(QDate from, QDate to) const override
+    {
+        return read([&] { return m_file.given(from, to); });
+    }
+    [[nodiscard]] std::vector<core::Card> cardsNotGiven(QDate before) const override
+    {
+        return read([&] { return m_file.cardsNotGiven(before); });
+    }
+    [[nodiscard]] std::optional<QDate> givenSince() const override
+    {
+        return read([this] { return m_file.givenSince(); });
+    }
     [[nodiscard]] std::vector<core::CheckIn> checkIns() const override
     {
         return read([this] { return m_file.checkIns(); });

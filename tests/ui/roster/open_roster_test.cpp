@@ -328,3 +328,66 @@ TEST_F(OpenRosterTest, AWeekIsNamedByItsMondayAndToldOnce)
     selection.setWeekOf(QDate(2026, 11, 30));
     EXPECT_EQ(told.count(), 1);
 }
+
+// Facts: what is written with an action, or without one, and is not undone
+
+namespace {
+
+GivenDay givenDay(OpenRoster &roster, const Card &card)
+{
+    GivenDay day;
+    day.id = roster.newId<GivenDay>();
+    day.lifter = card.lifter;
+    day.day = card.day;
+    day.at = QDateTime(card.day, QTime(9, 0), Qt::UTC);
+    day.cards = {{card.id, card.variation, card.setLine, {}, {}}};
+    return day;
+}
+
+} // namespace
+
+TEST_F(OpenRosterTest, AFactIsWrittenWithTheActionAndOutlivesItsUndo)
+{
+    const Lifter ada = newLifter(QStringLiteral("Ada"));
+    ASSERT_TRUE(add(ada));
+    const Card card = cardOn(ada, QDate(2026, 3, 2));
+    Edit edit, facts;
+    edit.cards.after = {card};
+    facts.given.after = {givenDay(roster, card)};
+    QSignalSpy changed(&roster, &OpenRoster::changed);
+    ASSERT_TRUE(roster.perform(QStringLiteral("Add"), edit, {}, facts));
+    EXPECT_EQ(changed.size(), 1) << "one transaction, told once";
+    EXPECT_EQ(roster.given(ada.id), facts.given.after);
+    ASSERT_TRUE(roster.undo());
+    EXPECT_THAT(days(ada), IsEmpty());
+    EXPECT_EQ(roster.given(ada.id), facts.given.after);
+    ASSERT_TRUE(roster.redo());
+    EXPECT_EQ(roster.given(ada.id), facts.given.after);
+}
+
+TEST_F(OpenRosterTest, WhatIsRecordedIsNoStep)
+{
+    const Lifter ada = newLifter(QStringLiteral("Ada"));
+    ASSERT_TRUE(add(ada));
+    Edit facts;
+    facts.given.after = {givenDay(roster, cardOn(ada, QDate(2026, 3, 2)))};
+    ASSERT_TRUE(roster.record(facts));
+    EXPECT_EQ(roster.steps().count(), 1);
+    EXPECT_EQ(roster.given(ada.id), facts.given.after);
+}
+
+TEST_F(OpenRosterTest, AFactThatCannotBeWrittenIsToldAndTakesTheActionWithIt)
+{
+    const Lifter ada = newLifter(QStringLiteral("Ada"));
+    ASSERT_TRUE(add(ada));
+    const Card card = cardOn(ada, QDate(2026, 3, 2));
+    Edit edit, facts;
+    edit.cards.after = {card};
+    facts.given.after = {givenDay(roster, card)};
+    facts.given.after[0].cards.clear();
+    QSignalSpy failed(&roster, &OpenRoster::failed);
+    EXPECT_FALSE(roster.perform(QStringLiteral("Add"), edit, {}, facts));
+    EXPECT_THAT(wordsOf(failed), HasSubstr("without cards"));
+    EXPECT_THAT(days(ada), IsEmpty());
+    EXPECT_EQ(roster.steps().count(), 1);
+}

@@ -33,7 +33,7 @@ protected:
             };
             read(lifter,
                 weekSheet(lifter, monday,
-                    resolveCards(cards, {lifter, open.variations(), estimateOf}),
+                    resolveCards(cards, {lifter, open.variations(), estimateOf, {}, {}}),
                     open.variations()),
                 cards);
         }

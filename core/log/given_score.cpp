@@ -1,0 +1,83 @@
+#include "core/log/given_score.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace core {
+
+namespace {
+
+constexpr double kSameLoadKg = 0.5; ///< what a lifter loads may differ by a small plate
+
+/// The chance of each planned set that is the first of its line and was given with one.
+std::map<std::pair<CardId, size_t>, double> chancesOf(std::span<const ResolvedCard> cards)
+{
+    std::map<std::pair<CardId, size_t>, double> chances;
+    for (const ResolvedCard &card : cards)
+        for (size_t line = 0; card.given && line < card.lines.size(); ++line)
+            if (card.lines[line].firstMade)
+                chances[{card.card.id, line}] = *card.lines[line].firstMade;
+    return chances;
+}
+
+void scoreDay(GivenScore &score, std::span<const ResolvedCard> cards,
+    std::span<const SetEntry> done, std::span<const Variation> catalogue)
+{
+    auto chances = chancesOf(cards);
+    const std::vector<DaySet> planned = daySets(cards, catalogue);
+    for (const SessionRow &row : sessionRows(planned, done, catalogue)) {
+        if (!row.planned)
+            continue;
+        const DaySet &set = planned[*row.planned];
+        const auto chance = chances.find({set.card, set.line});
+        if (chance == chances.end())
+            continue;
+        const double given = chance->second;
+        chances.erase(chance); // the first set of the line is the one that counts
+        if (!row.done)
+            continue;
+        const SetEntry &entry = done[*row.done];
+        const bool isAsGiven = entry.variation == set.variation && set.planKg
+            && std::abs(entry.loadKg - *set.planKg) <= kSameLoadKg;
+        if (!isAsGiven)
+            continue;
+        const bool isMade = entry.repsDone >= set.reps;
+        if (!isMade && !entry.failed)
+            continue; // cut short: nobody knows
+        GivenTenth &tenth = score[size_t(std::clamp(int(given * 10.0), 0, 9))];
+        ++tenth.sets;
+        tenth.made += isMade;
+        tenth.chance += given;
+    }
+}
+
+} // namespace
+
+GivenScore scoreGiven(std::span<const ResolvedCard> cards,
+    std::span<const LoggedSession> sessions, std::span<const Variation> catalogue)
+{
+    std::map<QDate, std::pair<std::vector<ResolvedCard>, std::vector<SetEntry>>> days;
+    for (const ResolvedCard &card : cards)
+        days[card.card.day].first.push_back(card);
+    for (const LoggedSession &session : sessions)
+        if (const auto day = days.find(session.day); day != days.end())
+            day->second.second.insert(
+                day->second.second.end(), session.sets.begin(), session.sets.end());
+    GivenScore score{};
+    for (const auto &[date, day] : days)
+        scoreDay(score, day.first, day.second, catalogue);
+    return score;
+}
+
+GivenScore operator+(GivenScore a, const GivenScore &b)
+{
+    for (size_t i = 0; i < a.size(); ++i) {
+        a[i].sets += b[i].sets;
+        a[i].made += b[i].made;
+        a[i].chance += b[i].chance;
+    }
+    return a;
+}
+
+} // namespace core

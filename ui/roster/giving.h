@@ -1,0 +1,15 @@
+#pragma once
+
+#include "core/loads/given_loads.h"
+#include "ui/roster/open_roster.h"
+
+namespace ui {
+
+/// Giving at this moment.
+[[nodiscard]] inline core::Giving giving(OpenRoster &roster, core::GivenBy by)
+{
+    return {by, core::toSeconds(QDateTime::currentDateTimeUtc()),
+        [&roster] { return roster.newId<core::GivenDay>(); }};
+}
+
+} // namespace ui
