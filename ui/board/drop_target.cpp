@@ -17,43 +17,39 @@ bool DropTarget::enter(const QMimeData *mime)
 
 bool DropTarget::moveTo(BoardPlace gap)
 {
-    return std::exchange(m_gap, gap) != gap;
+    if (std::exchange(m_gap, gap) == gap)
+        return false;
+    m_landing = landingAt(gap);
+    return true;
 }
 
 void DropTarget::leave()
 {
     m_dragged = {};
     m_gap.reset();
+    m_landing = {};
 }
 
-QString DropTarget::landing() const
+Landing DropTarget::landingAt(BoardPlace gap) const
 {
-    if (!m_gap)
-        return {};
     if (std::holds_alternative<core::VariationId>(m_dragged))
-        return m_plan.landing(m_newCards[size_t(m_gap->day)], *m_gap);
+        return m_plan.landing(m_newCards[size_t(gap.day)], gap);
     if (const auto *card = std::get_if<core::CardId>(&m_dragged))
         if (const auto from = m_plan.places().placeOf(*card))
-            return m_plan.landing(*card, placeAfterMove(*from, *m_gap));
+            return m_plan.landing(*card, placeAfterMove(*from, gap));
     return {};
 }
 
 core::CardId DropTarget::drop(Drop how)
 {
-    const Dragged dragged = std::exchange(m_dragged, {});
-    const std::optional<BoardPlace> gap = std::exchange(m_gap, std::nullopt);
-    if (!gap)
-        return {};
-    if (std::holds_alternative<core::VariationId>(dragged))
-        return m_plan.add(m_newCards[size_t(gap->day)], *gap);
+    const Dragged dragged = m_dragged;
+    const std::optional<BoardPlace> gap = m_gap;
+    const Landing landing = m_landing;
+    leave();
     const auto *card = std::get_if<core::CardId>(&dragged);
-    const auto from = card ? m_plan.places().placeOf(*card) : std::nullopt;
-    if (!from)
-        return {};
-    if (how == Drop::copy)
+    if (card && gap && how == Drop::copy)
         return m_plan.duplicate(*card, *gap);
-    m_plan.move(*card, placeAfterMove(*from, *gap));
-    return *card;
+    return m_plan.land(landing);
 }
 
 } // namespace ui

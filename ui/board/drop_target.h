@@ -25,18 +25,21 @@ public:
     [[nodiscard]] std::optional<BoardPlace> gap() const { return m_gap; }
     /// What would stand there: the sets with the loads of that day; empty where there is nothing to
     /// say.
-    [[nodiscard]] QString landing() const;
+    [[nodiscard]] const QString &landing() const { return m_landing.words; }
 
     enum class Drop { move, copy };
-    /// Puts it into the gap. A variation becomes the card that landing() told of.
+    /// Puts it into the gap, as landing() told unless a card is copied.
     /// @return the card that landed; invalid when none did
     core::CardId drop(Drop how);
 
 private:
+    [[nodiscard]] Landing landingAt(BoardPlace gap) const;
+
     WeekPlan &m_plan;
     Dragged m_dragged;
     DayCards m_newCards; ///< what a variation would be
     std::optional<BoardPlace> m_gap;
+    Landing m_landing; ///< at the gap
 };
 
 } // namespace ui

@@ -31,7 +31,7 @@ void WeekCommands::run(const BoardCommand &command)
     case BoardAct::moveCard:
         if (const auto to = cardStepped(choice.place(), command.step, counts);
             card.isValid() && to) {
-            m_plan.move(card, *to, WeekPlan::MovedBy::key);
+            m_plan.move(card, *to);
             m_grid.focusCard(card);
         }
         break;

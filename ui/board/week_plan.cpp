@@ -28,7 +28,7 @@ WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory
     connect(&roster, &OpenRoster::settling, this, &WeekPlan::settling);
     connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
-            rebuild();
+            resolveAgain();
     });
     reload();
 }
@@ -64,11 +64,23 @@ DayCards WeekPlan::newCards(core::VariationId variation) const
     return cards;
 }
 
-core::CardId WeekPlan::add(const core::Card &card, BoardPlace place)
+Landing WeekPlan::landing(const core::Card &newCard, BoardPlace place)
 {
-    if (!lifter() || !m_roster.variation(card.variation))
-        return {};
-    return addCard(named(tr("Add %1"), card.variation), card, place);
+    Landing landing = adding(tr("Add %1"), newCard, place);
+    landing.words = wordsOf(landing, place);
+    return landing;
+}
+
+Landing WeekPlan::landing(core::CardId card, BoardPlace place)
+{
+    Landing landing = moving(card, place);
+    landing.words = wordsOf(landing, place);
+    return landing;
+}
+
+core::CardId WeekPlan::land(const Landing &landing)
+{
+    return m_roster.perform(landing.step, landing.edit) ? landing.card : core::CardId{};
 }
 
 core::CardId WeekPlan::add(core::VariationId variation, BoardPlace place, const QString &setLine)
@@ -76,23 +88,19 @@ core::CardId WeekPlan::add(core::VariationId variation, BoardPlace place, const 
     core::Card card = newCards(variation)[size_t(place.day)];
     if (!setLine.isEmpty())
         card.setLine = setLine;
-    return add(card, place);
+    return land(adding(tr("Add %1"), card, place));
 }
 
 core::CardId WeekPlan::duplicate(core::CardId card, BoardPlace place)
 {
     const core::Card *original = find(card);
-    if (!original)
-        return {};
-    return addCard(named(tr("Copy %1"), original->variation), *original, place);
+    return original ? land(adding(tr("Copy %1"), *original, place)) : core::CardId{};
 }
 
-void WeekPlan::move(core::CardId card, BoardPlace place, MovedBy by)
+void WeekPlan::move(core::CardId card, BoardPlace place)
 {
-    if (const core::Card *moved = find(card))
-        m_roster.perform(named(tr("Move %1"), moved->variation),
-            core::moveCard(m_cards, card, monday().addDays(place.day), place.position),
-            by == MovedBy::key ? QStringLiteral("move card %1").arg(card.value) : QString());
+    const Landing moved = moving(card, place);
+    m_roster.perform(moved.step, moved.edit, QStringLiteral("move card %1").arg(card.value));
 }
 
 void WeekPlan::remove(const std::vector<core::CardId> &cards)
@@ -158,30 +166,6 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
     return pasted;
 }
 
-QString WeekPlan::landing(core::CardId card, BoardPlace place) const
-{
-    const core::Card *moved = find(card);
-    return moved ? landing(*moved, place) : QString();
-}
-
-QString WeekPlan::landing(core::Card card, BoardPlace place) const
-{
-    if (!lifter())
-        return {};
-    const QDate day = monday().addDays(place.day);
-    card.day = day;
-    card.position = place.position;
-    const std::vector<core::Card> cards =
-        core::cardsOn(core::withCard(core::withoutCard(m_cards, card.id), card), day);
-    const std::vector<core::ResolvedCard> resolved = core::resolveCards(cards, sources());
-    const auto landed = std::find_if(resolved.begin(), resolved.end(),
-        [&card](const core::ResolvedCard &c) { return c.card.id == card.id; });
-    QStringList lines;
-    for (const LineView &line : cardView(*landed, sources()).lines)
-        lines << (line.load.isEmpty() ? line.sets : tr("%1: %2").arg(line.sets, line.load));
-    return lines.join(u'\n');
-}
-
 std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) const
 {
     std::vector<core::Card> cards;
@@ -205,14 +189,39 @@ void WeekPlan::setNote(core::CardId card, const QString &note)
             core::changeNote(m_cards, card, note));
 }
 
-core::CardId WeekPlan::addCard(const QString &name, core::Card card, BoardPlace place)
+Landing WeekPlan::adding(const QString &pattern, core::Card card, BoardPlace place)
 {
+    if (!lifter() || !m_roster.variation(card.variation))
+        return {};
     card.id = m_roster.newId<core::Card>();
     card.lifter = lifter()->id;
     card.day = monday().addDays(place.day);
     card.position = place.position;
-    const core::CardId added = card.id;
-    return m_roster.perform(name, core::addCard(m_cards, card)) ? added : core::CardId{};
+    return {card.id, named(pattern, card.variation), core::addCard(m_cards, card), {}};
+}
+
+Landing WeekPlan::moving(core::CardId card, BoardPlace place) const
+{
+    const core::Card *moved = find(card);
+    if (!moved)
+        return {};
+    return {card, named(tr("Move %1"), moved->variation),
+        core::moveCard(m_cards, card, monday().addDays(place.day), place.position), {}};
+}
+
+QString WeekPlan::wordsOf(const Landing &landing, BoardPlace place)
+{
+    if (!landing.card.isValid())
+        return {};
+    std::vector<core::Card> cards = m_cards;
+    core::carryOut(cards, landing.edit.cards, [](const core::Card &) { return true; });
+    const auto &day = resolvedOn(monday().addDays(place.day), cards);
+    const auto landed = std::find_if(day.begin(), day.end(),
+        [&landing](const core::ResolvedCard &c) { return c.card.id == landing.card; });
+    QStringList lines;
+    for (const LineView &line : cardView(*landed, sources()).lines)
+        lines << (line.load.isEmpty() ? line.sets : tr("%1: %2").arg(line.sets, line.load));
+    return lines.join(u'\n');
 }
 
 QString WeekPlan::named(const QString &pattern, core::VariationId variation) const
@@ -243,8 +252,9 @@ void WeekPlan::follow(const core::RosterChange &change)
             m_cards, change.rows<core::Card>(), [this, shown, sunday](const core::Card &card) {
                 return card.lifter == shown && card.day >= monday() && card.day <= sunday;
             });
-    if (hasCards || change.has<core::Variation>()
-        || (isWithin && change.has<core::GivenDay>(shown)))
+    if (change.has<core::Variation>() || (isWithin && change.has<core::GivenDay>(shown)))
+        resolveAgain();
+    else if (hasCards)
         rebuild();
 }
 
@@ -253,7 +263,7 @@ void WeekPlan::reload()
     m_cards.clear();
     if (lifter())
         m_cards = m_roster.cards(lifter()->id, monday(), monday().addDays(core::kWeekDays - 1));
-    rebuild();
+    resolveAgain();
 }
 
 core::PlanSources WeekPlan::sources() const
@@ -300,13 +310,31 @@ void WeekPlan::record(std::vector<core::GivenDay> given)
     m_roster.record(facts);
 }
 
+const std::vector<core::ResolvedCard> &WeekPlan::resolvedOn(
+    QDate day, const std::vector<core::Card> &cards)
+{
+    std::vector<core::ResolvedCard> &known = m_days[size_t(monday().daysTo(day))];
+    std::vector<core::Card> asked = core::cardsOn(cards, day);
+    if (!std::ranges::equal(known, asked, {}, &core::ResolvedCard::card))
+        known = core::resolveCards(std::move(asked), sources());
+    return known;
+}
+
+void WeekPlan::resolveAgain()
+{
+    m_days = {};
+    rebuild();
+}
+
 void WeekPlan::rebuild()
 {
     m_resolved.clear();
     m_view = {};
     m_places = {};
     if (lifter()) {
-        m_resolved = core::resolveCards(m_cards, sources());
+        for (int day = 0; day < core::kWeekDays; ++day)
+            std::ranges::copy(
+                resolvedOn(monday().addDays(day), m_cards), std::back_inserter(m_resolved));
         m_view = weekView(m_resolved, sources(), monday());
     }
     for (size_t day = 0; day < core::kWeekDays; ++day)

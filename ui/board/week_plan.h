@@ -19,6 +19,15 @@ class Selection;
 /// A card as it would be on each day of the week.
 using DayCards = std::array<core::Card, core::kWeekDays>;
 
+/// What a drop would do, and what would stand there.
+struct Landing
+{
+    core::CardId card; ///< the one that lands; invalid where none would
+    QString step;      ///< "Add feet-up bench"
+    core::Edit edit;
+    QString words; ///< its sets with the loads of that day; empty where there is nothing to say
+};
+
 /// The selected lifter's selected week: reads it, words it, and carries out what the coach does to
 /// it, each as one undo step.
 class WeekPlan : public QObject
@@ -41,14 +50,17 @@ public:
     /// What a new card of the variation would be: with the sets that the lifter last had for it by
     /// that day. Reads the weeks before.
     [[nodiscard]] DayCards newCards(core::VariationId variation) const;
-    /// Puts one of newCards() on the week; the card's id, invalid when it could not be written.
-    core::CardId add(const core::Card &card, BoardPlace place);
+    /// One of newCards() at `place`.
+    [[nodiscard]] Landing landing(const core::Card &newCard, BoardPlace place);
+    /// A card of the week moved; `place` is its place afterwards.
+    [[nodiscard]] Landing landing(core::CardId card, BoardPlace place);
+    /// Does what was told; the card's id, invalid when it could not be written.
+    core::CardId land(const Landing &landing);
     /// @param setLine  empty = what the lifter last had for it
     core::CardId add(core::VariationId variation, BoardPlace place, const QString &setLine = {});
     core::CardId duplicate(core::CardId card, BoardPlace place);
-    enum class MovedBy { drag, key };
-    /// `place` is the card's place afterwards. Moves by key that follow each other are one step.
-    void move(core::CardId card, BoardPlace place, MovedBy by = MovedBy::drag);
+    /// By key: moves that follow each other are one step. `place` is the card's place afterwards.
+    void move(core::CardId card, BoardPlace place);
     void remove(const std::vector<core::CardId> &cards);
     /// The cards as text, see core/notation/card_text.h.
     [[nodiscard]] QString text(const std::vector<core::CardId> &cards) const;
@@ -61,10 +73,6 @@ public:
     };
     /// Puts the cards of a text from `place` on; further days of it follow, beyond the week too.
     Pasted paste(const QString &text, BoardPlace place);
-    /// What a card, new or of this week, would be at `place`: its sets with the loads of that day.
-    /// Empty where there is nothing to say.
-    [[nodiscard]] QString landing(core::Card card, BoardPlace place) const;
-    [[nodiscard]] QString landing(core::CardId card, BoardPlace place) const;
     void setSetLine(core::CardId card, const QString &setLine);
     void setNote(core::CardId card, const QString &note);
 
@@ -84,12 +92,19 @@ Q_SIGNALS:
 private:
     void follow(const core::RosterChange &change);
     void reload();
+    /// Something that the loads depend on has changed.
+    void resolveAgain();
     void rebuild();
     [[nodiscard]] core::PlanSources sources() const;
     void record(std::vector<core::GivenDay> given);
+    /// Those of `cards` on the day, resolved; anew only where they are others than last time.
+    const std::vector<core::ResolvedCard> &resolvedOn(
+        QDate day, const std::vector<core::Card> &cards);
     [[nodiscard]] std::vector<core::Card> chosen(const std::vector<core::CardId> &ids) const;
     void takeOut(const QString &one, const QString &several, const std::vector<core::CardId> &ids);
-    core::CardId addCard(const QString &name, core::Card card, BoardPlace place);
+    [[nodiscard]] Landing adding(const QString &pattern, core::Card card, BoardPlace place);
+    [[nodiscard]] Landing moving(core::CardId card, BoardPlace place) const;
+    [[nodiscard]] QString wordsOf(const Landing &landing, BoardPlace place);
     /// "Move feet-up bench"
     [[nodiscard]] QString named(const QString &pattern, core::VariationId variation) const;
     [[nodiscard]] const core::Card *find(core::CardId id) const;
@@ -99,6 +114,8 @@ private:
     const LifterHistory &m_history;
     Selection &m_selection;
     std::vector<core::Card> m_cards; ///< of the week
+    /// Each day as it was resolved last, be it with a card that is dragged over it.
+    std::array<std::vector<core::ResolvedCard>, core::kWeekDays> m_days;
     std::vector<core::ResolvedCard> m_resolved;
     WeekView m_view;
     WeekCards m_places;

@@ -63,6 +63,7 @@ LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
         {space::gap, space::gap, space::gap, space::gap});
     setFocusProxy(m_entry);
 
+    m_model->follow(*m_desk); // before the page, which chooses one of its rows
     connect(m_header, &DayHeader::dayWanted, this, &LogPage::showDay);
     connect(m_desk, &LogDesk::changed, this, &LogPage::showDesk);
     connect(m_table, &QTableView::clicked, this, [this](const QModelIndex &index) {
@@ -129,8 +130,7 @@ void LogPage::showDesk()
     m_stack->setCurrentIndex(hasLifter ? 1 : 0);
     if (!hasLifter)
         return;
-    const std::vector<LogLine> &lines = m_desk->lines();
-    m_header->show(m_log->day(), progress(lines));
+    m_header->show(m_log->day(), progress(m_desk->lines()));
     m_advice->show(m_log->advice(), m_log->shiftsLoads(), m_log->catalogue());
     QStringList notices;
     if (m_log->rows().empty())
@@ -141,7 +141,6 @@ void LogPage::showDesk()
                        .arg(name);
     m_empty->setText(notices.join(u'\n'));
     m_empty->setVisible(!notices.isEmpty());
-    m_model->setLines(lines);
     m_table->selectRow(int(m_desk->current()));
     m_table->scrollTo(m_model->index(int(m_desk->current()), 0));
     m_entry->show(m_log->catalogue());

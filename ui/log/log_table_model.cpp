@@ -1,5 +1,6 @@
 #include "ui/log/log_table_model.h"
 
+#include "ui/log/log_desk.h"
 #include "ui/look/colours.h"
 
 #include <QGuiApplication>
@@ -31,6 +32,12 @@ std::pair<QString, QColor> lookOf(LineState state)
 }
 
 } // namespace
+
+void LogTableModel::follow(LogDesk &desk)
+{
+    connect(&desk, &LogDesk::changed, this, [this, &desk] { setLines(desk.lines()); });
+    setLines(desk.lines());
+}
 
 void LogTableModel::setLines(std::vector<LogLine> lines)
 {

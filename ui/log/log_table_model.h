@@ -6,6 +6,8 @@
 
 namespace ui {
 
+class LogDesk;
+
 /// The lines of a day as a table.
 class LogTableModel : public QAbstractTableModel
 {
@@ -16,6 +18,8 @@ public:
 
     using QAbstractTableModel::QAbstractTableModel;
 
+    /// Shows the lines of the desk from now on.
+    void follow(LogDesk &desk);
     void setLines(std::vector<LogLine> lines);
     [[nodiscard]] const std::vector<LogLine> &lines() const { return m_lines; }
 

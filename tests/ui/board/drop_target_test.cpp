@@ -31,6 +31,17 @@ protected:
         return target.landing().toStdString();
     }
 
+    /// Whether the plan shows what it would if it read and resolved the whole week now.
+    bool isAsResolvedAnew()
+    {
+        const WeekPlan anew(roster.session, roster.estimates, roster.selection);
+        for (size_t day = 0; day < core::kWeekDays; ++day)
+            if (plan.view().days[day].cards != anew.view().days[day].cards)
+                return false;
+        return plan.view().tonnage == anew.view().tonnage
+            && plan.resolved().size() == anew.resolved().size();
+    }
+
     BoardRoster roster;
     WeekPlan plan{roster.session, roster.estimates, roster.history, roster.selection};
     DropTarget target{plan};
@@ -86,6 +97,44 @@ TEST_F(DropTargetTest, ACardIsMovedOrCopied)
     target.moveTo({3, 0});
     EXPECT_NE(target.drop(DropTarget::Drop::copy), first);
     EXPECT_THAT(cards(), ElementsAre("feet_up 0:0 3x8 @7", "comp 0:1 1x1 @8", "comp 3:0 1x1 @8"));
+}
+
+TEST_F(DropTargetTest, TheWeekIsResolvedAsIfNothingHadBeenDraggedOverIt)
+{
+    // Sets above on the day tire: each card's loads depend on what stands there with it.
+    const core::CardId first = put("comp", {2, 0}, QStringLiteral("5x5 @9"));
+    put("feet_up", {2, 1}, QStringLiteral("3x5 @8"));
+    ASSERT_TRUE(target.enter(mimeOf(roster.variation("close_grip")).get()));
+    for (const BoardPlace gap : {BoardPlace{2, 0}, BoardPlace{2, 1}, BoardPlace{4, 0}})
+        EXPECT_NE(landingAt(gap), "");
+    target.leave();
+    put("comp", {0, 0}, QStringLiteral("1x1 @8"));
+    EXPECT_TRUE(isAsResolvedAnew()) << "after a drag that went away";
+
+    ASSERT_TRUE(target.enter(mimeOf(roster.variation("close_grip")).get()));
+    landingAt({2, 0});
+    ASSERT_TRUE(target.drop(DropTarget::Drop::move).isValid());
+    EXPECT_TRUE(isAsResolvedAnew()) << "after a drop above others";
+
+    ASSERT_TRUE(target.enter(mimeOf(first).get()));
+    landingAt({4, 0});
+    EXPECT_EQ(target.drop(DropTarget::Drop::move), first);
+    EXPECT_TRUE(isAsResolvedAnew()) << "after a move to another day";
+
+    ASSERT_TRUE(target.enter(mimeOf(first).get()));
+    landingAt({2, 1});
+    ASSERT_TRUE(roster.session.undo());
+    EXPECT_TRUE(isAsResolvedAnew()) << "after an undo under a drag";
+    target.leave();
+
+    core::Lifter lighter = *plan.lifter();
+    core::Edit edit;
+    edit.lifters.before = {lighter};
+    lighter.unit = core::Unit::pound;
+    lighter.gear = core::usualGear(lighter.unit);
+    edit.lifters.after = {lighter};
+    ASSERT_TRUE(roster.session.perform(QStringLiteral("Other plates"), edit));
+    EXPECT_TRUE(isAsResolvedAnew()) << "after a change of what the loads depend on";
 }
 
 TEST_F(DropTargetTest, ACardOfAnotherWeekAndForeignDataLandNowhere)
