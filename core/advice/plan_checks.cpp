@@ -107,6 +107,20 @@ const Variation *restVariation(
     return withCode(catalogue, line.restCode);
 }
 
+namespace {
+
+/// What the coach let stand, as long as it has not got worse since.
+void waveThrough(std::vector<Finding> &findings, std::span<const Waiver> waivers)
+{
+    constexpr double kRounding = 1e-9;
+    for (Finding &finding : findings)
+        for (const Waiver &waiver : waivers)
+            if (waiver.key == finding.key && finding.measure <= waiver.measure + kRounding)
+                finding.wavedThrough = waiver.note;
+}
+
+} // namespace
+
 std::vector<Finding> checkPlan(const PlanToCheck &plan)
 {
     const CheckedPlan checked = checkedPlan(plan);
@@ -117,17 +131,8 @@ std::vector<Finding> checkPlan(const PlanToCheck &plan)
                 checkCard(checked, card, found);
         checkWeek(checked, monday, found);
     }
+    waveThrough(found, plan.waivers);
     return found;
-}
-
-std::vector<Finding> wavedThrough(std::vector<Finding> findings, std::span<const Waiver> waivers)
-{
-    constexpr double kRounding = 1e-9;
-    for (Finding &finding : findings)
-        for (const Waiver &waiver : waivers)
-            if (waiver.key == finding.key && finding.measure <= waiver.measure + kRounding)
-                finding.wavedThrough = waiver.note;
-    return findings;
 }
 
 Edit waive(const Finding &finding, const QString &note, std::span<const Waiver> waivers,

@@ -45,15 +45,13 @@ struct PlanToCheck
     std::span<const ResolvedCard> cards;        ///< of whole weeks, by day and position
     std::function<const LiftEstimate *(Lift)> estimateOf; ///< null where there is none
     std::span<const CheckIn> checkIns = {};               ///< of the lifter
+    std::span<const Waiver> waivers = {};                 ///< of the lifter
 };
 
 /// Findings by week, those of cards before those of the whole week, each group in the order of the
-/// plan. Cards whose set line cannot be read are left out: the board points at them itself.
+/// plan, with the coach's notes on what was waved through. Cards whose set line cannot be read are
+/// left out: the board points at them itself.
 [[nodiscard]] std::vector<Finding> checkPlan(const PlanToCheck &plan);
-
-/// The same with the coach's notes on what was waved through.
-[[nodiscard]] std::vector<Finding> wavedThrough(
-    std::vector<Finding> findings, std::span<const Waiver> waivers);
 
 /// The coach lets the finding stand; an earlier waiver of it, from before it got worse, is
 /// replaced.

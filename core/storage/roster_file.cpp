@@ -139,7 +139,7 @@ RosterFile::ReaderSource RosterFile::readers() const
     };
 }
 
-RosterChange RosterFile::apply(const Edit &edit)
+void RosterFile::apply(const Edit &edit)
 {
     Transaction tx(db());
     db().run(QStringLiteral("PRAGMA defer_foreign_keys = ON")); // rows come and go in any order
@@ -150,7 +150,6 @@ RosterChange RosterFile::apply(const Edit &edit)
         refuseDangling(db()); // the transaction is still open, so the reason can be looked for
         throw;
     }
-    return changeBy(edit);
 }
 
 qint64 RosterFile::takeId(size_t rowKind)

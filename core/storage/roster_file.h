@@ -36,7 +36,7 @@ public:
 
     [[nodiscard]] ReaderSource readers() const override;
 
-    RosterChange apply(const Edit &edit) override;
+    void apply(const Edit &edit) override;
 
 protected:
     [[nodiscard]] qint64 takeId(size_t rowKind) override;

@@ -59,8 +59,7 @@ public:
     /// Carries out one coach action in one transaction. Throws StorageError, and changes nothing,
     /// when a row of `before` is not there as it is there, a name or code is taken, or the disk
     /// fails.
-    /// @return what it changed
-    virtual RosterChange apply(const Edit &edit) = 0;
+    virtual void apply(const Edit &edit) = 0;
 
     /// Who is told of changes that others make in the same roster; nobody at first. It may not
     /// throw.

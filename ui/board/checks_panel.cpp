@@ -71,10 +71,8 @@ void ChecksPanel::check()
     if (const core::Lifter *lifter = m_plan.lifter()) {
         const auto estimateOf = [this, id = lifter->id](
                                     core::Lift lift) { return m_estimates.of(id, lift); };
-        findings = inOrder(core::wavedThrough(
-            core::checkPlan({*lifter, m_roster.variations(), m_history.sessions(),
-                m_plan.resolved(), estimateOf, m_history.checkIns()}),
-            m_history.waivers()));
+        findings = inOrder(core::checkPlan({*lifter, m_roster.variations(), m_history.sessions(),
+            m_plan.resolved(), estimateOf, m_history.checkIns(), m_history.waivers()}));
     }
     m_findings = std::move(findings);
     fill();

@@ -31,6 +31,7 @@ public:
         Selection &selection, QWidget *parent = nullptr);
 
     [[nodiscard]] const WeekPlan &plan() const { return *m_plan; }
+    [[nodiscard]] WeekPlan &plan() { return *m_plan; }
 
 Q_SIGNALS:
     /// Why something was not done.

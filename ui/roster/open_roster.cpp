@@ -111,7 +111,8 @@ std::optional<core::RosterChange> OpenRoster::write(const core::Edit &edit)
         if (m_telling)
             throw core::StorageError(tr(
                 "This was not done, since another change was just being shown. Do it once more."));
-        return m_store->apply(edit);
+        m_store->apply(edit);
+        return core::changeBy(edit);
     } catch (const core::StorageError &e) {
         Q_EMIT failed(e.words(), e.detail());
         return std::nullopt;

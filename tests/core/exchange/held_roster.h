@@ -43,6 +43,10 @@ public:
     [[nodiscard]] std::vector<core::Block> blocks(core::LifterId) const override { return {}; }
     [[nodiscard]] std::vector<core::Block> blocks() const override { return {}; }
     [[nodiscard]] std::vector<core::Waiver> waivers(core::LifterId) const override { return {}; }
+    [[nodiscard]] std::vector<core::GivenDay> given(core::LifterId) const override { return {}; }
+    [[nodiscard]] std::vector<core::GivenDay> given(QDate, QDate) const override { return {}; }
+    [[nodiscard]] std::vector<core::Card> cardsNotGiven(QDate) const override { return {}; }
+    [[nodiscard]] std::optional<QDate> givenSince() const override { return std::nullopt; }
 
 private:
     template <class Row, class Wanted>

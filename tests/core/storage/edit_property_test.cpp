@@ -82,14 +82,18 @@ TEST_F(RosterFixture, RowsThatAreHeldFollowWhatTheStoreTells)
             rows.begin(), rows.end(), [](const auto &a, const auto &b) { return a.id < b.id; });
         return rows;
     };
+    const auto apply = [&](const Edit &edit) {
+        file.apply(edit);
+        follow(changeBy(edit));
+    };
     std::vector<Edit> done;
     EXPECT_TRUE(rc::check([&] {
         if (!done.empty() && *rc::gen::inRange(0, 4) == 0) {
-            follow(file.apply(inverse(done.back())));
+            apply(inverse(done.back()));
             done.pop_back();
         } else {
             done.push_back(maker.next());
-            follow(file.apply(done.back()));
+            apply(done.back());
         }
         RC_ASSERT(byId(lifters) == byId(file.lifters()));
         RC_ASSERT(byId(sessions) == byId(file.sessions()));

@@ -18,7 +18,11 @@ public:
     bool failsToRead = false;
 
     /// A change that another coach makes in the same roster.
-    void changeElsewhere(const core::Edit &edit) { tell(m_file.apply(edit)); }
+    void changeElsewhere(const core::Edit &edit) 
+    {
+        m_file.apply(edit);
+        tell(core::changeBy(edit));
+    }
 
     [[nodiscard]] std::vector<core::Lifter> lifters() const override
     {
@@ -87,11 +91,11 @@ public:
     }
     [[nodiscard]] ReaderSource readers() const override { return m_file.readers(); }
 
-    core::RosterChange apply(const core::Edit &edit) override
+    void apply(const core::Edit &edit) override
     {
         if (failsToWrite)
             throw core::StorageError(QStringLiteral("The disk is full."));
-        return m_file.apply(edit);
+        m_file.apply(edit);
     }
 
 protected:
