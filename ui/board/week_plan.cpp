@@ -54,7 +54,9 @@ DayCards WeekPlan::newCards(core::VariationId variation) const
     for (int day = 0; day < core::kWeekDays; ++day) {
         core::Card &card = cards[size_t(day)];
         card.variation = variation;
-        card.setLine = core::suggestedSetLine(*chosen, earlier, monday().addDays(day));
+        const QDate on = monday().addDays(day);
+        card.setLine =
+            core::suggestedSetLine(*chosen, earlier, on, core::limitsOn(*lifter(), on, m_checkIns));
     }
     return cards;
 }
@@ -172,8 +174,11 @@ QString WeekPlan::landing(core::Card card, BoardPlace place) const
     const auto landed = std::find_if(resolved.begin(), resolved.end(),
         [&card](const core::ResolvedCard &c) { return c.card.id == card.id; });
     QStringList lines;
-    for (const LineView &line : cardView(*landed, sources()).lines)
+    const CardView view = cardView(*landed, sources());
+    for (const LineView &line : view.lines)
         lines << (line.load.isEmpty() ? line.sets : tr("%1: %2").arg(line.sets, line.load));
+    if (view.isWithheld)
+        lines << view.caution;
     return lines.join(u'\n');
 }
 
@@ -237,22 +242,30 @@ void WeekPlan::follow(const core::RosterChange &change)
             m_cards, change.rows<core::Card>(), [this, shown, sunday](const core::Card &card) {
                 return card.lifter == shown && card.day >= monday() && card.day <= sunday;
             });
-    if (hasCards || change.has<core::Variation>())
+    const bool hasCheckIns = change.has<core::CheckIn>(shown);
+    if (hasCheckIns)
+        core::carryOut(m_checkIns, change.rows<core::CheckIn>(),
+            [shown](const core::CheckIn &checkIn) { return checkIn.lifter == shown; });
+    if (hasCards || hasCheckIns || change.has<core::Variation>())
         rebuild();
 }
 
 void WeekPlan::reload()
 {
     m_cards.clear();
-    if (lifter())
+    m_checkIns.clear();
+    if (lifter()) {
         m_cards = m_roster.cards(lifter()->id, monday(), monday().addDays(core::kWeekDays - 1));
+        m_checkIns = m_roster.checkIns(lifter()->id);
+    }
     rebuild();
 }
 
 core::PlanSources WeekPlan::sources() const
 {
     return {*lifter(), m_roster.variations(),
-        [this, id = lifter()->id](core::Lift lift) { return m_estimates.of(id, lift); }};
+        [this, id = lifter()->id](core::Lift lift) { return m_estimates.of(id, lift); },
+        m_checkIns};
 }
 
 void WeekPlan::rebuild()

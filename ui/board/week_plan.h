@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/card.h"
+#include "core/domain/check_in.h"
 #include "core/domain/roster_change.h"
 #include "ui/board/week_cards.h"
 #include "ui/board/week_view.h"
@@ -88,7 +89,8 @@ private:
     OpenRoster &m_roster;
     Estimates &m_estimates;
     Selection &m_selection;
-    std::vector<core::Card> m_cards; ///< of the week
+    std::vector<core::Card> m_cards;       ///< of the week
+    std::vector<core::CheckIn> m_checkIns; ///< of the lifter
     std::vector<core::ResolvedCard> m_resolved;
     WeekView m_view;
     WeekCards m_places;

@@ -1,6 +1,7 @@
 #include "ui/board/week_view.h"
 
 #include "core/loads/estimate_words.h"
+#include "core/loads/limited_lines.h"
 #include "ui/look/text.h"
 
 #include <algorithm>
@@ -90,7 +91,11 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     view.serves = variation ? variation->serves : core::Serves::both;
     view.setLine = card.card.setLine;
     view.note = card.card.note;
-    view.caution = shortCaution(card, variation ? sources.estimateOf(variation->lift) : nullptr);
+    const QStringList withheld = core::withheldWords(card, unit);
+    view.isWithheld = !withheld.isEmpty();
+    view.caution = view.isWithheld
+        ? Text::tr("Held back. %1").arg(withheld.join(u' '))
+        : shortCaution(card, variation ? sources.estimateOf(variation->lift) : nullptr);
     QStringList toolTip{view.name};
     QStringList spoken{view.name};
     for (const core::ResolvedLine &line : card.lines) {

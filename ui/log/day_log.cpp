@@ -82,6 +82,11 @@ QString DayLog::withheld(const core::SetEntry &set) const
     return lifter() ? core::whyWithheld(inputs(), m_plan, set) : QString();
 }
 
+double DayLog::easedKg(core::VariationId variation, double loadKg) const
+{
+    return lifter() ? core::easedKg(inputs(), variation, loadKg) : loadKg;
+}
+
 bool DayLog::add(const core::SetEntry &set, size_t place)
 {
     if (!lifter())
@@ -131,9 +136,9 @@ void DayLog::say(const core::CheckIn &checkIn)
 
 void DayLog::setShiftsLoads(bool shifts)
 {
-    if (shifts == m_shiftsLoads)
+    if (shifts == m_plan.shiftsLoads)
         return;
-    m_shiftsLoads = shifts;
+    m_shiftLoads = shifts;
     replan();
 }
 
@@ -164,7 +169,7 @@ void DayLog::reload()
 {
     if (m_read != key()) {
         m_read = key();
-        m_shiftsLoads = true; // the choice was about another
+        m_shiftLoads.reset(); // the choice was about another
         m_fits.clear();
     }
     m_cards.clear();
@@ -230,12 +235,12 @@ void DayLog::tellCheckIn()
 core::DayInputs DayLog::inputs() const
 {
     const core::Lifter &who = *lifter();
-    return {who, catalogue(), m_cards, m_done, checkIn(),
+    return {who, m_day, catalogue(), m_cards, m_done, m_history.checkIns(),
         [this, &who](core::Lift lift) {
             const auto fit = m_fits.find({who.id, lift});
             return fit == m_fits.end() ? nullptr : fit->second.get();
         },
-        m_insights.readiness(who.id), m_shiftsLoads};
+        m_insights.readiness(who.id), m_shiftLoads};
 }
 
 std::pair<core::LifterId, QDate> DayLog::key() const

@@ -61,9 +61,11 @@ private:
             if (card.lifter == lifter.id)
                 own.push_back(card);
         const auto resolved = core::resolveCards(std::move(own),
-            {lifter, m_batch.variations, [&](core::Lift lift) {
-                 return m_batch.estimateOf ? m_batch.estimateOf(lifter.id, lift) : nullptr;
-             }});
+            {lifter, m_batch.variations,
+                [&](core::Lift lift) {
+                    return m_batch.estimateOf ? m_batch.estimateOf(lifter.id, lift) : nullptr;
+                },
+                m_batch.checkIns});
         return core::weekSheet(lifter, m_batch.monday, resolved, m_batch.variations);
     }
 
@@ -118,6 +120,7 @@ private:
 void HandOutBatch::takeFrom(const core::RosterReader &roster, std::span<const core::LifterId> who)
 {
     variations = roster.variations();
+    checkIns = roster.checkInsFor(monday, monday.addDays(core::kWeekDays - 1));
     for (core::Lifter &lifter : roster.lifters()) {
         if (std::find(who.begin(), who.end(), lifter.id) == who.end())
             continue;

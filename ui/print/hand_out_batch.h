@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/card.h"
+#include "core/domain/check_in.h"
 #include "core/domain/watch.h"
 #include "core/loads/lift_estimate.h"
 #include "ui/print/paper.h"
@@ -33,7 +34,8 @@ struct HandOutBatch
 {
     std::vector<core::Lifter> lifters;
     std::vector<core::Variation> variations;
-    std::vector<core::Card> cards; ///< of the lifters and the week; others do no harm
+    std::vector<core::Card> cards;       ///< of the lifters and the week; others do no harm
+    std::vector<core::CheckIn> checkIns; ///< as far as they bear on the week: what hurts is marked
     /// Null where there is none.
     std::function<const core::LiftEstimate *(core::LifterId, core::Lift)> estimateOf;
     QDate monday;
@@ -42,7 +44,8 @@ struct HandOutBatch
     QString folder; ///< is made where it is not there
     QDateTime now;
 
-    /// Takes these lifters, the catalogue and the week's cards. Throws StorageError.
+    /// Takes these lifters, their check-ins, the catalogue and the week's cards. Throws
+    /// StorageError.
     void takeFrom(const core::RosterReader &roster, std::span<const core::LifterId> who);
 };
 

@@ -2,6 +2,7 @@
 
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
+#include "core/loads/limited_lines.h"
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
@@ -25,6 +26,8 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
                             : core::setLineText(line.line));
     if (card.parsed.error)
         lines << card.card.setLine.simplified();
+    if (const QStringList held = core::withheldWords(card, unit); !held.isEmpty())
+        lines << RosterWeekModel::tr("held back: %1").arg(held.join(u' '));
     return (variation ? variation->name : QStringLiteral("?")) + u' '
         + lines.join(QStringLiteral(" / "));
 }
@@ -51,7 +54,8 @@ void RosterWeekModel::follow(const core::RosterChange &change)
         reload();
     else if (change.has<core::Variation>()
         || (change.has<core::Card>()
-            && change.isWithin(monday, monday.addDays(core::kWeekDays - 1))))
+            && change.isWithin(monday, monday.addDays(core::kWeekDays - 1)))
+        || change.has<core::CheckIn>()) // an old pain, or its answer, may bear on the week
         rebuild();
 }
 
@@ -82,6 +86,7 @@ void RosterWeekModel::rebuild()
         row.cards.clear();
         row.days.clear();
     }
+    m_checkIns = m_roster.checkInsFor(monday, monday.addDays(core::kWeekDays - 1));
     for (core::Card &card : m_roster.cards(monday, monday.addDays(core::kWeekDays - 1))) {
         const auto row = std::find_if(m_rows.begin(), m_rows.end(),
             [&card](const Row &r) { return r.lifter == card.lifter; });
@@ -100,7 +105,7 @@ void RosterWeekModel::wordRow(Row &row) const
     if (!lifter)
         return;
     const core::PlanSources sources{*lifter, m_roster.variations(),
-        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }};
+        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }, m_checkIns};
     for (const core::ResolvedCard &card : core::resolveCards(row.cards, sources)) {
         QString &day = row.days[size_t(m_selection.monday().daysTo(card.card.day))];
         if (!day.isEmpty())
