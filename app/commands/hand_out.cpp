@@ -99,6 +99,14 @@ int handOut(const HandOutOptions &options, Console &console)
     roster.apply(facts);
     for (const QString &path : summary.files)
         say(console.out, path);
+    QStringList ageless;
+    for (const core::Lifter &lifter : batch.lifters)
+        if (core::isAgeUnknown(lifter))
+            ageless << lifter.name;
+    if (!ageless.isEmpty())
+        say(console.err,
+            Text::tr("Counted as adults, since their age is not known: %1.")
+                .arg(ageless.join(QStringLiteral(", "))));
     if (!summary.failure.isEmpty())
         throw core::StorageError(summary.failure);
     return exitFine;

@@ -3,6 +3,7 @@
 #include "core/advice/advisor_terms.h"
 #include "core/domain/text.h"
 #include "core/domain/variation.h"
+#include "core/notation/set_line.h"
 
 #include <algorithm>
 #include <numeric>
@@ -13,23 +14,28 @@ namespace core {
 namespace {
 
 constexpr double kMostRpeInPain = 6.0;
-constexpr double kMostRpeWithoutMaximum = 8.0;
+constexpr int kSets = 3;
+constexpr double kUsualRpe = 8.0;
 
-/// Whether a variation is left on the list in spite of pain. What only spares a muscle that the
-/// lift is done with will not do; a bench press without legs and back will.
-bool isBearable(const Variation &variation, const PainFlag &pain)
+/// Whether a variation is left on the list in spite of pain: it works nothing that hurts, and is
+/// not loaded heavier than the competition lift. Of a pain elsewhere nobody knows what works it.
+bool isBearable(const Variation &variation, const DayLimits &limits, const LiftEstimate *estimate)
 {
-    return variation.lift == Lift::bench
-        && (pain.area == BodyArea::back || pain.area == BodyArea::legs)
-        && !works(variation, *pain.area) && variation.ratio <= 1.0;
+    return limits.pains.empty()
+        || (!isHeavier(variation, estimate)
+            && std::ranges::none_of(limits.pains, [&variation](const StandingPain &pain) {
+                   return !pain.flag.area || works(variation, *pain.flag.area);
+               }));
 }
 
-QString painCaution(const PainFlag &pain)
+QString painCaution(const std::vector<StandingPain> &pains)
 {
-    const QString where = pain.area ? words(*pain.area) : pain.words;
+    QStringList where;
+    for (const StandingPain &pain : pains)
+        where << words(pain.flag);
     return Text::tr("Pain was flagged (%1). Stop what hurts and refer the lifter to a physician or "
                     "physiotherapist; their word comes first. Nothing heavier is suggested.")
-        .arg(where);
+        .arg(where.join(QStringLiteral(", ")));
 }
 
 /// A candidate leads the set where it is made to and competition reps can follow.
@@ -40,22 +46,26 @@ int leadRepsOf(const Variation &variation, const Slot &slot, const Variation *co
 
 } // namespace
 
-Ranking rankVariations(const Slot &slot, const AdviceContext &context)
+Ranking rankVariations(const Slot &asked, const AdviceContext &context)
 {
-    if (slot.reps < 1)
+    if (asked.reps < 1)
         throw std::invalid_argument("a slot asks for at least one rep");
-    const PainFlag *pain =
-        context.checkIn && context.checkIn->pain ? &*context.checkIn->pain : nullptr;
+    Ranking ranking;
+    ranking.limits = limitsOn(context.lifter, context.day, context.checkIns);
+    const DayLimits &limits = ranking.limits;
+    Slot slot = asked;
+    if (limits.isBeginner())
+        slot.reps = std::max(slot.reps, kFewestRepsWithoutMaximal);
+    ranking.reps = slot.reps;
     const Situation now = situationOf(slot, context);
     const Variation *competition = competitionOf(context.catalogue, slot.lift);
 
-    Ranking ranking;
     for (const Variation &v : context.catalogue) {
-        if (v.lift != slot.lift || v.retired || (pain && !isBearable(v, *pain)))
+        if (v.lift != slot.lift || v.retired || !isBearable(v, limits, context.estimate))
             continue;
         const int lead = leadRepsOf(v, slot, competition);
         // The reps that follow the lead are competition reps: they have to be bearable too.
-        if (lead > 0 && pain && !isBearable(*competition, *pain))
+        if (lead > 0 && !isBearable(*competition, limits, context.estimate))
             continue;
         Advice advice{v.id, lead, 0.0, termsFor({v, lead}, now)};
         advice.score = std::accumulate(advice.terms.begin(), advice.terms.end(), 0.0,
@@ -69,18 +79,32 @@ Ranking rankVariations(const Slot &slot, const AdviceContext &context)
         ranking.mostRpe = std::min(ranking.mostRpe.value_or(rpe), rpe);
         ranking.cautions << why;
     };
-    if (pain)
-        capAt(kMostRpeInPain, painCaution(*pain));
+    if (!limits.pains.empty())
+        capAt(kMostRpeInPain, painCaution(limits.pains));
     if (mayBeMinor(context.lifter, context.day))
-        capAt(kMostRpeWithoutMaximum,
-            Text::tr("Under 18: technique first. No maximal attempts; leave two reps in reserve."));
-    else if (isNewToTheLog(context.sessions, context.day))
-        capAt(kMostRpeWithoutMaximum,
-            Text::tr("Less than half a year of training is logged. No maximal attempts until it is "
-                     "plain that the lifter is ready; leave two reps in reserve."));
-    if (ranking.advice.empty() && !pain)
+        capAt(kMostRpeWithoutMaximal,
+            Text::tr("Under 18, or only just of age: technique first. No maximal attempts; sets of "
+                     "three and more, two reps in reserve."));
+    else if (isNovice(context.lifter, context.day))
+        capAt(kMostRpeWithoutMaximal,
+            Text::tr("In training for less than a year. No maximal attempts until it is plain that "
+                     "the lifter is ready; sets of three and more, two reps in reserve."));
+    else if (limits.pains.empty() && !limits.mayGoMaximal())
+        capAt(kMaximalRpe, whyNoMaximal(limits));
+    if (ranking.advice.empty() && limits.pains.empty())
         ranking.cautions << Text::tr("The catalogue has no variation of this lift.");
     return ranking;
+}
+
+QString adviceSetLine(const Advice &advice, const Slot &slot, const Ranking &ranking)
+{
+    SetLine line;
+    line.sets = kSets;
+    line.reps = ranking.reps;
+    line.leadReps = advice.leadReps < line.reps ? advice.leadReps : 0;
+    const double rpe = slot.rpe.value_or(kUsualRpe);
+    line.target = RpeTarget{ranking.mostRpe ? std::min(rpe, *ranking.mostRpe) : rpe};
+    return setLineText(line);
 }
 
 } // namespace core

@@ -6,6 +6,7 @@
 #include "core/domain/session.h"
 #include "core/domain/variation.h"
 #include "core/loads/lift_estimate.h"
+#include "core/safety/day_limits.h"
 
 #include <QStringList>
 #include <optional>
@@ -17,8 +18,9 @@
 /// that whoever disagrees sees with what. The points order the list and mean nothing else. The
 /// rules are common practice without a published source; advisor_terms.cpp holds them one by one.
 ///
-/// The advisor gives arithmetic, not medical advice: a pain flag takes every variation that works
-/// the painful area off the list, never yields anything heavier, and asks to stop and refer.
+/// The advisor gives arithmetic, not medical advice: a pain that stands takes every variation that
+/// works the painful area off the list, never yields anything heavier, and asks to stop and refer.
+/// Soreness never speaks for a variation that is loaded heavier than the competition lift.
 namespace core {
 
 /// What the coach is about to fill.
@@ -37,7 +39,7 @@ struct AdviceContext
     QDate day;
     const std::vector<Card> &cards;             ///< planned, from a week before to the week's end
     const std::vector<LoggedSession> &sessions; ///< done, from half a year before
-    const CheckIn *checkIn = nullptr;           ///< of the day; null = none
+    const std::vector<CheckIn> &checkIns;       ///< of the lifter, see PlanSources::checkIns
     const LiftEstimate *estimate = nullptr;     ///< of the slot's lift; null = none yet
 };
 
@@ -64,12 +66,18 @@ struct Advice
 
 struct Ranking
 {
-    std::vector<Advice> advice;    ///< best first; one a variation that may be used at all
+    std::vector<Advice> advice; ///< best first; one a variation that may be used at all
+    int reps = 3;               ///< a set: those asked for, or the fewest for those who get no max
     std::optional<double> mostRpe; ///< no set harder than this
+    DayLimits limits;              ///< of the lifter on the day
     QStringList cautions;          ///< to be read before the list
 };
 
 /// @throws std::invalid_argument for reps < 1
 [[nodiscard]] Ranking rankVariations(const Slot &slot, const AdviceContext &context);
+
+/// Three sets of it as the slot asks, within the bounds of the ranking: "3x3 @8", with lead reps
+/// "3x1+2 @8".
+[[nodiscard]] QString adviceSetLine(const Advice &advice, const Slot &slot, const Ranking &ranking);
 
 } // namespace core

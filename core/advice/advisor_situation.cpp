@@ -14,7 +14,6 @@ namespace {
 
 constexpr int kHabitWeeks = 6;
 constexpr int kFewestHabitWeeks = 3;
-constexpr int kNewToTheLogDays = 182;
 constexpr double kHardRpe = 7.5;
 /// Yesterday's hard squats make sore legs likely, not certain.
 constexpr double kGuessed = 0.5;
@@ -68,19 +67,20 @@ void addGuess(std::vector<Tiredness> &tired, const CheckIn *said, BodyArea area,
 std::vector<Tiredness> tirednessOf(const AdviceContext &context)
 {
     std::vector<Tiredness> tired;
-    if (context.checkIn)
-        for (const BodyArea area : soreAreas(*context.checkIn))
+    const CheckIn *said = saidOnTheDay(context);
+    if (said)
+        for (const BodyArea area : soreAreas(*said))
             tired.push_back({area, 1.0, Text::tr("The check-in says: sore %1.").arg(words(area))});
     const QDate yesterday = context.day.addDays(-1);
     if (const int sets = hardSetsOn(context, yesterday, Lift::squat); sets > 0) {
         const QString why = Text::tr("Squats the day before, hard sets: %1.").arg(sets);
-        addGuess(tired, context.checkIn, BodyArea::legs, why);
-        addGuess(tired, context.checkIn, BodyArea::back, why);
+        addGuess(tired, said, BodyArea::legs, why);
+        addGuess(tired, said, BodyArea::back, why);
     }
     if (const int sets = hardSetsOn(context, yesterday, Lift::deadlift); sets > 0) {
         const QString why = Text::tr("Deadlifts the day before, hard sets: %1.").arg(sets);
-        addGuess(tired, context.checkIn, BodyArea::back, why);
-        addGuess(tired, context.checkIn, BodyArea::legs, why);
+        addGuess(tired, said, BodyArea::back, why);
+        addGuess(tired, said, BodyArea::legs, why);
     }
     return tired;
 }
@@ -127,7 +127,8 @@ Situation situationOf(const Slot &slot, const AdviceContext &context)
     now.slot = slot;
     now.heavy = slot.reps <= kMostHeavyReps;
     now.tired = tirednessOf(context);
-    now.readiness = context.checkIn ? readiness(*context.checkIn) : std::nullopt;
+    const CheckIn *said = saidOnTheDay(context);
+    now.readiness = said ? readiness(*said) : std::nullopt;
     now.weekShare = weekShareOf(slot, context);
     now.catalogue = context.catalogue;
     now.style = context.lifter.touchStyle;
@@ -159,11 +160,21 @@ Situation situationOf(const Slot &slot, const AdviceContext &context)
     return now;
 }
 
-bool isNewToTheLog(const std::vector<LoggedSession> &sessions, QDate day)
+const CheckIn *saidOnTheDay(const AdviceContext &context)
 {
-    return std::ranges::none_of(sessions, [day](const LoggedSession &session) {
-        return session.day.daysTo(day) >= kNewToTheLogDays;
+    const auto said = std::ranges::find_if(context.checkIns, [&context](const CheckIn &checkIn) {
+        return checkIn.lifter == context.lifter.id && checkIn.day == context.day;
     });
+    return said == context.checkIns.end() ? nullptr : &*said;
+}
+
+bool isHeavier(const Variation &variation, const LiftEstimate *estimate)
+{
+    const int row = estimate ? estimate->rowOf(variation.id) : -1;
+    const bool isOwn = row >= 0 && size_t(row) < estimate->estimate.variations.size();
+    return !variation.competition
+        && (variation.ratio > 1.0
+            || (isOwn && estimate->estimate.variations[size_t(row)].ratio.value > 1.0));
 }
 
 } // namespace core

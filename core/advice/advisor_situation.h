@@ -48,7 +48,11 @@ private:
 
 [[nodiscard]] Situation situationOf(const Slot &slot, const AdviceContext &context);
 
-/// Fewer than half a year between the first logged session and the day, or none logged.
-[[nodiscard]] bool isNewToTheLog(const std::vector<LoggedSession> &sessions, QDate day);
+/// What was said on the day; null where nothing was.
+[[nodiscard]] const CheckIn *saidOnTheDay(const AdviceContext &context);
+
+/// Whether the bar is heavier in the variation than in the competition lift, by the usual ratio or
+/// by the lifter's own.
+[[nodiscard]] bool isHeavier(const Variation &variation, const LiftEstimate *estimate);
 
 } // namespace core

@@ -83,18 +83,26 @@ void freshness(Terms &terms, const Candidate &candidate, const Situation &now)
     constexpr double kMost = 3.0;
     double spared = 0.0;
     double worked = 0.0;
+    const Variation *competition = competitionOf(now.catalogue, v.lift);
     for (const Tiredness &tired : now.tired) {
-        const bool isSpared = std::ranges::find(v.spares, tired.area) != v.spares.end();
-        if (!isSpared && !works(v, tired.area))
+        const Work work = v.work[tired.area];
+        // Soreness is no reason for a heavier bar.
+        const bool isSpared =
+            competition && work < competition->work[tired.area] && !isHeavier(v, now.estimate);
+        if (!isSpared && work == Work::none)
             continue;
+        const double grade =
+            isSpared ? (work == Work::none ? 3.0 : 1.5) : (work == Work::much ? 1.5 : 0.75);
         double &sum = isSpared ? spared : worked;
-        const double points = std::min((isSpared ? 3.0 : 1.5) * tired.weight, kMost - sum);
+        const double points = std::min(grade * tired.weight, kMost - sum);
         if (points <= 0.0)
             continue;
         sum += points;
         terms.push_back({About::freshness, isSpared ? points : -points,
             tired.words + u' '
-                + (isSpared ? Text::tr("This spares the %1.") : Text::tr("This works the %1."))
+                + (!isSpared                 ? Text::tr("This works the %1.")
+                        : work == Work::none ? Text::tr("This spares the %1.")
+                                             : Text::tr("This works the %1 less."))
                       .arg(words(tired.area))});
     }
     const bool givesUpLegDrive = !works(v, BodyArea::legs) && v.lift == Lift::bench;

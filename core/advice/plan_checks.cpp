@@ -3,10 +3,8 @@
 #include "core/advice/plan_checks_rules.h"
 #include "core/domain/training_history.h"
 #include "core/domain/week.h"
-#include "core/strength/prescription.h"
 
 #include <algorithm>
-#include <cmath>
 #include <utility>
 
 namespace core {
@@ -85,26 +83,8 @@ Finding CheckedPlan::finding(CheckRule rule, Severity severity, QDate monday, Li
 std::optional<double> shareOfMax(
     const ResolvedLine &line, const CheckedCard &card, const PlanToCheck &plan)
 {
-    const LiftEstimate *estimate = plan.estimateOf(card.variation.lift);
-    const int row = estimate ? estimate->rowOf(card.variation.id) : -1;
-    if (!line.load || row < 0)
-        return std::nullopt;
-    const auto max = strength::loadFor(
-        estimate->estimate, engineDay(card.resolved.card.day), estimate->priors, {row, 1, 0.0, 0});
-    if (!max)
-        return std::nullopt;
-    // Rounded, so that 95 kg of 100 is 95% whatever its way through logarithms.
-    return std::round(line.load->loadKg / max->kg * 1e6) / 1e6;
-}
-
-const Variation *restVariation(
-    const SetLine &line, const Variation &variation, const std::vector<Variation> &catalogue)
-{
-    if (line.leadReps == 0)
-        return &variation;
-    if (line.restCode.isEmpty())
-        return competitionOf(catalogue, variation.lift);
-    return withCode(catalogue, line.restCode);
+    return shareOfMax(line, card.variation, card.resolved.card.day,
+        plan.estimateOf(card.variation.lift), plan.catalogue);
 }
 
 namespace {

@@ -44,7 +44,7 @@ struct PlanToCheck
     const std::vector<LoggedSession> &sessions; ///< of the lifter, from eight weeks before
     std::span<const ResolvedCard> cards;        ///< of whole weeks, by day and position
     std::function<const LiftEstimate *(Lift)> estimateOf; ///< null where there is none
-    std::span<const CheckIn> checkIns = {};               ///< of the lifter
+    std::span<const CheckIn> checkIns;                    ///< of the lifter, however old
     std::span<const Waiver> waivers = {};                 ///< of the lifter
 };
 

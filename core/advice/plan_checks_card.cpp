@@ -11,8 +11,6 @@ namespace {
 
 constexpr int kLatelyDays = 56;    ///< for "above anything done lately"
 constexpr int kTrainedDays = 28;   ///< trained within so many days before the meet week
-constexpr int kPainDays = 14;      ///< a pain flag counts until the next check-in, at most so long
-constexpr double kMaximal = 0.95;  ///< share of the max from which a single or double is maximal
 constexpr double kFarAbove = 1.05; ///< times the heaviest lately: no longer a small step
 
 using Found = std::vector<Finding>;
@@ -27,39 +25,86 @@ const CheckIn *latestCheckIn(std::span<const CheckIn> checkIns, QDate day)
     return latest;
 }
 
+SetEffort effortOf(const CheckedPlan &checked, const CheckedCard &card, const ResolvedLine &line)
+{
+    return effortOf(line, card.variation, card.resolved.card.day,
+        checked.plan.estimateOf(card.variation.lift), checked.plan.catalogue);
+}
+
+/// A pain in an area stops all that works it, by its lead or by the reps after it. A pain elsewhere
+/// stops maximal work, and nobody but the coach can tell what else.
 void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
 {
-    const QDate day = card.resolved.card.day;
-    const CheckIn *said = latestCheckIn(checked.plan.checkIns, day);
-    if (!said || !said->pain || said->day.daysTo(day) > kPainDays)
+    const DayLimits limits =
+        limitsOn(checked.plan.lifter, card.resolved.card.day, checked.plan.checkIns);
+    std::optional<SetEffort> hardest;
+    for (const ResolvedLine &line : card.resolved.lines)
+        if (const SetEffort effort = effortOf(checked, card, line);
+            !hardest || (isMaximal(effort) && !isMaximal(*hardest)))
+            hardest = effort;
+    if (!hardest)
         return;
-    const PainFlag &flag = *said->pain;
-    if (flag.area && !works(card.variation, *flag.area))
-        return;
-    found.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
-        Text::tr("Pain was flagged on %1 (%2), and %3 works it.")
-            .arg(QLocale().toString(said->day, QLocale::ShortFormat),
-                flag.area ? words(*flag.area) : flag.words, card.variation.name),
-        Text::tr("Take it out and refer the lifter to a physician or physiotherapist; "
-                 "their word comes first.")));
+    for (const StandingPain &pain : limits.pains) {
+        const QString where =
+            Text::tr("Pain was flagged on %1 (%2)")
+                .arg(QLocale().toString(pain.said, QLocale::ShortFormat), words(pain.flag));
+        const QString refer = Text::tr("Refer the lifter to a physician or physiotherapist; their "
+                                       "word comes first.");
+        const bool isWorked =
+            std::ranges::any_of(card.resolved.lines, [&](const ResolvedLine &line) {
+                return pain.flag.area
+                    && core::works(effortOf(checked, card, line), *pain.flag.area);
+            });
+        if (isWorked)
+            found.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
+                Text::tr("%1, and %2 works it.").arg(where, card.variation.name),
+                Text::tr("Take it out. %1").arg(refer)));
+        else if (isMaximal(*hardest))
+            found.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
+                Text::tr("%1, and this is maximal work.").arg(where),
+                Text::tr("No maximal work until a check-in says that the pain is gone. %1")
+                    .arg(refer)));
+        else if (!pain.flag.area)
+            found.push_back(checked.finding(CheckRule::pain, Severity::warning, card, 0.5,
+                Text::tr("%1: whether %2 works it is for you to tell.")
+                    .arg(where, card.variation.name),
+                refer));
+        else
+            continue;
+        return; // one finding a card
+    }
 }
 
 void maximalAttempt(const CheckedPlan &checked, const CheckedCard &card, Found &found)
 {
-    if (!mayBeMinor(checked.plan.lifter, card.resolved.card.day))
+    const DayLimits limits = limitsOn(checked.plan.lifter, card.resolved.card.day, {});
+    if (!limits.isBeginner())
         return;
+    const bool isMinor = mayBeMinor(checked.plan.lifter, card.resolved.card.day);
+    std::optional<double> hardRpe;
     for (const ResolvedLine &line : card.resolved.lines) {
-        const auto share = shareOfMax(line, card, checked.plan);
-        const auto *rpe = std::get_if<RpeTarget>(&line.line.target);
-        const bool isAsked = rpe && line.line.reps <= 2 && rpe->to.value_or(rpe->rpe) > 9.0;
-        if (!isAsked && !(share && *share >= kMaximal))
-            continue;
-        found.push_back(checked.finding(CheckRule::maximalAttempt, Severity::stop, card,
-            share.value_or(1.0), Text::tr("A maximal attempt for a lifter who may be under 18."),
-            Text::tr("Technique first: three reps and more, two in reserve; maximal "
-                     "singles only under qualified supervision.")));
-        return;
+        const SetEffort effort = effortOf(checked, card, line);
+        if (isMaximal(effort)) {
+            found.push_back(checked.finding(CheckRule::maximalAttempt, Severity::stop, card,
+                effort.shareOfMax.value_or(1.0),
+                isMinor
+                    ? Text::tr("Maximal work for a lifter who is under 18, or only just of age.")
+                    : Text::tr("Maximal work for a lifter who trains for less than a year."),
+                Text::tr(
+                    "Technique first: three reps and more, two in reserve; maximal singles only "
+                    "under qualified supervision.")));
+            return;
+        }
+        if (effort.rpe.value_or(0.0) > kMostRpeWithoutMaximal)
+            hardRpe = std::max(hardRpe.value_or(0.0), *effort.rpe);
     }
+    if (hardRpe)
+        found.push_back(
+            checked.finding(CheckRule::hardForBeginner, Severity::warning, card, *hardRpe,
+                (isMinor ? Text::tr("RPE %1 for a lifter who is under 18, or only just of age.")
+                         : Text::tr("RPE %1 for a lifter who trains for less than a year."))
+                    .arg(QLocale().toString(*hardRpe)),
+                Text::tr("Leave two reps in reserve.")));
 }
 
 /// Reps above (+) or below (-) the range of the variation.

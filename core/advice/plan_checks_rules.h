@@ -2,6 +2,7 @@
 
 #include "core/advice/plan_checks.h"
 #include "core/domain/training_history.h"
+#include "core/loads/effort.h"
 
 #include <map>
 #include <utility>
@@ -37,10 +38,6 @@ struct CheckedPlan
 /// Load of a resolved line as a share of the variation's max on the day; empty without an estimate.
 [[nodiscard]] std::optional<double> shareOfMax(
     const ResolvedLine &line, const CheckedCard &card, const PlanToCheck &plan);
-
-/// The variation that the last reps of a line are done in.
-[[nodiscard]] const Variation *restVariation(
-    const SetLine &line, const Variation &variation, const std::vector<Variation> &catalogue);
 
 /// What is wrong with single cards, in their order.
 void checkCard(const CheckedPlan &checked, const CheckedCard &card, std::vector<Finding> &found);

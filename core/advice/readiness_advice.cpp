@@ -6,7 +6,6 @@
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace core {
 
@@ -31,12 +30,14 @@ QString listed(const std::vector<BodyArea> &areas)
               .arg(names.mid(0, names.size() - 1).join(QStringLiteral(", ")), names.last());
 }
 
-QString painWords(const PainFlag &pain)
+QString painWords(const std::vector<StandingPain> &pains)
 {
-    const QString where = pain.area ? words(*pain.area) : pain.words.trimmed();
+    QStringList where;
+    for (const StandingPain &pain : pains)
+        where << words(pain.flag);
     return Text::tr("Pain (%1): stop what hurts, and refer to a physician or physiotherapist. "
-                    "Nothing heavier and no maximal attempt today.")
-        .arg(where);
+                    "Nothing heavier and no maximal attempt until a check-in says that it is gone.")
+        .arg(where.join(QStringLiteral(", ")));
 }
 
 /// The sore areas of the check-in that the variation works.
@@ -47,51 +48,74 @@ std::vector<BodyArea> soreAndWorked(const CheckIn &checkIn, const Variation &var
     return areas;
 }
 
-/// Works none of the areas; nearest in load, those for the lifter's touch first.
-/// @param mostRatio  to the competition lift: with pain nothing heavier is offered
-const Variation *spareFor(const Variation &planned, const std::vector<BodyArea> &areas,
-    double mostRatio, const Lifter &lifter, std::span<const Variation> catalogue)
+bool hurts(const DayLimits &limits, const Variation &variation)
 {
-    const Variation *best = nullptr;
-    const auto rank = [&](const Variation &v) {
-        return std::pair(!suits(v.serves, lifter.touchStyle), std::abs(v.ratio - planned.ratio));
-    };
-    for (const Variation &v : catalogue) {
-        const bool fits = v.lift == planned.lift && !v.retired && v.id != planned.id
-            && v.ratio <= mostRatio
-            && std::ranges::none_of(areas, [&v](BodyArea area) { return works(v, area); });
-        if (fits && (!best || rank(v) < rank(*best)))
-            best = &v;
-    }
-    return best;
+    return std::ranges::any_of(limits.pains, [&variation](const StandingPain &pain) {
+        return pain.flag.area && works(variation, *pain.flag.area);
+    });
 }
 
-std::vector<SoreSwap> swapsFor(const CheckIn &checkIn, const Lifter &lifter,
-    std::span<const Card> cards, std::span<const Variation> catalogue)
+/// What stands in for planned work.
+class Swaps
 {
-    std::vector<SoreSwap> swaps;
-    for (const Card &card : cards) {
-        const Variation *planned = find(catalogue, card.variation);
-        if (!planned
-            || (checkIn.pain && checkIn.pain->area && works(*planned, *checkIn.pain->area)))
-            continue; // for pain there is no swap
-        const std::vector<BodyArea> areas = soreAndWorked(checkIn, *planned);
-        if (areas.empty())
-            continue;
-        std::vector<BodyArea> spared = areas;
-        if (checkIn.pain && checkIn.pain->area)
-            spared.push_back(*checkIn.pain->area);
-        const double mostRatio =
-            checkIn.pain ? planned->ratio : std::numeric_limits<double>::infinity();
-        if (const Variation *spare = spareFor(*planned, spared, mostRatio, lifter, catalogue))
-            swaps.push_back({card.id, spare->id,
-                Text::tr("Sore: %1. %2 instead of %3 spares it.")
-                    .arg(listed(areas), spare->name, planned->name)});
+public:
+    Swaps(const DayLimits &limits, const Lifter &lifter, std::span<const Variation> catalogue,
+        const std::function<bool(const Card &, VariationId)> &isHeavier)
+        : m_limits(limits)
+        , m_lifter(lifter)
+        , m_catalogue(catalogue)
+        , m_isHeavier(isHeavier)
+    {
     }
-    return swaps;
-}
 
-void shiftLoads(ReadinessAdvice &advice, double readiness, const strength::ReadinessEffect *effect)
+    [[nodiscard]] std::vector<SoreSwap> forSoreness(
+        const CheckIn &checkIn, std::span<const Card> cards) const
+    {
+        std::vector<SoreSwap> swaps;
+        for (const Card &card : cards) {
+            const Variation *planned = find(m_catalogue, card.variation);
+            if (!planned || hurts(m_limits, *planned))
+                continue; // for pain there is no swap
+            const std::vector<BodyArea> areas = soreAndWorked(checkIn, *planned);
+            if (areas.empty())
+                continue;
+            if (const Variation *spare = spareFor(card, *planned, areas))
+                swaps.push_back({card.id, spare->id,
+                    Text::tr("Sore: %1. %2 works it less than %3 does.")
+                        .arg(listed(areas), spare->name, planned->name)});
+        }
+        return swaps;
+    }
+
+private:
+    /// Nearest in load, those for the lifter's touch first; never heavier than planned.
+    [[nodiscard]] const Variation *spareFor(
+        const Card &card, const Variation &planned, const std::vector<BodyArea> &areas) const
+    {
+        const Variation *best = nullptr;
+        const auto rank = [&](const Variation &v) {
+            return std::pair(!suits(v.serves, m_lifter.touchStyle), planned.ratio - v.ratio);
+        };
+        for (const Variation &v : m_catalogue) {
+            const bool fits = v.lift == planned.lift && !v.retired && v.id != planned.id
+                && v.ratio <= planned.ratio && !hurts(m_limits, v)
+                && std::ranges::all_of(
+                    areas, [&](BodyArea area) { return v.work[area] < planned.work[area]; })
+                && !(m_isHeavier && m_isHeavier(card, v.id));
+            if (fits && (!best || rank(v) < rank(*best)))
+                best = &v;
+        }
+        return best;
+    }
+
+    const DayLimits &m_limits;
+    const Lifter &m_lifter;
+    std::span<const Variation> m_catalogue;
+    const std::function<bool(const Card &, VariationId)> &m_isHeavier;
+};
+
+void shiftLoads(ReadinessAdvice &advice, double readiness, const DayLimits &limits,
+    const strength::ReadinessEffect *effect)
 {
     if (!effect || effect->sessions < kFewestSessions) {
         advice.words << Text::tr(
@@ -110,10 +134,19 @@ void shiftLoads(ReadinessAdvice &advice, double readiness, const strength::Readi
                             .arg(percentOff(factor.value), percentOff(factor.high90),
                                 percentOff(factor.low90));
     } else if (factor.low90 >= 1.0 + kLeastShift) {
-        advice.loadFactor = factor.low90;
+        if (!limits.pains.empty())
+            return; // what was said of the pain is enough
+        if (limits.isBeginner()) {
+            advice.words << Text::tr(
+                "On days like this the lifter is stronger than usual. The loads "
+                "stay: minors and novices get nothing heavier for it.");
+            return;
+        }
+        advice.loadFactor = std::min(factor.low90, kMostIncrease);
         advice.words << Text::tr("On days like this the lifter is stronger than usual, by %1 % at "
-                                 "least: bench loads heavier by no more than that.")
-                            .arg(percentOff(factor.low90));
+                                 "least. Bench loads may go up by %2 %; they stay until you switch "
+                                 "that on.")
+                            .arg(percentOff(factor.low90), percentOff(advice.loadFactor));
     } else if (isWeaker || factor.low90 > 1.0) {
         advice.words << Text::tr("What readiness like this does to this lifter's strength for "
                                  "sure is less than half a percent. The loads stay.");
@@ -167,27 +200,22 @@ std::vector<strength::ReadinessReading> readinessReadings(
     return readings;
 }
 
-ReadinessAdvice adviseOnReadiness(const CheckIn &checkIn, const strength::ReadinessEffect *effect,
-    const Lifter &lifter, std::span<const Card> cards, std::span<const Variation> catalogue)
+ReadinessAdvice adviseOnReadiness(const CheckIn &checkIn, const DayLimits &limits,
+    const strength::ReadinessEffect *effect, const Lifter &lifter, std::span<const Card> cards,
+    std::span<const Variation> catalogue,
+    const std::function<bool(const Card &, VariationId)> &isHeavier)
 {
     ReadinessAdvice advice;
-    if (checkIn.pain) {
+    if (!limits.pains.empty()) {
         advice.stop = true;
-        advice.mayGoMaximal = false;
-        advice.words << painWords(*checkIn.pain);
+        advice.words << painWords(limits.pains);
     }
     if (const auto said = readiness(checkIn)) {
-        shiftLoads(advice, *said, effect);
-        if (*said < kLowReadiness && advice.mayGoMaximal) {
-            advice.mayGoMaximal = false;
+        shiftLoads(advice, *said, limits, effect);
+        if (limits.noMaximal == std::vector{NoMaximal::lowReadiness})
             advice.words << Text::tr("Low readiness: leave the maximal attempt for another day.");
-        }
     }
-    if (advice.stop && advice.loadFactor > 1.0) {
-        advice.loadFactor = 1.0;
-        advice.words.erase(advice.words.begin() + 1, advice.words.end());
-    }
-    advice.swaps = swapsFor(checkIn, lifter, cards, catalogue);
+    advice.swaps = Swaps(limits, lifter, catalogue, isHeavier).forSoreness(checkIn, cards);
     for (const SoreSwap &swap : advice.swaps)
         advice.words << swap.words;
     return advice;

@@ -29,7 +29,7 @@ enum At {
     source,
     repCost,
     fatigue,
-    spares,
+    work,
     whenToUse,
     cautions
 };
@@ -39,7 +39,7 @@ constexpr std::array<Column, 20> kColumns = {
         {"stance", true}, {"purpose", true}, {"tempo_lowering", true}, {"tempo_pause", true},
         {"tempo_lifting", true}, {"reps_low", true}, {"reps_high", true}, {"ratio", true},
         {"ratio_spread", true}, {"ratio_source", true}, {"rep_cost", true}, {"fatigue", true},
-        {"spares", true}, {"when_to_use", true}, {"cautions", true}}};
+        {"work", true}, {"when_to_use", true}, {"cautions", true}}};
 
 /// The enumerator that a cell names, or a problem that lists what may stand there.
 template <class Read> auto enumerator(CsvTable &table, At column, Read read, const QString &choices)
@@ -81,9 +81,8 @@ std::vector<Variation> readCatalogueCsv(QIODevice &device, const QString &file, 
         v.repCost = table.number(repCost).value_or(1.0);
         v.fatigue = enumerator(
             table, fatigue, fromFileWord<Fatigue>, QStringLiteral("low, moderate, high"));
-        v.spares = enumerator(table, spares, bodyAreasFromFileWords,
-            Text::tr("%1, with spaces between")
-                .arg(QStringLiteral("back, legs, chest, shoulders, elbows")));
+        v.work = enumerator(table, work, areaWorkFromFileWords,
+            Text::tr("every area with not, some or much, such as %1").arg(fileWords(AreaWork())));
         v.whenToUse = table.text(whenToUse);
         v.cautions = table.text(cautions);
         for (const QString &wrong : problems(v))

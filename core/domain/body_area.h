@@ -2,15 +2,13 @@
 
 #include "core/domain/enum_words.h"
 
-#include <vector>
-
 namespace core {
 
-/// Where a lifter is asked about soreness.
-enum class BodyArea { back, legs, chest, shoulders, elbows };
+/// Where a lifter is asked about soreness and pain.
+enum class BodyArea { back, legs, chest, shoulders, elbows, wrists };
 
-inline constexpr BodyArea kBodyAreas[] = {
-    BodyArea::back, BodyArea::legs, BodyArea::chest, BodyArea::shoulders, BodyArea::elbows};
+inline constexpr BodyArea kBodyAreas[] = {BodyArea::back, BodyArea::legs, BodyArea::chest,
+    BodyArea::shoulders, BodyArea::elbows, BodyArea::wrists};
 
 /// On the screen they stand inside a sentence.
 template <> inline constexpr auto kEnumWords<BodyArea> = std::to_array<EnumWord<BodyArea>>({
@@ -19,10 +17,7 @@ template <> inline constexpr auto kEnumWords<BodyArea> = std::to_array<EnumWord<
     {BodyArea::chest, "chest", QT_TRANSLATE_NOOP("core", "chest")},
     {BodyArea::shoulders, "shoulders", QT_TRANSLATE_NOOP("core", "shoulders")},
     {BodyArea::elbows, "elbows", QT_TRANSLATE_NOOP("core", "elbows")},
+    {BodyArea::wrists, "wrists", QT_TRANSLATE_NOOP("core", "wrists")},
 });
-
-/// Several in a file, with a space between: "back legs"; none are the empty text.
-[[nodiscard]] QString fileWords(const std::vector<BodyArea> &areas);
-[[nodiscard]] std::optional<std::vector<BodyArea>> bodyAreasFromFileWords(const QString &words);
 
 } // namespace core

@@ -77,6 +77,14 @@ QStringList sorenessSteps()
         Text::tr("hardly sore"), Text::tr("not sore")};
 }
 
+QString words(const PainFlag &pain)
+{
+    const QString said = pain.words.trimmed();
+    if (!pain.area)
+        return said.isEmpty() ? Text::tr("elsewhere") : said;
+    return words(*pain.area);
+}
+
 QStringList problems(const CheckIn &checkIn)
 {
     QStringList wrong;
@@ -94,6 +102,8 @@ QStringList problems(const CheckIn &checkIn)
         wrong << Text::tr("Soreness runs from 1 (very sore) to 5 (not sore).");
     if (checkIn.pain && !checkIn.pain->area && checkIn.pain->words.trimmed().isEmpty())
         wrong << Text::tr("Name the area of the pain, or say in words where it is.");
+    if (checkIn.pain && checkIn.isPainFree)
+        wrong << Text::tr("There is pain or there is none.");
     return wrong;
 }
 

@@ -11,7 +11,8 @@
 
 namespace core {
 
-/// Pain is not soreness: it stops the lift and is a matter for a physician.
+/// Pain is not soreness: it stops the lift and is a matter for a physician. It stands until a later
+/// check-in answers that there is none (core/safety/day_limits.h).
 struct PainFlag
 {
     std::optional<BodyArea> area; ///< empty = elsewhere, and the words say where
@@ -34,6 +35,7 @@ struct CheckIn
     std::optional<int> motivation;
     std::map<BodyArea, int> soreness; ///< areas not asked about are missing
     std::optional<PainFlag> pain;
+    bool isPainFree = false; ///< asked, and answered with no; without a pain and this: not asked
     QString note;
 
     friend bool operator==(const CheckIn &, const CheckIn &) = default;
@@ -56,6 +58,9 @@ inline constexpr double kLowReadiness = 2.5;
 [[nodiscard]] QStringList stressSteps();
 [[nodiscard]] QStringList motivationSteps();
 [[nodiscard]] QStringList sorenessSteps();
+
+/// Where it hurts, in words; never empty.
+[[nodiscard]] QString words(const PainFlag &pain);
 
 /// What is wrong, in words a coach can act on; empty when sound.
 [[nodiscard]] QStringList problems(const CheckIn &checkIn);

@@ -16,6 +16,16 @@ bool mayBeMinor(const Lifter &lifter, QDate day)
     return lifter.birthYear && day.year() - *lifter.birthYear <= 18;
 }
 
+bool isAgeUnknown(const Lifter &lifter)
+{
+    return !lifter.birthYear && !lifter.isAdult;
+}
+
+bool isNovice(const Lifter &lifter, QDate day)
+{
+    return lifter.trainingSince && day < lifter.trainingSince->addYears(1);
+}
+
 QStringList problems(const Lifter &lifter)
 {
     QStringList wrong;
@@ -27,6 +37,8 @@ QStringList problems(const Lifter &lifter)
         wrong << Text::tr("Birth year %1 is not between %2 and this year.")
                      .arg(*lifter.birthYear)
                      .arg(kEarliestBirthYear);
+    if (lifter.trainingSince && !lifter.trainingSince->isValid())
+        wrong << Text::tr("The first day of training is no date.");
     if (lifter.bodyweightKg
         && !(*lifter.bodyweightKg >= kLightestKg && *lifter.bodyweightKg <= kHeaviestKg))
         wrong << Text::tr("Bodyweight is not between %1 and %2.")

@@ -26,6 +26,8 @@ struct Lifter
     QString name; ///< unique in the roster, compared without case
     Sex sex = Sex::unstated;
     std::optional<int> birthYear;
+    bool isAdult = false; ///< said to be 18 or older; asked where the birth year is not known
+    std::optional<QDate> trainingSince; ///< began to train with the barbell; empty = not said
     std::optional<double> bodyweightKg;
     Unit unit = Unit::kilogram; ///< for the screen and the hand-out; the file keeps kg
     TouchStyle touchStyle = TouchStyle::undecided;
@@ -43,6 +45,14 @@ struct Lifter
 /// practice, no source). Only the birth year is known, so the whole year of the 18th birthday
 /// counts; without a birth year false.
 [[nodiscard]] bool mayBeMinor(const Lifter &lifter, QDate day);
+
+/// Neither the birth year is known nor was it said that the lifter is an adult. Such a lifter
+/// counts as an adult; whoever is about to suggest maximal work asks first.
+[[nodiscard]] bool isAgeUnknown(const Lifter &lifter);
+
+/// Whether the lifter is known to train for less than a year on `day` (common practice, no source).
+/// A lifter who is new to the roster is no novice unless it is said.
+[[nodiscard]] bool isNovice(const Lifter &lifter, QDate day);
 
 /// What is wrong with the lifter alone, in words a coach can act on; empty when sound.
 /// Uniqueness of the name is the roster's to judge.

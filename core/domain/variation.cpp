@@ -4,14 +4,24 @@
 
 #include <QRegularExpression>
 #include <algorithm>
-#include <functional>
 
 namespace core {
 
 bool works(const Variation &v, BodyArea area)
 {
-    const bool byLift = v.lift == Lift::bench || area == BodyArea::back || area == BodyArea::legs;
-    return byLift && std::ranges::find(v.spares, area) == v.spares.end();
+    return v.work[area] != Work::none;
+}
+
+AreaWork usualWork(Lift lift)
+{
+    AreaWork work;
+    if (lift == Lift::bench) {
+        work[BodyArea::back] = work[BodyArea::legs] = work[BodyArea::wrists] = Work::some;
+    } else {
+        work[BodyArea::chest] = Work::none;
+        work[BodyArea::shoulders] = work[BodyArea::elbows] = work[BodyArea::wrists] = Work::some;
+    }
+    return work;
 }
 
 QStringList problems(const Variation &v)
@@ -30,8 +40,6 @@ QStringList problems(const Variation &v)
         wrong << Text::tr("The spread of the ratio lies between 0 and 0.5.");
     if (!(v.repCost >= 0.25 && v.repCost <= 4.0))
         wrong << Text::tr("The cost of a rep lies between 0.25 and 4.");
-    if (std::ranges::adjacent_find(v.spares, std::greater_equal<>()) != v.spares.end())
-        wrong << Text::tr("Name each area that is spared once, in the order of the list.");
     for (const int count : {v.tempo.lowering, v.tempo.pause, v.tempo.lifting})
         if (count < 0 || count > 20) {
             wrong << Text::tr("Tempo and pause are 0 to 20 counts.");

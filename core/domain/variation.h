@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/domain/body_area.h"
+#include "core/domain/area_work.h"
 #include "core/domain/ids.h"
 #include "core/domain/touch_style.h"
 
@@ -56,7 +56,7 @@ struct Variation
     QString ratioSource;       ///< citation, or "common practice"
     double repCost = 1.0;      ///< what a rep costs against a competition rep, 1 = the same
     Fatigue fatigue = Fatigue::moderate;
-    std::vector<BodyArea> spares; ///< what it works less than its lift does; sorted, no duplicates
+    AreaWork work; ///< what it asks of each area
     QString whenToUse;
     QString cautions;
     bool retired = false; ///< kept for old logs, off the shelf
@@ -64,10 +64,13 @@ struct Variation
     friend bool operator==(const Variation &, const Variation &) = default;
 };
 
-/// Whether the variation works the area. The bench press works chest, shoulders and elbows, and by
-/// arch and leg drive back and legs; squat and deadlift work back and legs (common practice, no
-/// source). What it spares does not count.
+/// Whether the variation works the area, some or much.
 [[nodiscard]] bool works(const Variation &variation, BodyArea area);
+
+/// What a lift asks of the areas when it is done as in competition (common practice, no source):
+/// the bench press chest, shoulders and elbows, and some of the wrists and, by arch and leg drive,
+/// of back and legs; squat and deadlift back and legs, and some of the arms that hold the bar.
+[[nodiscard]] AreaWork usualWork(Lift lift);
 
 /// Null where the catalogue has none.
 [[nodiscard]] const Variation *find(std::span<const Variation> catalogue, VariationId id);

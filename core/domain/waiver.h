@@ -12,7 +12,8 @@ namespace core {
 /// What the plan checks look for, see core/advice/plan_checks.h.
 enum class CheckRule {
     pain,                ///< what works an area that hurts
-    maximalAttempt,      ///< a maximal attempt by someone who may be under 18
+    maximalAttempt,      ///< maximal work by someone who gets none: a minor or a novice
+    hardForBeginner,     ///< fewer than two reps in reserve for a minor or a novice
     repsOutOfRange,      ///< beyond what the variation is done for
     likelyMiss,          ///< all reps are made less often than not
     aboveLately,         ///< a load above anything done lately
@@ -27,6 +28,7 @@ enum class CheckRule {
 template <> inline constexpr auto kEnumWords<CheckRule> = std::to_array<EnumWord<CheckRule>>({
     {CheckRule::pain, "pain"},
     {CheckRule::maximalAttempt, "maximal_attempt"},
+    {CheckRule::hardForBeginner, "hard_for_beginner"},
     {CheckRule::repsOutOfRange, "reps_out_of_range"},
     {CheckRule::likelyMiss, "likely_miss"},
     {CheckRule::aboveLately, "above_lately"},

@@ -69,6 +69,7 @@ QString description(const SheetDay &day, const WeekSheet &sheet)
     QStringList lines;
     for (const SheetCard &card : day.cards) {
         lines << heading(card);
+        lines << card.withheld;
         if (!card.note.isEmpty())
             lines << card.note;
         for (const SheetSet &set : card.sets)

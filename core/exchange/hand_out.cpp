@@ -82,6 +82,7 @@ private:
                 {QStringLiteral("name"), card.variation}, {QStringLiteral("setLine"), card.setLine},
                 {QStringLiteral("tempo"), card.tempo}, {QStringLiteral("purpose"), card.purpose},
                 {QStringLiteral("note"), card.note},
+                {QStringLiteral("withheld"), QJsonArray::fromStringList(card.withheld)},
                 {QStringLiteral("cautions"), QJsonArray::fromStringList(card.cautions)},
                 {QStringLiteral("sets"), sets}});
         }
@@ -105,7 +106,22 @@ private:
             {QStringLiteral("plates"), set.plates}, {QStringLiteral("target"), set.target},
             {QStringLiteral("rpe"), orNull(values.rpe)}, {QStringLiteral("rpeWords"), set.rpe},
             {QStringLiteral("leadCode"), values.leadCode},
-            {QStringLiteral("leadReps"), values.leadReps}, {QStringLiteral("lead"), lead}};
+            {QStringLiteral("leadReps"), values.leadReps}, {QStringLiteral("lead"), lead},
+            {QStringLiteral("isMaximal"), values.isMaximal},
+            {QStringLiteral("isWithheld"), !values.withheld.isEmpty()},
+            {QStringLiteral("works"), areasWorked(values)}};
+    }
+
+    /// By the lead or by the reps after it: where it hurts there, the page holds the set back.
+    [[nodiscard]] QJsonArray areasWorked(const SetInValues &values) const
+    {
+        QJsonArray areas;
+        const Variation *rest = withCode(m_catalogue, values.code);
+        const Variation *lead = withCode(m_catalogue, values.leadCode);
+        for (const BodyArea area : kBodyAreas)
+            if (!rest || works(*rest, area) || (lead && works(*lead, area)))
+                areas.append(fileWord(area));
+        return areas;
     }
 
     [[nodiscard]] QString liftOf(const QString &code) const

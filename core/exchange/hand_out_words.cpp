@@ -29,8 +29,8 @@ QJsonObject handOutWords()
         {QStringLiteral("trainedOn"), Text::tr("Trained on")},
         {QStringLiteral("dayNote"), Text::tr("Anything the coach should know about this day?")},
         {QStringLiteral("safety"),
-            Text::tr("Use a spotter or safeties. Alone: no collars. Sharp pain: stop and tell the "
-                     "coach.")},
+            Text::tr("Use a spotter or safeties, thumbs around the bar. Alone without safeties: no "
+                     "collars. Sharp pain: stop and tell the coach.")},
         {QStringLiteral("coachSays"), Text::tr("From the coach: %1")},
         {QStringLiteral("ofSets"), Text::tr("%1 of %2")},
         {QStringLiteral("allDone"), Text::tr("done")},
@@ -41,6 +41,8 @@ QJsonObject handOutWords()
         {QStringLiteral("addSet"), Text::tr("Add a set")},
         {QStringLiteral("loadOpen"), Text::tr("load to be agreed")},
         {QStringLiteral("eachSide"), Text::tr("each side %1")},
+        {QStringLiteral("heldBack"), Text::tr("Held back: do not do this set as planned.")},
+        {QStringLiteral("painHere"), Text::tr("Not in pain: leave it out and tell the coach.")},
         {QStringLiteral("feelsLike"), Text::tr("about RPE %1")},
         {QStringLiteral("plannedWas"), Text::tr("Planned: %1")},
         {QStringLiteral("asPlanned"), Text::tr("Done as planned")},

@@ -21,6 +21,8 @@ Lifter updated(Lifter lifter, const PersonRow &row)
         lifter.bodyweightKg = row.bodyweightKg;
     if (row.birthYear)
         lifter.birthYear = row.birthYear;
+    if (row.trainingSince)
+        lifter.trainingSince = row.trainingSince;
     if (row.unit && *row.unit != lifter.unit) {
         if (lifter.gear == usualGear(lifter.unit))
             lifter.gear = usualGear(*row.unit);

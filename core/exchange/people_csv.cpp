@@ -11,10 +11,11 @@ namespace core {
 
 namespace {
 
-enum Cell : size_t { lifter, sex, bodyweightKg, birthYear, touchStyle, unit };
+enum Cell : size_t { lifter, sex, bodyweightKg, birthYear, touchStyle, unit, trainingSince };
 
 constexpr std::array kColumns{Column{"lifter", true}, Column{"sex", true},
-    Column{"bodyweight_kg", true}, Column{"birth_year"}, Column{"touch_style"}, Column{"unit"}};
+    Column{"bodyweight_kg", true}, Column{"birth_year"}, Column{"touch_style"}, Column{"unit"},
+    Column{"training_since"}};
 
 /// A word of a short list.
 template <class Value>
@@ -72,6 +73,7 @@ PeopleTable readPeople(QIODevice &device, const QString &file, const std::stop_t
         row.sex = readWord<Sex>(table, sex, QStringLiteral("f, m"));
         row.bodyweightKg = table.number(bodyweightKg);
         row.birthYear = table.wholeNumber(birthYear);
+        row.trainingSince = table.date(trainingSince);
         row.touchStyle =
             readWord<TouchStyle>(table, touchStyle, QStringLiteral("soft, sinking, undecided"));
         row.unit = readWord<Unit>(table, unit, QStringLiteral("kg, lb"));
@@ -83,13 +85,15 @@ PeopleTable readPeople(QIODevice &device, const QString &file, const std::stop_t
 
 QByteArray writePeople(const std::vector<Lifter> &lifters)
 {
-    QByteArray text =
-        csvLine({"lifter", "sex", "bodyweight_kg", "birth_year", "touch_style", "unit"});
+    QByteArray text = csvLine(
+        {"lifter", "sex", "bodyweight_kg", "birth_year", "touch_style", "unit", "training_since"});
     for (const Lifter &one : lifters)
         text += csvLine({csvField(one.name), fileWord(one.sex).toLatin1(),
             one.bodyweightKg ? csvNumber(*one.bodyweightKg) : QByteArray(),
             one.birthYear ? QByteArray::number(*one.birthYear) : QByteArray(),
-            fileWord(one.touchStyle).toLatin1(), symbol(one.unit).toLatin1()});
+            fileWord(one.touchStyle).toLatin1(), symbol(one.unit).toLatin1(),
+            one.trainingSince ? one.trainingSince->toString(Qt::ISODate).toLatin1()
+                              : QByteArray()});
     return text;
 }
 

@@ -11,9 +11,9 @@
 class QIODevice;
 
 /// The lifters as a file, one line a lifter: `lifter,sex,bodyweight_kg` and optionally
-/// `birth_year`, `touch_style` (soft, sinking, undecided) and `unit` (kg, lb; of the screen, the
-/// file is in kg). `sex` is f or m. Every field but the name may be blank: it leaves what the
-/// roster knows.
+/// `birth_year`, `training_since` (a date), `touch_style` (soft, sinking, undecided) and `unit`
+/// (kg, lb; of the screen, the file is in kg). `sex` is f or m. Every field but the name may be
+/// blank: it leaves what the roster knows.
 namespace core {
 
 struct PersonRow
@@ -23,6 +23,7 @@ struct PersonRow
     std::optional<Sex> sex;
     std::optional<double> bodyweightKg;
     std::optional<int> birthYear;
+    std::optional<QDate> trainingSince;
     std::optional<TouchStyle> touchStyle;
     std::optional<Unit> unit;
 };

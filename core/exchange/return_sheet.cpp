@@ -47,6 +47,7 @@ enum Cell : size_t {
     soreChest,
     soreShoulders,
     soreElbows,
+    soreWrists,
     pain,
     painWords,
     rows
@@ -61,15 +62,16 @@ constexpr std::array kColumns{Column{"row", true}, Column{"format", true},
     Column{"reps_done", true}, Column{"rpe", true}, Column{"failed", true}, Column{"touch", true},
     Column{"note"}, Column{"sleep"}, Column{"stress"}, Column{"motivation"}, Column{"sore_back"},
     Column{"sore_legs"}, Column{"sore_chest"}, Column{"sore_shoulders"}, Column{"sore_elbows"},
-    Column{"pain"}, Column{"pain_words"}, Column{"rows", true}};
+    Column{"sore_wrists"}, Column{"pain"}, Column{"pain_words"}, Column{"rows", true}};
 
 constexpr std::pair<Cell, BodyArea> kSoreCells[] = {{soreBack, BodyArea::back},
     {soreLegs, BodyArea::legs}, {soreChest, BodyArea::chest}, {soreShoulders, BodyArea::shoulders},
-    {soreElbows, BodyArea::elbows}};
+    {soreElbows, BodyArea::elbows}, {soreWrists, BodyArea::wrists}};
 
 constexpr SetCells kSetCells{loadKg, repsPlanned, repsDone, rpe, failed, touch, note};
 
 const QString kElsewhere = QStringLiteral("elsewhere");
+const QString kNoPain = QStringLiteral("no");
 constexpr int kMostDaysOff = 28; ///< a session may be made up this long before or after its week
 constexpr int kMostRows = 2000;  ///< a week of ten sets a day on ten cards holds fewer
 constexpr qint64 kMostBytes = 1'000'000;
@@ -200,7 +202,9 @@ private:
         for (const auto &[cell, area] : kSoreCells)
             if (const std::optional<int> answer = readAnswer(cell))
                 said.soreness.emplace(area, *answer);
-        said.pain = readPain();
+        said.isPainFree = m_table.text(pain) == kNoPain;
+        if (!said.isPainFree)
+            said.pain = readPain();
         said.note = m_table.text(note);
         if (!day)
             return;
@@ -333,6 +337,7 @@ CheckIn merged(CheckIn earlier, const CheckIn &later)
     take(earlier.stress, later.stress);
     take(earlier.motivation, later.motivation);
     take(earlier.pain, later.pain);
+    earlier.isPainFree = (earlier.isPainFree || later.isPainFree) && !earlier.pain;
     for (const auto &[area, answer] : later.soreness)
         earlier.soreness[area] = answer;
     if (earlier.note.isEmpty())

@@ -17,8 +17,8 @@ class QIODevice;
 ///
 ///     sheet     the first row: format (1), lifter_id and lifter as the roster has them, week (its
 ///               Monday), plan (the fingerprint of the plan in hand, core/exchange/plan_mark.h)
-///     check_in  date, sleep, stress, motivation and sore_back ... sore_elbows (1 worst to 5 best),
-///               pain (an area, or "elsewhere"), pain_words, note
+///     check_in  date, sleep, stress, motivation and sore_back ... sore_wrists (1 worst to 5 best),
+///               pain (an area, "elsewhere", or "no"; blank = not asked), pain_words, note
 ///     set       a set that was done: planned_date, card and set (its place in the plan, from 1),
 ///               planned_variation, planned_kg, reps_planned, planned_rpe (blank for an extra set),
 ///               date, variation, load_kg, reps_done, rpe, failed, touch, note as in a training

@@ -74,6 +74,8 @@ QStringList checkInWords(const CheckIn &said)
     add(Text::tr("sleep"), said.sleep);
     add(Text::tr("calm"), said.stress);
     add(Text::tr("wish to train"), said.motivation);
+    if (said.isPainFree)
+        lines << Text::tr("no pain");
     for (const BodyArea area : soreAreas(said))
         lines << Text::tr("sore %1").arg(words(area));
     if (!said.note.isEmpty())

@@ -44,7 +44,7 @@ QString advice(Standing standing)
     case Standing::thin:
         return Text::tr(
             "The interval is wide: take the load as a first guess and let the first sets set it "
-            "right. A rated single or a set of three at RPE 8 or more would narrow it.");
+            "right. A rated set of three at RPE 8 would narrow it.");
     case Standing::stale:
         return Text::tr(
             "The last set of this lift is long ago. Start lighter and let the first sets "

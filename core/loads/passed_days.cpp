@@ -46,7 +46,7 @@ std::vector<GivenDay> givePassedDays(
                 const auto found = estimates.find({passed.lifter.id, lift});
                 return found == estimates.end() ? nullptr : &found->second;
             },
-            passed.given, day};
+            noCheckIns(), passed.given, day}; // what was withheld is judged when it is shown
         for (GivenDay &row : give(resolveCards(cards, sources), sources, passed.given, giving))
             rows.push_back(std::move(row));
     }

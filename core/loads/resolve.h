@@ -33,6 +33,11 @@ struct ResolvedLine
     std::optional<BarLoad> now;
     QString why;     ///< without a load: why there is none and what to do
     QString caution; ///< with a load: what speaks against going by it blindly; often empty
+    /// Why nothing of the kind is suggested to the lifter on the day: pain, or no maximal work. The
+    /// load that was planned stays beside it. Set by resolveCards(), see core/safety/day_limits.h.
+    QString withheld;
+    bool isMaximal = false;         ///< for whoever may do it; set beside `withheld`
+    std::optional<BarLoad> lighter; ///< where it is withheld: what may stand in; below `load`
 };
 
 /// What the loads of a lifter on a day depend on.

@@ -1,6 +1,8 @@
 #include "core/loads/resolved_cards.h"
 
+#include "core/loads/effort.h"
 #include "core/loads/given_loads.h"
+#include "core/loads/limited_lines.h"
 
 #include <algorithm>
 #include <map>
@@ -36,6 +38,7 @@ std::vector<ResolvedCard> resolveCards(std::vector<Card> cards, const PlanSource
             hardSets[{card.day, variation->lift}] = result.lines.back().hardSetsAfter;
         resolved.push_back(std::move(result));
     }
+    applyLimits(resolved, sources);
     return resolved;
 }
 
@@ -44,7 +47,14 @@ PlateTable platesOf(const Lifter &lifter)
     return PlateTable(problems(lifter.gear).isEmpty() ? lifter.gear : usualGear(lifter.unit));
 }
 
-QString suggestedSetLine(const Variation &variation, const std::vector<Card> &earlier, QDate day)
+const std::vector<CheckIn> &noCheckIns()
+{
+    static const std::vector<CheckIn> kNone;
+    return kNone;
+}
+
+QString suggestedSetLine(const Variation &variation, const std::vector<Card> &earlier, QDate day,
+    const DayLimits &limits)
 {
     const Card *last = nullptr;
     for (const Card &card : earlier)
@@ -52,8 +62,15 @@ QString suggestedSetLine(const Variation &variation, const std::vector<Card> &ea
             && card.day >= day.addDays(-kSuggestionDays) && !card.setLine.trimmed().isEmpty()
             && (!last || isAbove(*last, card)))
             last = &card;
-    if (last)
-        return last->setLine;
+    if (last) {
+        ParsedSetLines parsed = parseSetLines(last->setLine);
+        if (limits.mayGoMaximal() || parsed.error)
+            return last->setLine;
+        const std::vector<SetLine> had = parsed.lines;
+        for (SetLine &line : parsed.lines)
+            line = withoutMaximal(line);
+        return parsed.lines == had ? last->setLine : setLineText(parsed.lines);
+    }
     const int reps = std::clamp(kUsualReps, variation.repsLow, variation.repsHigh);
     return setLineText(SetLine{kUsualSets, reps, RpeTarget{kUsualRpe}});
 }

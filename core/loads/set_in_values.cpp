@@ -29,6 +29,10 @@ std::vector<SetInValues> setsInValues(
     values.isOpenEnded = line.asManyAsPossible;
     if (resolved.load)
         values.loadKg = resolved.load->loadKg;
+    values.isMaximal = resolved.isMaximal;
+    values.withheld = resolved.withheld;
+    if (resolved.lighter)
+        values.lighterKg = resolved.lighter->loadKg;
     if (line.leadReps > 0) {
         values.leadReps = line.leadReps;
         values.leadCode = variation.code;

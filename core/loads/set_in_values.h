@@ -21,6 +21,9 @@ struct SetInValues
     bool isOpenEnded = false; ///< as many as possible
     std::optional<double> loadKg = {};
     std::optional<double> rpe = {}; ///< expected, to the half
+    bool isMaximal = false;         ///< as of the line, and the two below
+    QString withheld = {};          ///< the load above is the planned one
+    std::optional<double> lighterKg = {};
 
     friend bool operator==(const SetInValues &, const SetInValues &) = default;
 };

@@ -4,6 +4,7 @@
 #include "core/domain/touch_score.h"
 #include "core/domain/week.h"
 #include "core/loads/given_words.h"
+#include "core/loads/limited_lines.h"
 
 #include <QLocale>
 #include <QRegularExpression>
@@ -130,6 +131,7 @@ private:
             if (!line.caution.isEmpty())
                 written.cautions << line.caution;
         }
+        written.withheld = withheldWords(resolved, m_lifter.unit);
         written.setLine = lines.join(QStringLiteral(", "));
         written.cautions.removeDuplicates();
         return written;
@@ -191,9 +193,9 @@ private:
     [[nodiscard]] QStringList cautions() const
     {
         QStringList said{Text::tr("Use a spotter or safeties set just below the chest."),
-            Text::tr(
-                "Alone: no collars, so that the plates can be tipped off and the bar cannot trap "
-                "you."),
+            Text::tr("Thumbs around the bar."),
+            Text::tr("Alone without safeties: no collars, so that the plates can be tipped off and "
+                     "the bar cannot trap you."),
             Text::tr(
                 "Stop at sharp pain, numbness or dizziness, and tell the coach; pain that stays is "
                 "for a doctor or physiotherapist."),
@@ -206,6 +208,8 @@ private:
             said.prepend(
                 Text::tr("This lifter may be a minor: train under qualified supervision, without "
                          "maximal attempts."));
+        else if (isNovice(m_lifter, m_monday))
+            said.prepend(Text::tr("In training for less than a year: no maximal attempts."));
         return said;
     }
 

@@ -34,6 +34,7 @@ struct SheetCard
     QString tempo;   ///< "4 counts down, 2 held, then as fast as possible"; may be empty
     QString purpose;
     QString note;         ///< the coach's, as written
+    QStringList withheld; ///< what is held back and why, and lighter loads; the sets stay
     QStringList cautions; ///< of the variation and of the loads
     std::vector<SheetSet> sets;
 

@@ -25,7 +25,7 @@ void scoreDay(GivenScore &score, std::span<const ResolvedCard> cards,
     std::span<const SetEntry> done, std::span<const Variation> catalogue)
 {
     auto chances = chancesOf(cards);
-    const std::vector<DaySet> planned = daySets(cards, catalogue);
+    const std::vector<DaySet> planned = daySets(cards, catalogue, Unit::kilogram);
     for (const SessionRow &row : sessionRows(planned, done, catalogue)) {
         if (!row.planned)
             continue;

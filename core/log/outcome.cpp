@@ -23,7 +23,7 @@ DayOutcome outcomeOf(const Day &day, std::span<const Variation> catalogue, bool 
 {
     DayOutcome outcome;
     outcome.hasPain = day.hasPain;
-    const std::vector<DaySet> planned = daySets(day.cards, catalogue);
+    const std::vector<DaySet> planned = daySets(day.cards, catalogue, Unit::kilogram);
     std::vector<bool> isMissed;
     std::vector<bool> isBegun;
     const auto cardOf = [&](CardId id) {

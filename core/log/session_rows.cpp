@@ -1,7 +1,7 @@
 #include "core/log/session_rows.h"
 
-#include "core/domain/text.h"
 #include "core/domain/variation.h"
+#include "core/loads/limited_lines.h"
 #include "core/loads/set_in_values.h"
 
 #include <algorithm>
@@ -13,15 +13,6 @@ namespace core {
 namespace {
 
 constexpr double kAboutSameLoad = 0.10; ///< share by which an answering load may differ
-constexpr int kMostMaximalReps = 2;
-constexpr double kMaximalRpe = 9.0; ///< rated above
-
-bool worksArea(const DaySet &set, BodyArea area, std::span<const Variation> catalogue)
-{
-    const Variation *variation = find(catalogue, set.variation);
-    const Variation *lead = set.lead ? find(catalogue, set.lead->variation) : nullptr;
-    return (variation && works(*variation, area)) || (lead && works(*lead, area));
-}
 
 /// Readiness was measured on the bench press, and says nothing of the other lifts.
 bool isBench(const DaySet &set, std::span<const Variation> catalogue)
@@ -30,10 +21,10 @@ bool isBench(const DaySet &set, std::span<const Variation> catalogue)
     return variation && variation->lift == Lift::bench;
 }
 
-bool isMaximal(const DaySet &set)
+/// A drop may come down from a load by hand.
+bool isByHand(const Target &target)
 {
-    return set.isOpenEnded
-        || (set.reps <= kMostMaximalReps && (!set.rpe || *set.rpe > kMaximalRpe));
+    return std::holds_alternative<LoadTarget>(target) || std::holds_alternative<DropTarget>(target);
 }
 
 PlannedSetRef refOf(const DaySet &set)
@@ -146,7 +137,7 @@ private:
 } // namespace
 
 std::vector<DaySet> daySets(
-    std::span<const ResolvedCard> cards, std::span<const Variation> catalogue)
+    std::span<const ResolvedCard> cards, std::span<const Variation> catalogue, Unit unit)
 {
     std::vector<DaySet> sets;
     for (const ResolvedCard &card : cards) {
@@ -170,7 +161,12 @@ std::vector<DaySet> daySets(
                 set.isExact = values.isExact;
                 set.isOpenEnded = values.isOpenEnded;
                 set.repsText = printReps(card.lines[line].line);
-                set.planKg = set.loadKg = values.loadKg;
+                set.isMaximal = values.isMaximal;
+                set.isByHand = isByHand(card.lines[line].line.target);
+                set.planKg = values.loadKg;
+                set.withheld = withheldWords(card.lines[line], unit);
+                if (set.withheld.isEmpty())
+                    set.loadKg = values.loadKg;
                 set.rpe = values.rpe;
                 set.why = card.lines[line].why;
                 sets.push_back(std::move(set));
@@ -179,24 +175,17 @@ std::vector<DaySet> daySets(
     return sets;
 }
 
-std::vector<DaySet> adjusted(std::vector<DaySet> sets, const CheckIn &checkIn,
-    const ReadinessAdvice &advice, bool shiftLoads, std::span<const Variation> catalogue,
-    const PlateTable &plates)
+std::vector<DaySet> shifted(std::vector<DaySet> sets, const ReadinessAdvice &advice,
+    std::span<const Variation> catalogue, const PlateTable &plates)
 {
+    const bool isUp = advice.loadFactor > 1.0;
     for (DaySet &set : sets) {
-        if (checkIn.pain && checkIn.pain->area && worksArea(set, *checkIn.pain->area, catalogue))
-            set.withheld = Text::tr("Pain (%1): nothing is suggested for this set. Stop what hurts "
-                                    "and refer.")
-                               .arg(words(*checkIn.pain->area));
-        else if (!advice.mayGoMaximal && isMaximal(set))
-            set.withheld = Text::tr("No maximal attempt today: agree on something lighter.");
-        if (!set.withheld.isEmpty())
-            set.loadKg.reset();
-        else if (shiftLoads && set.loadKg && isBench(set, catalogue))
-            set.loadKg = plates
-                             .round(*set.loadKg * advice.loadFactor,
-                                 advice.loadFactor > 1.0 ? Rounding::down : Rounding::nearest)
-                             .loadKg;
+        if (!set.loadKg || !isBench(set, catalogue)
+            || (isUp && (set.reps == 1 || set.isMaximal || set.isByHand)))
+            continue;
+        set.loadKg =
+            plates.round(*set.loadKg * advice.loadFactor, isUp ? Rounding::down : Rounding::nearest)
+                .loadKg;
     }
     return sets;
 }

@@ -26,27 +26,28 @@ struct DaySet
     bool isOpenEnded = false;     ///< as many as possible
     QString repsText;             ///< "5", "4-6", "5+"
     bool isGiven = false;         ///< the plan's numbers are what the lifter was given
+    bool isMaximal = false;       ///< see core/safety/day_limits.h
+    bool isByHand = false;        ///< the load was written in kg or lb, or drops from such a one
     std::optional<double> planKg; ///< by the plan alone
-    std::optional<double> loadKg; ///< for today: the plan's, or shifted by readiness
+    std::optional<double> loadKg; ///< for today: the plan's, or shifted by readiness or a miss
     std::optional<double> rpe;    ///< expected, to the half
     QString withheld;             ///< why nothing is suggested today; then there is no `loadKg`
+    QString eased;                ///< why the load was taken down during the day; mostly empty
     QString why;                  ///< without a load: why there is none
 
     friend bool operator==(const DaySet &, const DaySet &) = default;
 };
 
-/// The sets of one day's cards in order. A card whose set line cannot be read has none.
+/// The sets of one day's cards in order. A card whose set line cannot be read has none. What is
+/// withheld of the cards has no load for today.
+/// @param unit  for the words
 [[nodiscard]] std::vector<DaySet> daySets(
-    std::span<const ResolvedCard> cards, std::span<const Variation> catalogue);
+    std::span<const ResolvedCard> cards, std::span<const Variation> catalogue, Unit unit);
 
-/// What the day's check-in makes of the sets. Pain withholds every set that works what hurts, and
-/// a maximal attempt (one or two reps rated above 9 or not known how hard, or as many as possible)
-/// is withheld wherever the advice says so.
-/// Loads are shifted only of the bench press and where `shiftLoads` is set, and rounded to the
-/// plates.
-[[nodiscard]] std::vector<DaySet> adjusted(std::vector<DaySet> sets, const CheckIn &checkIn,
-    const ReadinessAdvice &advice, bool shiftLoads, std::span<const Variation> catalogue,
-    const PlateTable &plates);
+/// The sets with their loads moved by readiness, onto the plates; only of the bench press. Up only
+/// where a set has several reps, is not maximal, and has no load written by hand.
+[[nodiscard]] std::vector<DaySet> shifted(std::vector<DaySet> sets, const ReadinessAdvice &advice,
+    std::span<const Variation> catalogue, const PlateTable &plates);
 
 /// A planned set, a logged one, or both in one row.
 struct SessionRow

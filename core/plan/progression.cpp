@@ -3,6 +3,7 @@
 #include "core/domain/text.h"
 #include "core/domain/units.h"
 #include "core/domain/week.h"
+#include "core/loads/effort.h"
 
 #include <algorithm>
 #include <cmath>
@@ -90,6 +91,21 @@ struct Step
     }
 };
 
+/// The step for those who get no maximal work.
+SetLine carefully(const SetLine &line, ProgressionRule rule, int week)
+{
+    if (auto *raise = std::get_if<RaiseRpe>(&rule))
+        raise->most = std::min(raise->most, kMostRpeWithoutMaximal);
+    SetLine next = withoutMaximal(progressed(line, rule, week));
+    const SetLine now = withoutMaximal(line);
+    // A share that would become maximal stays where it was, rather than to fall back.
+    if (auto *share = std::get_if<ShareTarget>(&next.target))
+        if (const auto *had = std::get_if<ShareTarget>(&now.target);
+            had && next != progressed(line, rule, week))
+            share->percent = std::max(share->percent, had->percent);
+    return next;
+}
+
 bool isDrop(const SetLine &line)
 {
     return std::holds_alternative<DropTarget>(line.target);
@@ -128,7 +144,7 @@ SetLine progressed(const SetLine &line, const ProgressionRule &rule, int week)
 }
 
 Progression progress(std::span<const Card> week, const ProgressionRule &rule, int weeks,
-    const std::function<CardId()> &newId)
+    const Lifter &lifter, const std::function<CardId()> &newId)
 {
     if (weeks < 0)
         throw std::invalid_argument("a progression goes forward");
@@ -145,7 +161,6 @@ Progression progress(std::span<const Card> week, const ProgressionRule &rule, in
             if (const QString remark = remarkOn(line, rule); !remark.isEmpty())
                 progression.remarks << remark;
     }
-    progression.remarks.removeDuplicates();
 
     for (int on = 1; on <= weeks; ++on)
         for (const Card &card : week) {
@@ -154,12 +169,20 @@ Progression progress(std::span<const Card> week, const ProgressionRule &rule, in
             row.day = card.day.addDays(kWeekDays * on);
             ParsedSetLines parsed = parseSetLines(card.setLine);
             if (!parsed.error && !parsed.lines.empty()) {
-                for (SetLine &line : parsed.lines)
-                    line = progressed(line, rule, on);
+                const bool isCareful = limitsOn(lifter, row.day, {}).isBeginner();
+                for (SetLine &line : parsed.lines) {
+                    const SetLine free = progressed(line, rule, on);
+                    line = isCareful ? carefully(line, rule, on) : free;
+                    if (line != free)
+                        progression.remarks << Text::tr(
+                            "Minors and novices get no maximal work: %1 in place of %2.")
+                                                   .arg(setLineText(line), setLineText(free));
+                }
                 row.setLine = setLineText(parsed.lines);
             }
             progression.rows.push_back(row);
         }
+    progression.remarks.removeDuplicates();
     return progression;
 }
 

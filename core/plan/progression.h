@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/card.h"
+#include "core/domain/lifter.h"
 #include "core/notation/set_line.h"
 
 #include <QStringList>
@@ -74,9 +75,12 @@ struct Progression
 /// The cards of one week carried `weeks` weeks forward, each on its weekday. A set line that cannot
 /// be read is carried as it is, with a remark. Every row is reckoned from the first week, so that
 /// rounding does not add up.
-/// @param newId  gives a new id at each call
+/// For a minor or a novice effort is raised to kMostRpeWithoutMaximal at most, and what would
+/// become maximal, or is, comes down (withoutMaximal()), with a remark.
+/// @param lifter  whose week it becomes
+/// @param newId   gives a new id at each call
 /// @throws std::invalid_argument for weeks < 0 or a wave without steps
 [[nodiscard]] Progression progress(std::span<const Card> week, const ProgressionRule &rule,
-    int weeks, const std::function<CardId()> &newId);
+    int weeks, const Lifter &lifter, const std::function<CardId()> &newId);
 
 } // namespace core

@@ -2,6 +2,7 @@
 
 #include "core/domain/text.h"
 #include "core/domain/variation.h"
+#include "core/loads/effort.h"
 #include "core/plan/plan_edits.h"
 #include "core/plan/touch_swap.h"
 
@@ -12,6 +13,18 @@
 namespace core {
 
 namespace {
+
+/// Without maximal work where the lifter gets none whatever the day.
+QString setLineFor(const Lifter &lifter, QDate day, const QString &setLine)
+{
+    if (!limitsOn(lifter, day, {}).isBeginner())
+        return setLine;
+    const ParsedSetLines parsed = parseSetLines(setLine);
+    std::vector<SetLine> lines = parsed.lines;
+    for (SetLine &line : lines)
+        line = withoutMaximal(line);
+    return parsed.error || lines == parsed.lines ? setLine : setLineText(lines);
+}
 
 /// A template's cards as one lifter gets them, by key. The ids are not set.
 std::map<int, Card> rowsOf(const BlockTemplate &block, const TemplateUse &use, QStringList *remarks)
@@ -37,9 +50,13 @@ std::map<int, Card> rowsOf(const BlockTemplate &block, const TemplateUse &use, Q
                 "%1 is made for the other touch style, and no rule names what to take "
                 "in its place.")
                             .arg(variation->name);
+        const QDate day = use.start.addDays(card.dayOffset);
+        const QString setLine = setLineFor(use.lifter, day, card.setLine);
+        if (remarks && setLine != card.setLine)
+            *remarks << Text::tr("Minors and novices get no maximal work: %1 in place of %2.")
+                            .arg(setLine.simplified(), card.setLine.simplified());
         rows.emplace(card.key,
-            Card{{}, use.lifter.id, use.start.addDays(card.dayOffset), card.position, variation->id,
-                card.setLine, card.note});
+            Card{{}, use.lifter.id, day, card.position, variation->id, setLine, card.note});
     }
     return rows;
 }

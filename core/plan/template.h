@@ -46,6 +46,7 @@ struct TemplateResult
 };
 
 /// Lays the template on a lifter; loads are resolved from the lifter's own estimate as on any card.
+/// A minor or a novice gets its maximal lines without what is maximal, with a remark.
 ///
 /// The first time its cards join what is there, below it. When a further version is laid, it is
 /// merged with what the coach made of the earlier one, field by field: what the coach left alone

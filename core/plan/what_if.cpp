@@ -59,7 +59,9 @@ DailyTonnage planned(const WhatIfInput &input, std::span<const ResolvedCard> car
     DailyTonnage daily{input.from, std::vector<double>(size_t(input.from.daysTo(last) + 1), 0.0)};
     for (const ResolvedCard &card : cards)
         if (isOfLift(input, card.card.variation))
-            daily.add(card.card.day, tonnageKg(card.lines));
+            for (const ResolvedLine &line : card.lines)
+                if (line.withheld.isEmpty()) // what is held back is not done
+                    daily.add(card.card.day, tonnageKg({&line, 1}));
     return daily;
 }
 

@@ -3,6 +3,7 @@
 #include "core/domain/text.h"
 #include "core/domain/week.h"
 #include "core/notation/set_words.h"
+#include "core/safety/day_limits.h"
 
 #include <QLocale>
 #include <algorithm>
@@ -17,7 +18,7 @@ namespace {
 using About = AttentionTerm::About;
 
 constexpr size_t kTrendWeeks = 12;
-constexpr int kPainDays = 14, kReadinessDays = 7;
+constexpr int kReadinessDays = 7;
 constexpr double kClearChange = 0.01, kFall = -0.015; ///< share in four weeks
 constexpr int kAwayDays = 10, kMeetDays = 28;
 constexpr double kLeastSurprise = 2.5; ///< SD
@@ -113,6 +114,11 @@ private:
 
     void readCheckIns()
     {
+        std::vector<CheckIn> own;
+        for (const CheckIn *checkIn : m_own.checkIns)
+            own.push_back(*checkIn);
+        if (const DayLimits limits = limitsOn(m_lifter, m_input.today, own); !limits.pains.empty())
+            m_row.pain = limits.pains.front().flag;
         const CheckIn *last = nullptr;
         for (const CheckIn *checkIn : m_own.checkIns)
             if (checkIn->day <= m_input.today && (!last || checkIn->day >= last->day))
@@ -120,8 +126,6 @@ private:
         if (!last)
             return;
         const qint64 ago = last->day.daysTo(m_input.today);
-        if (ago <= kPainDays)
-            m_row.pain = last->pain;
         if (ago <= kReadinessDays)
             m_row.readiness = core::readiness(*last);
     }
@@ -157,8 +161,7 @@ private:
     {
         if (m_row.pain)
             say(About::pain, 100.0,
-                Text::tr("Pain (%1): stop what hurts and refer.")
-                    .arg(m_row.pain->area ? words(*m_row.pain->area) : m_row.pain->words));
+                Text::tr("Pain (%1): stop what hurts and refer.").arg(words(*m_row.pain)));
         if (m_row.readiness && *m_row.readiness < kLowReadiness)
             say(About::readiness, 25.0,
                 Text::tr("Readiness %1 of 5.").arg(QLocale().toString(*m_row.readiness, 'f', 1)));

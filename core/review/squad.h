@@ -63,7 +63,7 @@ struct SquadRow
     std::optional<QDate> lastSession; ///< of any lift
     int plannedWeeks = 0;             ///< with cards, from this week on without a gap
     int missed = 0;                   ///< planned days of the last 28 without a session
-    std::optional<PainFlag> pain;     ///< of the last check-in of the last two weeks
+    std::optional<PainFlag> pain;     ///< the latest that stands, see core/safety/day_limits.h
     std::optional<double> readiness;  ///< of the last check-in of the last week, 1..5
     std::optional<int> daysToMeet;    ///< >= 0
     std::optional<SquadSurprise> surprise;

@@ -9,7 +9,7 @@ namespace core {
 namespace {
 
 const QString kColumns = QStringLiteral(
-    "id, lifter_id, day, sleep, stress, motivation, pain, pain_area, pain_words, note");
+    "id, lifter_id, day, sleep, stress, motivation, pain, pain_area, pain_words, pain_free, note");
 
 } // namespace
 
@@ -32,6 +32,7 @@ std::vector<CheckIn> Repository<CheckIn>::select(Database &db, const Where &wher
         const QString words = rows.text();
         if (pain)
             checkIn.pain = PainFlag{fromFileWord<BodyArea>(area), words};
+        checkIn.isPainFree = rows.boolean();
         checkIn.note = rows.text();
     }
     const auto owners = byId(checkIns);
@@ -62,7 +63,7 @@ void Repository<CheckIn>::insert(Database &db, const CheckIn &checkIn)
         {checkIn.id.value, checkIn.lifter.value, toVariant(checkIn.day), toVariant(checkIn.sleep),
             toVariant(checkIn.stress), toVariant(checkIn.motivation), int(checkIn.pain.has_value()),
             toVariant(pain.area ? fileWord(*pain.area) : QString()), toVariant(pain.words),
-            toVariant(checkIn.note)});
+            int(checkIn.isPainFree), toVariant(checkIn.note)});
     for (const auto &[area, answer] : checkIn.soreness)
         db.insert("check_in_soreness", QStringLiteral("check_in_id, area, answer"),
             {checkIn.id.value, fileWord(area), answer});

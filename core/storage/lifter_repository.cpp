@@ -10,9 +10,9 @@ namespace core {
 
 namespace {
 
-const QString kColumns =
-    QStringLiteral("id, name, name_key, sex, birth_year, bodyweight_kg, unit, touch_style,"
-                   " grip_note, bar_kg, collars_kg, meet_date, notes, archived");
+const QString kColumns = QStringLiteral(
+    "id, name, name_key, sex, birth_year, bodyweight_kg, unit, touch_style,"
+    " grip_note, bar_kg, collars_kg, meet_date, notes, archived, is_adult, training_since");
 const QString kPlateColumns = QStringLiteral("lifter_id, position, plate_kg, pairs");
 const QString kGroupColumns = QStringLiteral("lifter_id, position, name");
 
@@ -27,7 +27,8 @@ QVariantList fields(const Lifter &l)
 {
     return {l.id.value, l.name, nameKey(l.name), toVariant(fileWord(l.sex)), toVariant(l.birthYear),
         toVariant(l.bodyweightKg), symbol(l.unit), fileWord(l.touchStyle), toVariant(l.gripNote),
-        l.gear.barKg, l.gear.collarsKg, toVariant(l.meetDate), toVariant(l.notes), int(l.archived)};
+        l.gear.barKg, l.gear.collarsKg, toVariant(l.meetDate), toVariant(l.notes), int(l.archived),
+        int(l.isAdult), toVariant(l.trainingSince)};
 }
 
 void insertParts(Database &db, const Lifter &lifter)
@@ -86,6 +87,8 @@ std::vector<Lifter> Repository<Lifter>::select(Database &db, const Where &where)
         lifter.meetDate = rows.maybe<QDate>();
         lifter.notes = rows.text();
         lifter.archived = rows.boolean();
+        lifter.isAdult = rows.boolean();
+        lifter.trainingSince = rows.maybe<QDate>();
     }
     const auto owners = byId(lifters);
     const Where ofThese = partsOf<Lifter>(where, "lifter_id");

@@ -31,6 +31,10 @@ public:
     /// By day; of the whole roster by lifter and day.
     [[nodiscard]] virtual std::vector<CheckIn> checkIns(LifterId lifter) const = 0;
     [[nodiscard]] virtual std::vector<CheckIn> checkIns() const = 0;
+    /// Of the whole roster what bears on these days: the check-ins of the days, and those before
+    /// with a pain that no later one before the days has answered with "no"; by lifter and day, two
+    /// queries.
+    [[nodiscard]] virtual std::vector<CheckIn> checkInsFor(QDate from, QDate to) const = 0;
     /// All versions, by name and version.
     [[nodiscard]] virtual std::vector<BlockTemplate> templates() const = 0;
     /// By first day; of the whole roster by lifter and first day.

@@ -49,6 +49,16 @@ template <class Base> std::vector<CheckIn> SqlReads<Base>::checkIns() const
     return Repository<CheckIn>::select(db());
 }
 
+template <class Base> std::vector<CheckIn> SqlReads<Base>::checkInsFor(QDate from, QDate to) const
+{
+    return Repository<CheckIn>::select(db(),
+        {QStringLiteral(
+             "WHERE day BETWEEN ? AND ? OR (pain = 1 AND day < ? AND NOT EXISTS ("
+             "SELECT 1 FROM check_in AS later WHERE later.lifter_id = check_in.lifter_id"
+             " AND later.pain_free = 1 AND later.day > check_in.day AND later.day < ?))"),
+            {toVariant(from), toVariant(to), toVariant(from), toVariant(from)}});
+}
+
 template <class Base> std::vector<BlockTemplate> SqlReads<Base>::templates() const
 {
     return Repository<BlockTemplate>::select(db());

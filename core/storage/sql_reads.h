@@ -18,6 +18,7 @@ public:
     [[nodiscard]] std::vector<LoggedSession> sessions() const override;
     [[nodiscard]] std::vector<CheckIn> checkIns(LifterId lifter) const override;
     [[nodiscard]] std::vector<CheckIn> checkIns() const override;
+    [[nodiscard]] std::vector<CheckIn> checkInsFor(QDate from, QDate to) const override;
     [[nodiscard]] std::vector<BlockTemplate> templates() const override;
     [[nodiscard]] std::vector<Block> blocks(LifterId lifter) const override;
     [[nodiscard]] std::vector<Block> blocks() const override;

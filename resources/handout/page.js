@@ -27,6 +27,12 @@ function plannedEntry(planned) {
     touch: null, note: ''};
 }
 
+/* What is typed over. Of a set that is held back no load is suggested. */
+function firstEntry(day, planned) {
+  const held = planned.works && isHeld(day, planned);
+  return Object.assign(plannedEntry(planned), held ? {loadKg: null} : {});
+}
+
 function accept(day, set) {
   record[day.date].sets[set.key] = plannedEntry(set.planned);
   Object.assign(view, {editing: null, rating: set.key});
@@ -58,7 +64,7 @@ function removeExtra(day, set) {
 }
 
 function edit(day, card, set) {
-  const entry = isDone(set) ? set.entry : plannedEntry(set.planned || lastOf(day, card));
+  const entry = isDone(set) ? set.entry : firstEntry(day, set.planned || lastOf(day, card));
   view.draft = Object.assign({}, entry, {
     load: entry.loadKg ? shownLoad(entry.loadKg) : '', reps: String(entry.reps)});
   Object.assign(view, {editing: set.key, rating: null, error: ''});
@@ -139,6 +145,9 @@ function drawSet(day, card, set) {
         set.planned.plates && words(W.eachSide, set.planned.plates))));
   else if (set.planned && !isAsPlanned(set))
     parts.push(el('p', {class: 'small muted'}, words(W.plannedWas, plannedWords(set.planned))));
+  const held = set.planned && !isDone(set) && isHeld(day, set.planned);
+  if (held)
+    parts.push(notice(W.heldBack + (hurtsIn(day, set.planned) ? ' ' + W.painHere : ''), true));
   if (view.editing === set.key)
     parts.push(drawEditor(day, card, set));
   else if (isDone(set))
@@ -149,7 +158,7 @@ function drawSet(day, card, set) {
   else
     parts.push(set.entry ? el('p', {class: 'muted'}, '– ' + W.skipped) : '',
       el('div', {class: 'row'},
-        set.planned.isExact && set.planned.loadKg
+        set.planned.isExact && set.planned.loadKg && !held
           ? button('✓ ' + W.asPlanned, () => accept(day, set), {class: 'main', id: id + '-accept'})
           : button(W.enter, () => edit(day, card, set), {class: 'main', id: id + '-accept'}),
         button(W.change, () => edit(day, card, set), {id: id + '-change'}),
@@ -214,6 +223,7 @@ function drawCard(day, card) {
     el('h2', {}, card.name),
     el('p', {class: 'muted'}, listed(card.setLine, card.tempo)),
     card.purpose ? el('p', {class: 'small muted'}, card.purpose) : '',
+    card.withheld.map(text => notice(text, true)),
     card.note ? notice(words(W.coachSays, card.note)) : '',
     card.cautions.length
       ? el('ul', {class: 'small'}, card.cautions.map(text => el('li', {}, text))) : '',

@@ -1,7 +1,8 @@
 'use strict';
 /* What the lifter said, and where it is kept. Entries of a day:
  *   on        day it was trained on, ISO
- *   checkIn   {sleep, stress, motivation, sore: {area: 1..5}, pain: {area, words} | null, note}
+ *   checkIn   {sleep, stress, motivation, sore: {area: 1..5}, pain: {area, words} | null, painFree,
+ *             note}
  *   sets      {"card.set": entry}; extra sets are numbered on from the planned ones
  * An entry is {code, loadKg, reps, rpe, failed, touch, note}, or {skipped: true}. */
 const plan = JSON.parse(document.getElementById('plan').textContent);
@@ -65,13 +66,34 @@ function isDone(set) {
   return Boolean(set.entry && !set.entry.skipped);
 }
 
+/* The pains of the week that stand on the day: each until a later day answers that there is none. */
+function painsOn(day) {
+  let pains = [];
+  for (const other of plan.days) {
+    if (other.date > day.date) break;
+    const said = record[other.date].checkIn;
+    if (said.painFree) pains = [];
+    else if (said.pain) pains.push(said.pain);
+  }
+  return pains;
+}
+
 function hasPain(day) {
-  return Boolean(record[day.date].checkIn.pain);
+  return painsOn(day).length > 0;
+}
+
+/* Whether pain speaks against the planned set: it works what hurts, or it is maximal. */
+function hurtsIn(day, planned) {
+  return painsOn(day).some(pain => planned.isMaximal || (pain.area && planned.works.includes(pain.area)));
+}
+
+function isHeld(day, planned) {
+  return planned.isWithheld || hurtsIn(day, planned);
 }
 
 function hasCheckIn(checkIn) {
   return Boolean(checkIn.sleep || checkIn.stress || checkIn.motivation || checkIn.pain ||
-    checkIn.note.trim() || Object.keys(checkIn.sore).length);
+    checkIn.painFree || checkIn.note.trim() || Object.keys(checkIn.sore).length);
 }
 
 /* Loads are kept in kg and shown in the lifter's unit. A pound is 0.45359237 kg (1959). */

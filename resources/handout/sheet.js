@@ -29,6 +29,8 @@ function checkInRow(said) {
   if (checkIn.pain) {
     row.pain = checkIn.pain.area || 'elsewhere';
     row.pain_words = checkIn.pain.words.trim();
+  } else if (checkIn.painFree) {
+    row.pain = 'no';
   }
   return row;
 }

@@ -130,18 +130,25 @@ def log_a_session(phone):
     phone.picture('1-day')
     for answer in ('#sleep-2', '#stress-3', '#motivation-5', '#sore-some', '#sore-back-2'):
         phone.tap(f'label:has({answer})')
-    phone.tap('label:has(#pain-elbows)')
-    phone.type('#pain-words', 'left, <b>sharp</b> at the bottom')
-    check('doctor or physiotherapist' in phone.text(), 'pain brings no warning')
-    phone.picture('2-check-in')
-
+    phone.tap('label:has(#pain-no)')
+    check('Done as planned' in phone.text('[id="set-1.1"]'), 'nothing hurts, and it is held back')
     phone.tap('[id="set-1.1-accept"]')
     phone.tap('label:has([id="rpe-6.5"])')
     phone.tap('label:has(#touch-2)')
     phone.picture('3-accepted')
     check('touch 2' in phone.text('[id="set-1.1"]'), 'the accepted set is not shown as said')
 
+    phone.tap('label:has(#pain-elbows)')
+    phone.type('#pain-words', 'left, <b>sharp</b> at the bottom')
+    check('doctor or physiotherapist' in phone.text(), 'pain brings no warning')
+    check('Held back' in phone.text('[id="set-1.2"]')
+          and 'Done as planned' not in phone.text('[id="set-1.2"]'), 'pain holds nothing back')
+    phone.picture('2-check-in')
+
     phone.tap('#add-1')
+    check(phone.driver.execute_script('return document.getElementById("load").value') == '',
+          'a load is suggested in spite of pain')
+    phone.type('#load', '60')
     phone.tap('#load-more')
     phone.type('#reps', '0')
     phone.tap('#save')

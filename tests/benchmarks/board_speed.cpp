@@ -158,8 +158,8 @@ void resolvingAllLoads(benchmark::State &state)
         for (const core::Lifter &lifter : desk.session.lifters())
             benchmark::DoNotOptimize(core::resolveCards(byLifter[lifter.id],
                 {lifter, desk.session.variations(),
-                    [&](core::Lift lift) { return desk.estimates.of(lifter.id, lift); }, {},
-                    {}}));
+                    [&](core::Lift lift) { return desk.estimates.of(lifter.id, lift); },
+                    core::noCheckIns(), {}, {}}));
     state.counters["cards"] = double(cards.size());
 }
 BENCHMARK(resolvingAllLoads)->Unit(benchmark::kMillisecond);

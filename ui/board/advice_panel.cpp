@@ -1,7 +1,6 @@
 #include "ui/board/advice_panel.h"
 
 #include "core/domain/variation.h"
-#include "core/notation/set_line.h"
 #include "ui/board/week_plan.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/text.h"
@@ -22,7 +21,6 @@ namespace {
 
 constexpr int kMostReps = 12;
 constexpr double kNoRpe = 5.5; ///< the step below the least that can be asked for
-constexpr int kSets = 3;
 
 } // namespace
 
@@ -38,20 +36,6 @@ QString adviceText(
             text += QStringLiteral("\n%1 %2").arg(
                 term.points > 0.0 ? QStringLiteral("+") : QStringLiteral("\u2212"), term.words);
     return text;
-}
-
-QString adviceSetLine(
-    const core::Advice &advice, const core::Slot &slot, std::optional<double> mostRpe)
-{
-    core::SetLine line;
-    line.sets = kSets;
-    line.reps = slot.reps;
-    line.leadReps = advice.leadReps < slot.reps ? advice.leadReps : 0;
-    double rpe = slot.rpe.value_or(8.0);
-    if (mostRpe)
-        rpe = std::min(rpe, *mostRpe);
-    line.target = core::RpeTarget{rpe};
-    return core::setLineText(line);
 }
 
 AdvicePanel::AdvicePanel(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
@@ -146,7 +130,7 @@ void AdvicePanel::rank()
     const std::vector<core::Card> cards = m_roster.cards(
         lifter->id, day.addDays(-core::kWeekDays), m_plan.monday().addDays(core::kWeekDays - 1));
     m_ranking = core::rankVariations(slot,
-        {*lifter, m_roster.variations(), day, cards, m_history.sessions(), m_history.checkInOn(day),
+        {*lifter, m_roster.variations(), day, cards, m_history.sessions(), m_history.checkIns(),
             m_estimates.of(lifter->id, slot.lift)});
     m_cautions->setText(m_ranking.cautions.join(u'\n'));
     m_cautions->setVisible(!m_ranking.cautions.isEmpty());
@@ -162,7 +146,7 @@ void AdvicePanel::choose()
     if (row < 0 || row >= int(m_ranking.advice.size()))
         return;
     const core::Advice advice = m_ranking.advice[size_t(row)];
-    Q_EMIT chosen(advice.variation, adviceSetLine(advice, slotAsked(), m_ranking.mostRpe));
+    Q_EMIT chosen(advice.variation, core::adviceSetLine(advice, slotAsked(), m_ranking));
 }
 
 } // namespace ui

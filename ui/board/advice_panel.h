@@ -61,8 +61,4 @@ private:
 [[nodiscard]] QString adviceText(
     int rank, const core::Advice &advice, const std::vector<core::Variation> &catalogue);
 
-/// Three sets as asked for: "3x3 @8", with lead reps "3x1+2 @8".
-[[nodiscard]] QString adviceSetLine(
-    const core::Advice &advice, const core::Slot &slot, std::optional<double> mostRpe);
-
 } // namespace ui

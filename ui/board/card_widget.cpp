@@ -95,7 +95,7 @@ void CardWidget::paintEvent(QPaintEvent *)
         painter.setFont(cardFont(text.role, font()));
         switch (text.role) {
         case CardText::Role::caution:
-            painter.setPen(look.cautionText);
+            painter.setPen(m_card.isWithheld ? look.dangerText : look.cautionText);
             break;
         case CardText::Role::effort:
         case CardText::Role::given:

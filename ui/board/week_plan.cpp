@@ -59,7 +59,9 @@ DayCards WeekPlan::newCards(core::VariationId variation) const
     for (int day = 0; day < core::kWeekDays; ++day) {
         core::Card &card = cards[size_t(day)];
         card.variation = variation;
-        card.setLine = core::suggestedSetLine(*chosen, earlier, monday().addDays(day));
+        const QDate on = monday().addDays(day);
+        card.setLine =
+            core::suggestedSetLine(*chosen, earlier, on, core::limitsOn(*lifter(), on, m_history.checkIns()));
     }
     return cards;
 }
@@ -219,8 +221,11 @@ QString WeekPlan::wordsOf(const Landing &landing, BoardPlace place)
     const auto landed = std::find_if(day.begin(), day.end(),
         [&landing](const core::ResolvedCard &c) { return c.card.id == landing.card; });
     QStringList lines;
-    for (const LineView &line : cardView(*landed, sources()).lines)
+    const CardView view = cardView(*landed, sources());
+    for (const LineView &line : view.lines)
         lines << (line.load.isEmpty() ? line.sets : tr("%1: %2").arg(line.sets, line.load));
+    if (view.isWithheld)
+        lines << view.caution;
     return lines.join(u'\n');
 }
 
@@ -252,7 +257,9 @@ void WeekPlan::follow(const core::RosterChange &change)
             m_cards, change.rows<core::Card>(), [this, shown, sunday](const core::Card &card) {
                 return card.lifter == shown && card.day >= monday() && card.day <= sunday;
             });
-    if (change.has<core::Variation>() || (isWithin && change.has<core::GivenDay>(shown)))
+    const bool isElse = change.has<core::Variation>() || change.has<core::CheckIn>(shown)
+        || (isWithin && change.has<core::GivenDay>(shown));
+    if (isElse)
         resolveAgain();
     else if (hasCards)
         rebuild();
@@ -270,7 +277,7 @@ core::PlanSources WeekPlan::sources() const
 {
     return {*lifter(), m_roster.variations(),
         [this, id = lifter()->id](core::Lift lift) { return m_estimates.of(id, lift); },
-        m_history.given(), QDate::currentDate()};
+        m_history.checkIns(), m_history.given(), QDate::currentDate()};
 }
 
 void WeekPlan::give(core::GivenBy by)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/card.h"
+#include "core/domain/check_in.h"
 #include "core/domain/roster_change.h"
 #include "ui/board/week_cards.h"
 #include "ui/board/week_view.h"

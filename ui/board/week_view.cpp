@@ -2,6 +2,7 @@
 
 #include "core/loads/estimate_words.h"
 #include "core/loads/given_words.h"
+#include "core/loads/limited_lines.h"
 #include "ui/look/text.h"
 
 #include <algorithm>
@@ -104,7 +105,11 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     view.setLine = card.card.setLine;
     view.note = card.card.note;
     view.given = givenText(card, unit);
-    view.caution = shortCaution(card, variation ? sources.estimateOf(variation->lift) : nullptr);
+    const QStringList withheld = core::withheldWords(card, unit);
+    view.isWithheld = !withheld.isEmpty();
+    view.caution = view.isWithheld
+        ? Text::tr("Held back. %1").arg(withheld.join(u' '))
+        : shortCaution(card, variation ? sources.estimateOf(variation->lift) : nullptr);
     QStringList toolTip{view.name};
     QStringList spoken{view.name};
     for (const core::ResolvedLine &line : card.lines) {

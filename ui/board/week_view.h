@@ -30,9 +30,10 @@ struct CardView
     std::vector<LineView> lines;
     QString given; ///< that the loads are a fact, and what the estimate would ask now; short
     QString note;
-    QString caution; ///< what stands in the way of a load, or speaks against it; short
-    QString toolTip; ///< target with interval, plates per side, cautions in full
-    QString spoken;  ///< the whole card for a screen reader
+    QString caution;         ///< what stands in the way of a load, or speaks against it; short
+    bool isWithheld = false; ///< pain, or no maximal work, speaks against it; the caution says so
+    QString toolTip;         ///< target with interval, plates per side, cautions in full
+    QString spoken;          ///< the whole card for a screen reader
 
     friend bool operator==(const CardView &, const CardView &) = default;
 };

@@ -145,6 +145,8 @@ void CatalogueDialog::take(core::Variation variation)
         variation.code = core::codeFromName(variation.name, taken);
     }
     const bool moved = variation.lift != kept->lift;
+    if (moved && variation.work == core::usualWork(kept->lift))
+        variation.work = core::usualWork(variation.lift);
     *kept = variation;
     m_form->setVariation(variation, added);
     if (moved) {
@@ -163,6 +165,7 @@ void CatalogueDialog::addVariation()
     fresh.id = m_roster.newId<core::Variation>();
     fresh.lift = near ? near->lift : core::Lift::bench;
     fresh.name = tr("New variation");
+    fresh.work = core::usualWork(fresh.lift);
     fresh.ratio = 0.95;
     fresh.ratioSource = tr("common practice, no source");
     QStringList taken;

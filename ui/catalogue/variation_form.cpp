@@ -4,7 +4,6 @@
 #include "ui/look/form_parts.h"
 #include "ui/look/touch_mark.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QFormLayout>
@@ -71,8 +70,8 @@ VariationForm::VariationForm(QWidget *parent)
         connect(box, &QSpinBox::valueChanged, this, &VariationForm::read);
     for (QDoubleSpinBox *box : {m_ratio, m_spread, m_repCost})
         connect(box, &QDoubleSpinBox::valueChanged, this, &VariationForm::read);
-    for (QCheckBox *box : m_spares)
-        connect(box, &QCheckBox::toggled, this, &VariationForm::read);
+    for (QComboBox *box : m_work)
+        connect(box, &QComboBox::currentIndexChanged, this, &VariationForm::read);
     for (QPlainTextEdit *edit : {m_whenToUse, m_cautions})
         connect(edit, &QPlainTextEdit::textChanged, this, &VariationForm::read);
 }
@@ -155,16 +154,26 @@ void VariationForm::buildLoad(QFormLayout *form)
 
 void VariationForm::buildUse(QFormLayout *form)
 {
-    auto *row = new QHBoxLayout;
+    auto *grid = new QGridLayout;
+    grid->setContentsMargins(0, 0, 0, 0);
+    constexpr int kAreasARow = 3;
     for (const core::BodyArea area : core::kBodyAreas) {
-        m_spares.push_back(new QCheckBox(core::words(area)));
-        row->addWidget(m_spares.back());
+        auto *box = new QComboBox;
+        box->setObjectName(QStringLiteral("work_") + core::fileWord(area));
+        box->setAccessibleName(tr("How much it works the %1").arg(core::words(area)));
+        for (const core::Work work : {core::Work::none, core::Work::some, core::Work::much})
+            box->addItem(core::words(work), int(work));
+        const int at = int(m_work.size());
+        grid->addWidget(new QLabel(core::words(area)), at / kAreasARow, 2 * (at % kAreasARow));
+        grid->addWidget(box, at / kAreasARow, 2 * (at % kAreasARow) + 1);
+        m_work.push_back(box);
     }
-    row->addStretch();
-    addRow(form, tr("Spares"), m_spares.front(),
-        withNotes(boxed(row),
+    grid->setColumnStretch(2 * kAreasARow, 1);
+    addRow(form, tr("Wor&ks"), m_work.front(),
+        withNotes(boxed(grid),
             {explain(
-                tr("What it works less than its lift does: offered on days when that is sore."))}));
+                tr("Where it hurts, nothing that works the area, some or much, is suggested. "
+                   "What works a sore area less is offered in place of what works it more."))}));
     m_whenToUse = fewLines();
     m_cautions = fewLines();
     addRow(form, tr("&When to use"), m_whenToUse, m_whenToUse);
@@ -202,9 +211,8 @@ void VariationForm::setVariation(const core::Variation &variation, bool isNew)
     setLine(m_source, variation.ratioSource);
     m_repCost->setValue(variation.repCost);
     choose(m_fatigue, int(variation.fatigue));
-    for (size_t i = 0; i < m_spares.size(); ++i)
-        m_spares[i]->setChecked(
-            std::count(variation.spares.begin(), variation.spares.end(), core::kBodyAreas[i]) > 0);
+    for (size_t i = 0; i < m_work.size(); ++i)
+        choose(m_work[i], int(variation.work[core::kBodyAreas[i]]));
     if (m_whenToUse->toPlainText() != variation.whenToUse)
         m_whenToUse->setPlainText(variation.whenToUse);
     if (m_cautions->toPlainText() != variation.cautions)
@@ -262,10 +270,8 @@ void VariationForm::read()
     v.ratioSource = m_source->text();
     take(v.repCost, m_repCost);
     v.fatigue = static_cast<core::Fatigue>(m_fatigue->currentData().toInt());
-    v.spares.clear();
-    for (size_t i = 0; i < m_spares.size(); ++i)
-        if (m_spares[i]->isChecked())
-            v.spares.push_back(core::kBodyAreas[i]);
+    for (size_t i = 0; i < m_work.size(); ++i)
+        v.work[core::kBodyAreas[i]] = core::Work(m_work[i]->currentData().toInt());
     v.whenToUse = m_whenToUse->toPlainText();
     v.cautions = m_cautions->toPlainText();
     showOpenFields();

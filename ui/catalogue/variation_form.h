@@ -4,7 +4,6 @@
 
 #include <QScrollArea>
 
-class QCheckBox;
 class QComboBox;
 class QDoubleSpinBox;
 class QFormLayout;
@@ -60,7 +59,7 @@ private:
     QLineEdit *m_source = nullptr;
     QDoubleSpinBox *m_repCost = nullptr;
     QComboBox *m_fatigue = nullptr;
-    std::vector<QCheckBox *> m_spares; ///< one a body area, in their order
+    std::vector<QComboBox *> m_work; ///< one a body area, in their order
     QPlainTextEdit *m_whenToUse = nullptr;
     QPlainTextEdit *m_cautions = nullptr;
     FieldNote *m_competition = nullptr;

@@ -121,6 +121,8 @@ LifterDraft draftOf(const core::Lifter &lifter)
     draft.sex = lifter.sex;
     if (lifter.birthYear)
         draft.birthYear = QString::number(*lifter.birthYear);
+    draft.isAdult = lifter.isAdult;
+    draft.trainingSince = lifter.trainingSince;
     if (lifter.bodyweightKg)
         draft.bodyweight = weightText(*lifter.bodyweightKg, lifter.unit);
     draft.unit = lifter.unit;
@@ -140,6 +142,8 @@ LifterReading read(
     core::Lifter &lifter = reading.lifter;
     QMap<LifterField, QString> &problems = reading.problems;
     lifter.sex = draft.sex;
+    lifter.isAdult = draft.isAdult;
+    lifter.trainingSince = draft.trainingSince;
     lifter.unit = draft.unit;
     lifter.touchStyle = draft.touchStyle;
     lifter.gripNote = draft.gripNote.trimmed();
@@ -222,13 +226,17 @@ core::Lifter inUnit(core::Lifter lifter, core::Unit unit)
     return lifter;
 }
 
-QString minorCaution(const core::Lifter &lifter, QDate today)
+QString ageCaution(const core::Lifter &lifter, QDate today)
 {
-    if (!core::mayBeMinor(lifter, today))
-        return {};
-    return Text::tr(
-        "Under 18, or only just of age: no maximal singles or attempts without "
-        "qualified supervision. Local rules and the federation's rule book come first.");
+    if (core::isAgeUnknown(lifter))
+        return Text::tr("Counts as an adult until the year is known.");
+    if (core::mayBeMinor(lifter, today))
+        return Text::tr("Under 18, or only just of age: no maximal work is suggested, and none "
+                        "without qualified supervision. Local rules and the federation's rule book "
+                        "come first.");
+    if (core::isNovice(lifter, today))
+        return Text::tr("In training for less than a year: no maximal work is suggested.");
+    return {};
 }
 
 } // namespace ui

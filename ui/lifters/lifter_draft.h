@@ -32,6 +32,8 @@ struct LifterDraft
     QString name;
     core::Sex sex = core::Sex::unstated;
     QString birthYear;
+    bool isAdult = false;
+    std::optional<QDate> trainingSince;
     QString bodyweight;
     core::Unit unit = core::Unit::kilogram;
     core::TouchStyle touchStyle = core::TouchStyle::undecided;
@@ -65,7 +67,7 @@ struct LifterReading
 /// become the usual ones of the other: a gym has one or the other.
 [[nodiscard]] core::Lifter inUnit(core::Lifter lifter, core::Unit unit);
 
-/// A caution to show beside the birth year; empty for adults and where it is not known.
-[[nodiscard]] QString minorCaution(const core::Lifter &lifter, QDate today);
+/// A caution to show beside age and training; empty for adults who train for a year and more.
+[[nodiscard]] QString ageCaution(const core::Lifter &lifter, QDate today);
 
 } // namespace ui

@@ -60,6 +60,12 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
         tr("Lets the first estimate lean on lifters of the same sex. May stay open."));
     m_birthYear = named("birthYear", new QLineEdit);
     m_birthYear->setMaximumWidth(110);
+    m_isAdult = named("isAdult", new QCheckBox(tr("18 or older")));
+    m_isAdult->setToolTip(tr("Where the birth year is not known."));
+    m_knowsTraining = named("knowsTraining", new QCheckBox(tr("T&rains since")));
+    m_trainingSince = named("trainingSince", new QDateEdit);
+    m_trainingSince->setCalendarPopup(true);
+    m_trainingSince->setMaximumDate(QDate::currentDate());
     m_bodyweight = named("bodyweight", new QLineEdit);
     m_bodyweight->setMaximumWidth(110);
     m_bodyweightUnit = new QLabel;
@@ -85,7 +91,7 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
 
     m_nameProblem = named("nameProblem", new FieldNote(FieldNote::Kind::problem));
     m_birthYearProblem = new FieldNote(FieldNote::Kind::problem);
-    m_minorCaution = named("minorCaution", new FieldNote(FieldNote::Kind::caution));
+    m_ageCaution = named("ageCaution", new FieldNote(FieldNote::Kind::caution));
     m_bodyweightProblem = named("bodyweightProblem", new FieldNote(FieldNote::Kind::problem));
     FieldNote *touchHelp =
         explain(tr("Soft: the bar barely touches the chest. Sinking: it settles into the chest."));
@@ -97,7 +103,8 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
     addRow(form, tr("&Name"), m_name, withNotes(m_name, {m_nameProblem}));
     addRow(form, tr("Se&x"), m_sex, inRow({m_sex}));
     addRow(form, tr("Birth &year"), m_birthYear,
-        withNotes(m_birthYear, {m_birthYearProblem, m_minorCaution}));
+        withNotes(inRow({m_birthYear, m_isAdult}), {m_birthYearProblem, m_ageCaution}));
+    form->addRow(QString(), inRow({m_knowsTraining, m_trainingSince}));
     addRow(form, tr("Body&weight"), m_bodyweight,
         withNotes(inRow({m_bodyweight, m_bodyweightUnit}), {m_bodyweightProblem}));
     addRow(form, tr("Un&it"), m_unitChoice, inRow({m_unitChoice}));
@@ -112,6 +119,10 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
     connect(m_bodyweight, &QLineEdit::textEdited, this, &LifterEditor::check);
     connect(m_unitChoice, &QComboBox::activated, this, &LifterEditor::changeUnit);
     connect(m_hasMeet, &QCheckBox::toggled, m_meetDate, &QWidget::setEnabled);
+    connect(m_knowsTraining, &QCheckBox::toggled, m_trainingSince, &QWidget::setEnabled);
+    for (QCheckBox *box : {m_isAdult, m_knowsTraining})
+        connect(box, &QCheckBox::toggled, this, &LifterEditor::check);
+    connect(m_trainingSince, &QDateEdit::dateChanged, this, &LifterEditor::check);
     return page;
 }
 
@@ -129,6 +140,10 @@ void LifterEditor::fill(const LifterDraft &draft)
     m_name->setText(draft.name);
     m_sex->setCurrentIndex(m_sex->findData(int(draft.sex)));
     m_birthYear->setText(draft.birthYear);
+    m_isAdult->setChecked(draft.isAdult);
+    m_knowsTraining->setChecked(draft.trainingSince.has_value());
+    m_trainingSince->setDate(draft.trainingSince.value_or(QDate::currentDate()));
+    m_trainingSince->setEnabled(draft.trainingSince.has_value());
     m_bodyweight->setText(draft.bodyweight);
     m_bodyweightUnit->setText(core::symbol(draft.unit));
     m_unitChoice->setCurrentIndex(m_unitChoice->findData(int(draft.unit)));
@@ -150,6 +165,9 @@ LifterDraft LifterEditor::draft() const
     draft.name = m_name->text();
     draft.sex = chosen<core::Sex>(m_sex);
     draft.birthYear = m_birthYear->text();
+    draft.isAdult = m_isAdult->isChecked();
+    if (m_knowsTraining->isChecked())
+        draft.trainingSince = m_trainingSince->date();
     draft.bodyweight = m_bodyweight->text();
     draft.unit = m_unit;
     draft.touchStyle = chosen<core::TouchStyle>(m_touchStyle);
@@ -169,7 +187,8 @@ void LifterEditor::check()
     m_nameProblem->say(wrong.value(LifterField::name));
     m_birthYearProblem->say(wrong.value(LifterField::birthYear));
     m_bodyweightProblem->say(wrong.value(LifterField::bodyweight));
-    m_minorCaution->say(minorCaution(m_reading.lifter, QDate::currentDate()));
+    m_isAdult->setEnabled(m_birthYear->text().trimmed().isEmpty());
+    m_ageCaution->say(ageCaution(m_reading.lifter, QDate::currentDate()));
     m_gear->setProblems(wrong.value(LifterField::bar), wrong.value(LifterField::collars),
         wrong.value(LifterField::plates));
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(wrong.isEmpty());

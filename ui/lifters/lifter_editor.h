@@ -50,6 +50,9 @@ private:
     QLineEdit *m_name = nullptr;
     QComboBox *m_sex = nullptr;
     QLineEdit *m_birthYear = nullptr;
+    QCheckBox *m_isAdult = nullptr;
+    QCheckBox *m_knowsTraining = nullptr;
+    QDateEdit *m_trainingSince = nullptr;
     QLineEdit *m_bodyweight = nullptr;
     QComboBox *m_unitChoice = nullptr;
     QComboBox *m_touchStyle = nullptr;
@@ -63,7 +66,7 @@ private:
     QLabel *m_bodyweightUnit = nullptr;
     FieldNote *m_nameProblem = nullptr;
     FieldNote *m_birthYearProblem = nullptr;
-    FieldNote *m_minorCaution = nullptr;
+    FieldNote *m_ageCaution = nullptr;
     FieldNote *m_bodyweightProblem = nullptr;
     QDialogButtonBox *m_buttons = nullptr;
 };

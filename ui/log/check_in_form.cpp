@@ -5,7 +5,6 @@
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLineEdit>
@@ -16,6 +15,8 @@
 namespace ui {
 
 namespace {
+
+enum Pain { notAsked, none, pain };
 
 QString capital(QString words)
 {
@@ -31,7 +32,7 @@ CheckInForm::CheckInForm(QWidget *parent)
     , m_stress(named("stress", new ScaleField(tr("Stress"), core::stressSteps())))
     , m_motivation(
           named("motivation", new ScaleField(tr("Wish to train"), core::motivationSteps())))
-    , m_pain(named("pain", new QCheckBox(tr("&Pain, not soreness"))))
+    , m_pain(named("pain", new QComboBox))
     , m_area(named("painArea", new QComboBox))
     , m_painWords(named("painWords", new QLineEdit))
     , m_note(named("checkInNote", new QLineEdit))
@@ -54,6 +55,14 @@ CheckInForm::CheckInForm(QWidget *parent)
         m_soreness.emplace(area, field);
         connect(field, &ScaleField::answered, this, &CheckInForm::give);
     }
+    m_pain->addItem(tr("not asked"));
+    m_pain->addItem(tr("no"));
+    m_pain->addItem(tr("yes"));
+    m_pain->setToolTip(
+        tr("A pain stands, and holds back what works it, until this is answered with "
+           "no."));
+    auto *painRow = new QFormLayout;
+    addRow(painRow, tr("&Pain, not soreness"), m_pain, inRow({m_pain}));
     m_area->addItem(tr("Where?"));
     for (const core::BodyArea area : core::kBodyAreas)
         m_area->addItem(capital(core::words(area)), int(area));
@@ -71,14 +80,14 @@ CheckInForm::CheckInForm(QWidget *parent)
     // Only the rows of answers are a form: a form cuts off words that wrap.
     fill(this,
         columnLayout(
-            {form, m_pain, m_area, m_painWords, m_problem, m_stop, m_note, m_readiness, source},
+            {form, painRow, m_area, m_painWords, m_problem, m_stop, m_note, m_readiness, source},
             space::tight));
 
     for (ScaleField *field : {m_sleep, m_stress, m_motivation})
         connect(field, &ScaleField::answered, this, &CheckInForm::give);
-    connect(m_pain, &QCheckBox::toggled, this, [this](bool hurts) {
+    connect(m_pain, &QComboBox::currentIndexChanged, this, [this] {
         showPain();
-        if (hurts)
+        if (hurts())
             m_area->setFocus();
         give();
     });
@@ -102,7 +111,7 @@ void CheckInForm::setCheckIn(const core::CheckIn &checkIn)
     }
     const QSignalBlocker quietPain(m_pain);
     const QSignalBlocker quietArea(m_area);
-    m_pain->setChecked(checkIn.pain.has_value());
+    m_pain->setCurrentIndex(checkIn.pain ? pain : checkIn.isPainFree ? none : notAsked);
     m_area->setCurrentIndex(!checkIn.pain ? 0
             : checkIn.pain->area          ? m_area->findData(int(*checkIn.pain->area))
                                           : m_area->count() - 1);
@@ -131,7 +140,8 @@ core::CheckIn CheckInForm::typed() const
     for (const auto &[area, field] : m_soreness)
         if (field->answer())
             checkIn.soreness[area] = *field->answer();
-    if (m_pain->isChecked()) {
+    checkIn.isPainFree = m_pain->currentIndex() == none;
+    if (hurts()) {
         checkIn.pain = core::PainFlag{{}, m_painWords->text().trimmed()};
         if (const QVariant area = m_area->currentData(); area.isValid())
             checkIn.pain->area = core::BodyArea(area.toInt());
@@ -147,8 +157,10 @@ void CheckInForm::give()
         return;
     core::CheckIn now = typed();
     // A pain that is not told yet does not hold up the other answers.
-    if (!core::problems(now).isEmpty())
+    if (!core::problems(now).isEmpty()) {
         now.pain = m_shown.pain;
+        now.isPainFree = m_shown.isPainFree;
+    }
     if (now == m_shown)
         return;
     m_shown = now;
@@ -165,12 +177,17 @@ void CheckInForm::giveUntold()
     give();
 }
 
+bool CheckInForm::hurts() const
+{
+    return m_pain->currentIndex() == pain;
+}
+
 void CheckInForm::showPain()
 {
     const core::CheckIn now = typed();
-    m_area->setVisible(m_pain->isChecked());
-    m_painWords->setVisible(m_pain->isChecked());
-    m_stop->say(m_pain->isChecked()
+    m_area->setVisible(hurts());
+    m_painWords->setVisible(hurts());
+    m_stop->say(hurts()
             ? tr("Stop what hurts. Sharp pain, numbness, or pain that stays is for a physician or "
                  "physiotherapist; no load and no maximal attempt is suggested through it.")
             : QString());

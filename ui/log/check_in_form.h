@@ -5,7 +5,6 @@
 #include <QWidget>
 #include <map>
 
-class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
@@ -41,13 +40,14 @@ private:
     [[nodiscard]] core::CheckIn typed() const;
     void give();
     void showPain();
+    [[nodiscard]] bool hurts() const;
 
     core::CheckIn m_shown; ///< as set or given last; without its id, which is the roster's
     ScaleField *m_sleep;
     ScaleField *m_stress;
     ScaleField *m_motivation;
     std::map<core::BodyArea, ScaleField *> m_soreness;
-    QCheckBox *m_pain;
+    QComboBox *m_pain; ///< not asked, no, yes
     QComboBox *m_area;
     QLineEdit *m_painWords;
     QLineEdit *m_note;

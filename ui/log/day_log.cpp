@@ -83,6 +83,11 @@ QString DayLog::withheld(const core::SetEntry &set) const
     return lifter() ? core::whyWithheld(inputs(), m_plan, set) : QString();
 }
 
+double DayLog::easedKg(core::VariationId variation, double loadKg) const
+{
+    return lifter() ? core::easedKg(inputs(), variation, loadKg) : loadKg;
+}
+
 bool DayLog::add(const core::SetEntry &set, size_t place)
 {
     if (!lifter())
@@ -136,9 +141,9 @@ void DayLog::say(const core::CheckIn &checkIn)
 
 void DayLog::setShiftsLoads(bool shifts)
 {
-    if (shifts == m_shiftsLoads)
+    if (shifts == m_plan.shiftsLoads)
         return;
-    m_shiftsLoads = shifts;
+    m_shiftLoads = shifts;
     replan();
 }
 
@@ -169,7 +174,7 @@ void DayLog::reload()
 {
     if (m_read != key()) {
         m_read = key();
-        m_shiftsLoads = true; // the choice was about another
+        m_shiftLoads.reset(); // the choice was about another
     }
     m_cards.clear();
     m_done.clear();
@@ -210,9 +215,9 @@ void DayLog::tellCheckIn()
 core::DayInputs DayLog::inputs() const
 {
     const core::Lifter &who = *lifter();
-    return {who, catalogue(), m_cards, m_history.given(), QDate::currentDate(), m_done, checkIn(),
-        [this, id = who.id](core::Lift lift) { return m_estimates.of(id, lift); },
-        m_insights.readiness(who.id), m_shiftsLoads};
+    return {who, m_day, catalogue(), m_cards, m_history.given(), QDate::currentDate(), m_done,
+        m_history.checkIns(), [this, id = who.id](core::Lift lift) { return m_estimates.of(id, lift); },
+        m_insights.readiness(who.id), m_shiftLoads};
 }
 
 std::pair<core::LifterId, QDate> DayLog::key() const

@@ -49,6 +49,9 @@ public:
     /// Why nothing is suggested for such an extra set today; empty when something may be.
     [[nodiscard]] QString withheld(const core::SetEntry &set) const;
 
+    /// The load of an extra set, brought down by the day's misses.
+    [[nodiscard]] double easedKg(core::VariationId variation, double loadKg) const;
+
     /// Each returns false when it could not be written; the roster has said why.
     bool add(const core::SetEntry &set, size_t place);
     bool change(const core::SetEntry &set, size_t place);
@@ -58,7 +61,7 @@ public:
     [[nodiscard]] core::CheckIn checkIn() const;
     void say(const core::CheckIn &checkIn);
     [[nodiscard]] const core::ReadinessAdvice &advice() const { return m_plan.advice; }
-    [[nodiscard]] bool shiftsLoads() const { return m_shiftsLoads; }
+    [[nodiscard]] bool shiftsLoads() const { return m_plan.shiftsLoads; }
     void setShiftsLoads(bool shifts);
     /// Swaps the card on the plan.
     void takeSwap(const core::SoreSwap &swap);
@@ -97,8 +100,8 @@ private:
     std::vector<core::Card> m_cards;         ///< of the day
     std::vector<core::SetEntry> m_done;
     core::DayPlan m_plan;
-    core::CheckIn m_told; ///< said here, or told by checkInChanged(); without its id
-    bool m_shiftsLoads = true;
+    core::CheckIn m_told;             ///< said here, or told by checkInChanged(); without its id
+    std::optional<bool> m_shiftLoads; ///< as the coach has said of this day
 };
 
 } // namespace ui

@@ -101,6 +101,7 @@ std::optional<core::DaySet> LogDesk::plannedSet() const
 core::SetEntry LogDesk::extraStart() const
 {
     core::SetEntry entry = extraSet();
+    entry.loadKg = m_log.easedKg(entry.variation, entry.loadKg);
     if (!m_log.withheld(entry).isEmpty()) {
         entry.loadKg = 0.0;
         entry.repsDone = 0;

@@ -59,7 +59,8 @@ std::vector<LogLine> logLines(const std::vector<core::SessionRow> &rows,
                                           : LineState::withheld;
             line.said = isPast                      ? Text::tr("left out")
                 : line.state == LineState::withheld ? Text::tr("held back")
-                                                    : Text::tr("to do");
+                : set->eased.isEmpty()              ? Text::tr("to do")
+                                                    : Text::tr("to do, %1").arg(set->eased);
             lines.push_back(std::move(line));
             continue;
         }

@@ -2,6 +2,7 @@
 
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
+#include "core/loads/limited_lines.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/planning/rule_editor.h"
@@ -31,7 +32,9 @@ QString loadsText(const core::ResolvedCard &card, core::Unit unit)
     QStringList loads;
     for (const core::ResolvedLine &line : card.lines)
         loads << (line.load ? core::formatLoad(line.load->loadKg, unit) : QStringLiteral("\u2013"));
-    return loads.join(QStringLiteral(" / "));
+    QStringList said{loads.join(QStringLiteral(" / "))};
+    said << core::withheldWords(card, unit);
+    return said.join(QStringLiteral("; "));
 }
 
 } // namespace
@@ -90,7 +93,7 @@ core::Edit CarryForwardDialog::edit() const
 void CarryForwardDialog::preview()
 {
     core::Progression progression =
-        core::progress(m_week, m_rule->rule(), m_weeks->value(), m_newId);
+        core::progress(m_week, m_rule->rule(), m_weeks->value(), m_source.lifter(), m_newId);
     m_rows = std::move(progression.rows);
     m_remarks->say(m_week.empty() ? tr("The week holds no card to carry forward.")
                                   : progression.remarks.join(u'\n'));

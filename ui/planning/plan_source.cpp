@@ -39,7 +39,7 @@ std::vector<core::ResolvedCard> PlanSource::resolved(std::vector<core::Card> car
     return core::resolveCards(std::move(cards),
         {m_lifter, m_roster.variations(),
             [this](core::Lift lift) { return m_estimates.of(m_lifter.id, lift); },
-            m_history.given(), QDate::currentDate()});
+            m_history.checkIns(), m_history.given(), QDate::currentDate()});
 }
 
 core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) const

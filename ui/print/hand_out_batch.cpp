@@ -64,7 +64,7 @@ private:
             [&](core::Lift lift) {
                 return m_batch.estimateOf ? m_batch.estimateOf(lifter.id, lift) : nullptr;
             },
-            m_batch.given, m_batch.today};
+            m_batch.checkIns, m_batch.given, m_batch.today};
         std::vector<core::GivenDay> kept; // what is not worked out once more
         if (m_batch.anew) {
             std::copy_if(m_batch.given.begin(), m_batch.given.end(), std::back_inserter(kept),
@@ -136,6 +136,7 @@ private:
 void HandOutBatch::takeFrom(const core::RosterReader &roster, std::span<const core::LifterId> who)
 {
     variations = roster.variations();
+    checkIns = roster.checkInsFor(monday, monday.addDays(core::kWeekDays - 1));
     for (core::Lifter &lifter : roster.lifters()) {
         if (std::find(who.begin(), who.end(), lifter.id) == who.end())
             continue;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/card.h"
+#include "core/domain/check_in.h"
 #include "core/domain/watch.h"
 #include "core/loads/given_loads.h"
 #include "ui/print/paper.h"
@@ -33,8 +34,9 @@ struct HandOutBatch
 {
     std::vector<core::Lifter> lifters;
     std::vector<core::Variation> variations;
-    std::vector<core::Card> cards; ///< of the lifters and the week; others do no harm
-    std::vector<core::GivenDay> given; ///< the same
+    std::vector<core::Card> cards;       ///< of the lifters and the week; others do no harm
+    std::vector<core::GivenDay> given;   ///< the same
+    std::vector<core::CheckIn> checkIns; ///< as far as they bear on the week: what hurts is marked
     /// Null where there is none.
     std::function<const core::LiftEstimate *(core::LifterId, core::Lift)> estimateOf;
     QDate monday;
@@ -47,7 +49,8 @@ struct HandOutBatch
     bool anew = false; ///< days ahead that were given already are worked out once more
     QDateTime now;
 
-    /// Takes these lifters, the catalogue, the week's cards and what was given for it. Throws
+    /// Takes these lifters, their check-ins, the catalogue, the week's cards and what was given
+    /// for it. Throws
     /// StorageError.
     void takeFrom(const core::RosterReader &roster, std::span<const core::LifterId> who);
 };

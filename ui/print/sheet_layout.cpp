@@ -233,6 +233,8 @@ private:
         QStringList how{card.setLine, card.tempo};
         how.removeAll(QString());
         add(how.join(Text::tr("; ")), SheetType::body);
+        for (const QString &held : card.withheld)
+            add(Text::tr("Held back: %1").arg(held), SheetType::body);
         add(card.purpose, SheetType::small);
         if (!card.note.isEmpty())
             add(Text::tr("Note: %1").arg(card.note), SheetType::body);

@@ -191,6 +191,11 @@ std::vector<core::CheckIn> OpenRoster::checkIns()
     return reading([&] { return m_store->checkIns(); });
 }
 
+std::vector<core::CheckIn> OpenRoster::checkInsFor(QDate from, QDate to)
+{
+    return reading([&] { return m_store->checkInsFor(from, to); });
+}
+
 std::vector<core::Block> OpenRoster::blocks(core::LifterId lifter)
 {
     return reading([&] { return m_store->blocks(lifter); });

@@ -62,6 +62,7 @@ public:
     [[nodiscard]] std::vector<core::Card> cards(QDate from, QDate to);
     [[nodiscard]] std::vector<core::CheckIn> checkIns(core::LifterId lifter);
     [[nodiscard]] std::vector<core::CheckIn> checkIns();
+    [[nodiscard]] std::vector<core::CheckIn> checkInsFor(QDate from, QDate to);
     [[nodiscard]] std::vector<core::Block> blocks(core::LifterId lifter);
     [[nodiscard]] std::vector<core::Block> blocks();
     [[nodiscard]] std::vector<core::Waiver> waivers(core::LifterId lifter);

@@ -3,6 +3,7 @@
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
 #include "core/loads/given_words.h"
+#include "core/loads/limited_lines.h"
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
@@ -28,6 +29,8 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
         lines << card.card.setLine.simplified();
     if (const QString badge = core::givenBadge(card); !badge.isEmpty())
         lines.last() += QStringLiteral(" (%1)").arg(badge);
+    if (const QStringList held = core::withheldWords(card, unit); !held.isEmpty())
+        lines << RosterWeekModel::tr("held back: %1").arg(held.join(u' '));
     return (variation ? variation->name : QStringLiteral("?")) + u' '
         + lines.join(QStringLiteral(" / "));
 }
@@ -54,7 +57,8 @@ void RosterWeekModel::follow(const core::RosterChange &change)
         reload();
     else if (change.has<core::Variation>()
         || (change.has<core::Card, core::GivenDay>()
-            && change.isWithin(monday, monday.addDays(core::kWeekDays - 1))))
+            && change.isWithin(monday, monday.addDays(core::kWeekDays - 1)))
+        || change.has<core::CheckIn>()) // an old pain, or its answer, may bear on the week
         rebuild();
 }
 
@@ -86,6 +90,7 @@ void RosterWeekModel::rebuild()
         row.given.clear();
         row.days.clear();
     }
+    m_checkIns = m_roster.checkInsFor(monday, monday.addDays(core::kWeekDays - 1));
     const auto rowOf = [this](core::LifterId lifter) {
         return std::find_if(m_rows.begin(), m_rows.end(),
             [lifter](const Row &row) { return row.lifter == lifter; });
@@ -108,8 +113,8 @@ void RosterWeekModel::wordRow(Row &row) const
     if (!lifter)
         return;
     const core::PlanSources sources{*lifter, m_roster.variations(),
-        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }, row.given,
-        QDate::currentDate()};
+        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }, m_checkIns,
+        row.given, QDate::currentDate()};
     for (const core::ResolvedCard &card : core::resolveCards(row.cards, sources)) {
         QString &day = row.days[size_t(m_selection.monday().daysTo(card.card.day))];
         if (!day.isEmpty())

@@ -63,7 +63,8 @@ private:
     OpenRoster &m_roster;
     Estimates &m_estimates;
     Selection &m_selection;
-    mutable std::vector<Row> m_rows; ///< the words of a row are filled in by data()
+    std::vector<core::CheckIn> m_checkIns; ///< of all lifters, as far as they bear on the week
+    mutable std::vector<Row> m_rows;       ///< the words of a row are filled in by data()
 };
 
 } // namespace ui

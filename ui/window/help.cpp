@@ -64,10 +64,10 @@ QString safetyNote()
         "<p>Benchwright gives a coach arithmetic, not medical advice. Its estimates and loads are "
         "suggestions with a margin of error; the coach who sees the lifter decides.</p>"
         "<p>Local rules, the federation's rule book and licensed practice come first.</p>"
-        "<p>Use a spotter or safeties for every heavy bench press, and leave the collars off when "
-        "lifting alone without safeties. Stop at sharp or unusual pain, take the load down, and "
-        "refer the lifter to a licensed professional. No maximal singles for minors and novices "
-        "without qualified supervision.</p>");
+        "<p>Use a spotter or safeties for every heavy bench press, keep the thumbs around the bar, "
+        "and leave the collars off when lifting alone without safeties. At sharp or unusual pain, "
+        "stop, and refer the lifter to a licensed professional. No maximal work for minors and "
+        "novices without qualified supervision.</p>");
 }
 
 QString aboutHtml()

@@ -50,6 +50,7 @@ struct Desk
     CheckIn &feels(int day)
     {
         CheckIn checkIn;
+        checkIn.lifter = lifter.id;
         checkIn.day = kMonday.addDays(day);
         checkIns.push_back(checkIn);
         return checkIns.back();
@@ -59,7 +60,8 @@ struct Desk
     {
         const auto estimateOf = [this](
                                     Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
-        const auto resolved = resolveCards(cards, {lifter, builtInCatalogue(), estimateOf, {}, {}});
+        const auto resolved =
+            resolveCards(cards, {lifter, builtInCatalogue(), estimateOf, checkIns, {}, {}});
         return core::checkPlan(
             {lifter, builtInCatalogue(), sessions, resolved, estimateOf, checkIns, waivers});
     }
@@ -259,19 +261,73 @@ TEST(PlanChecks, PainStopsWhateverWorksTheArea)
     EXPECT_EQ(findings.size(), 1u);
     EXPECT_EQ(findingOf(findings, CheckRule::pain).severity, Severity::stop);
     EXPECT_EQ(findingOf(findings, CheckRule::pain).key.card, CardId{1});
-    desk.feels(0).sleep = 4; // asked again, and no pain any more
+    desk.feels(0).sleep = 4; // nothing is said of pain
+    EXPECT_EQ(desk.check().size(), 1u);
+    desk.checkIns.back().isPainFree = true;
     EXPECT_THAT(desk.rules(), IsEmpty());
+}
+
+TEST(PlanChecks, PainStopsTheRepsAfterALeadToo)
+{
+    Desk desk;
+    desk.feels(0).pain = PainFlag{BodyArea::legs, {}};
+    desk.plan(0, "feet_up", u"3x1+2 @6"_qs); // competition reps follow
+    EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::stop);
+}
+
+TEST(PlanChecks, PainElsewhereStopsMaximalWorkAndLeavesTheRestToTheCoach)
+{
+    Desk desk;
+    desk.feels(0).pain = PainFlag{{}, u"neck"_qs};
+    desk.plan(0, "comp", u"3x3 @6"_qs);
+    EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::warning);
+    desk.cards[0].setLine = u"1xAMRAP 70%"_qs;
+    EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::stop);
 }
 
 TEST(PlanChecks, MinorsGetNoMaximalAttempts)
 {
-    for (const QString &line : {u"1x1 @9.5"_qs, u"1x1 95kg"_qs}) {
+    for (const QString &line : {u"1x1 @9.5"_qs, u"1x1 95kg"_qs, u"3x3 @10"_qs, u"1xAMRAP 60%"_qs,
+             u"1x1 0RIR"_qs, u"1x5+ 60%"_qs}) {
         Desk desk;
         desk.plan(0, "comp", line);
         EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::maximalAttempt)));
         desk.lifter.birthYear = 2009;
         EXPECT_EQ(findingOf(desk.check(), CheckRule::maximalAttempt).severity, Severity::stop);
     }
+}
+
+TEST(PlanChecks, WithoutAnEstimateMinorsGetNoMaximalAttemptsEither)
+{
+    for (const QString &line :
+        {u"3x3 @10"_qs, u"1xAMRAP 80%"_qs, u"1x1 0RIR"_qs, u"1x1 95%"_qs, u"1x1 60kg"_qs}) {
+        Desk desk;
+        desk.lifter.birthYear = 2011;
+        desk.bench.estimate.standing = strength::Standing::noData;
+        desk.plan(0, "comp", line);
+        EXPECT_EQ(findingOf(desk.check(), CheckRule::maximalAttempt).severity, Severity::stop)
+            << line.toStdString();
+    }
+}
+
+TEST(PlanChecks, NovicesGetNoMaximalAttempts)
+{
+    Desk desk;
+    desk.plan(0, "comp", u"1x1 @9.5"_qs);
+    desk.lifter.trainingSince = kMonday.addDays(-300);
+    EXPECT_EQ(findingOf(desk.check(), CheckRule::maximalAttempt).severity, Severity::stop);
+    desk.lifter.trainingSince = kMonday.addYears(-1);
+    EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::maximalAttempt)));
+}
+
+TEST(PlanChecks, AMinorsHardWeekIsPointedOut)
+{
+    Desk desk;
+    desk.plan(0, "comp", u"3x5 @9"_qs);
+    EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::hardForBeginner)));
+    desk.lifter.birthYear = 2011;
+    EXPECT_EQ(findingOf(desk.check(), CheckRule::hardForBeginner).severity, Severity::warning);
+    EXPECT_EQ(findingOf(desk.check(), CheckRule::hardForBeginner).measure, 9.0);
 }
 
 TEST(PlanChecks, AFindingWavedThroughComesBackWhenItGetsWorse)

@@ -17,11 +17,13 @@ struct ReadinessAdvised : testing::Test
         feetUp.id = {2};
         feetUp.name = QStringLiteral("Feet-up bench");
         feetUp.ratio = 0.95;
-        feetUp.spares = {BodyArea::back, BodyArea::legs};
+        for (Variation *v : {&comp, &feetUp, &incline})
+            v->work = usualWork(Lift::bench);
+        feetUp.work[BodyArea::back] = feetUp.work[BodyArea::legs] = Work::none;
         incline.id = {3};
         incline.name = QStringLiteral("Incline bench");
         incline.ratio = 0.8;
-        incline.spares = {BodyArea::back, BodyArea::legs};
+        incline.work[BodyArea::back] = incline.work[BodyArea::legs] = Work::none;
         card.id = {7};
         card.variation = comp.id;
         checkIn.lifter = lifter.id;
@@ -37,7 +39,8 @@ struct ReadinessAdvised : testing::Test
     [[nodiscard]] ReadinessAdvice advise() const
     {
         const Variation catalogue[] = {comp, incline, feetUp};
-        return adviseOnReadiness(checkIn, &effect, lifter, {&card, 1}, catalogue);
+        const DayLimits limits = limitsOn(lifter, checkIn.day, {&checkIn, 1});
+        return adviseOnReadiness(checkIn, limits, &effect, lifter, {&card, 1}, catalogue);
     }
     void sayAll(int answer) { checkIn.sleep = checkIn.stress = checkIn.motivation = answer; }
 
@@ -56,7 +59,6 @@ TEST_F(ReadinessAdvised, LowReadinessTakesOffWhatTheModelSupports)
     const ReadinessAdvice advice = advise();
     EXPECT_NEAR(advice.loadFactor, std::exp(0.01 * (2 - 3.5)), 1e-12);
     EXPECT_LT(advice.measured->low90, advice.loadFactor);
-    EXPECT_FALSE(advice.mayGoMaximal);
 }
 
 TEST_F(ReadinessAdvised, HighReadinessAddsNoMoreThanTheIntervalsNearEnd)
@@ -65,24 +67,43 @@ TEST_F(ReadinessAdvised, HighReadinessAddsNoMoreThanTheIntervalsNearEnd)
     const ReadinessAdvice advice = advise();
     EXPECT_GT(advice.loadFactor, 1.0);
     EXPECT_DOUBLE_EQ(advice.loadFactor, advice.measured->low90);
-    EXPECT_TRUE(advice.mayGoMaximal);
+    effect.slope = {0.05, 0.05};
+    EXPECT_DOUBLE_EQ(advise().loadFactor, kMostIncrease) << "whatever was measured";
+    EXPECT_TRUE(advise().words.first().contains(QStringLiteral("switch")));
 }
 
-TEST_F(ReadinessAdvised, WithPainASwapSparesItTooAndIsNeverHeavier)
+TEST_F(ReadinessAdvised, MinorsAndNovicesGetNothingHeavier)
 {
-    card.variation = feetUp.id; // 0.95; it spares back and legs
+    sayAll(5);
+    lifter.birthYear = checkIn.day.year() - 17;
+    EXPECT_DOUBLE_EQ(advise().loadFactor, 1.0);
+    lifter.birthYear = 1990;
+    EXPECT_GT(advise().loadFactor, 1.0);
+    lifter.trainingSince = checkIn.day.addYears(-1).addDays(1);
+    EXPECT_DOUBLE_EQ(advise().loadFactor, 1.0);
+    lifter.trainingSince = checkIn.day.addYears(-1);
+    EXPECT_GT(advise().loadFactor, 1.0);
+    sayAll(1);
+    lifter.birthYear = checkIn.day.year() - 17;
+    EXPECT_LT(advise().loadFactor, 1.0) << "lighter is for all";
+}
+
+TEST_F(ReadinessAdvised, ASwapWorksTheSoreAreaLessNothingThatHurtsAndIsNeverHeavier)
+{
+    card.variation = feetUp.id; // 0.95
     checkIn.soreness[BodyArea::shoulders] = 1;
-    comp.spares = {BodyArea::shoulders}; // 1.0
-    incline.spares = {BodyArea::shoulders};
-    incline.ratio = 0.8;
-    checkIn.pain = PainFlag{{}, QStringLiteral("neck")};
+    comp.work[BodyArea::shoulders] = Work::some; // 1.0: less for the shoulders, but heavier
+    EXPECT_TRUE(advise().swaps.empty());
+    incline.work[BodyArea::shoulders] = Work::some; // 0.8
     ASSERT_EQ(advise().swaps.size(), 1u);
     EXPECT_EQ(advise().swaps[0].spares, incline.id) << "though the other is nearer";
+    comp.ratio = feetUp.ratio;
+    EXPECT_EQ(advise().swaps[0].spares, comp.id) << "as heavy is not heavier";
     checkIn.pain = PainFlag{BodyArea::back, {}};
-    EXPECT_TRUE(advise().swaps.empty()) << "what spares the shoulders works the back";
-    checkIn.pain.reset();
     ASSERT_EQ(advise().swaps.size(), 1u);
-    EXPECT_EQ(advise().swaps[0].spares, comp.id);
+    EXPECT_EQ(advise().swaps[0].spares, incline.id) << "the other works the back, which hurts";
+    incline.work[BodyArea::back] = Work::some;
+    EXPECT_TRUE(advise().swaps.empty()) << "some is too much for what hurts";
 }
 
 TEST_F(ReadinessAdvised, WhatNoPlateCanShowIsNoShift)
@@ -116,7 +137,6 @@ TEST_F(ReadinessAdvised, PainIsNeverHeavierNorMaximalAndAsksToStopAndRefer)
         checkIn.pain = PainFlag{BodyArea::shoulders, {}};
         const ReadinessAdvice advice = advise();
         EXPECT_TRUE(advice.stop);
-        EXPECT_FALSE(advice.mayGoMaximal);
         EXPECT_LE(advice.loadFactor, 1.0) << answer;
         EXPECT_TRUE(advice.words.first().contains(QStringLiteral("refer")));
         EXPECT_FALSE(advice.words.join(u' ').contains(QStringLiteral("loads heavier")));

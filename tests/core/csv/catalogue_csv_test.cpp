@@ -130,7 +130,9 @@ TEST(Catalogue, FeetUpBenchIsForSoreDaysAndAnyRepRange)
     EXPECT_THAT(v, Says("back or legs are sore"));
     EXPECT_THAT(v, Says("right across the rep ranges"));
     EXPECT_THAT(v, Says("less return at the top end"));
-    EXPECT_EQ(v.spares, (std::vector{BodyArea::back, BodyArea::legs}));
+    EXPECT_EQ(v.work[BodyArea::back], Work::none);
+    EXPECT_EQ(v.work[BodyArea::legs], Work::none);
+    EXPECT_EQ(v.work[BodyArea::shoulders], Work::much) << "no way round sore shoulders";
     EXPECT_EQ(v.repsLow, 1);
     EXPECT_GE(v.repsHigh, 10);
     EXPECT_EQ(v.serves, Serves::both);
@@ -159,13 +161,27 @@ TEST(Catalogue, EveryBenchVariationUnderABarNamesItsSpotterOrSafeties)
         }
 }
 
+TEST(Catalogue, EveryPressAndPullWorksTheArmsThatHoldTheBar)
+{
+    for (const Variation &v : builtInCatalogue())
+        for (const BodyArea area : {BodyArea::shoulders, BodyArea::elbows, BodyArea::wrists})
+            EXPECT_TRUE(works(v, area)) << v.code.toStdString();
+}
+
+TEST(Catalogue, TheCompetitionLiftsWorkWhatTheirLiftUsuallyWorks)
+{
+    EXPECT_EQ(withCode("comp").work, usualWork(Lift::bench));
+    EXPECT_EQ(withCode("squat").work, usualWork(Lift::squat));
+}
+
 TEST(Catalogue, FaultsAreNamedByLineAndField)
 {
     QByteArray bytes =
         "code,name,lift,competition,serves,stance,purpose,tempo_lowering,tempo_pause,"
         "tempo_lifting,reps_low,reps_high,ratio,ratio_spread,ratio_source,rep_cost,"
-        "fatigue,spares,when_to_use,cautions\n"
-        "Bad Code,Bench,benchpress,0,both,,p,0,0,0,1,5,1,0,s,1,low,,w,c\n";
+        "fatigue,work,when_to_use,cautions\n"
+        "Bad Code,Bench,benchpress,0,both,,p,0,0,0,1,5,1,0,s,1,low,back:not legs:not chest:much "
+        "shoulders:much elbows:much wrists:some,w,c\n";
     QBuffer buffer(&bytes);
     ASSERT_TRUE(buffer.open(QIODevice::ReadOnly));
     ProblemList found;

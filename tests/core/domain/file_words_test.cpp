@@ -27,7 +27,8 @@ TEST(FileWords, ReadBackAndNoneIsTakenTwice)
     expectAllNamed(Serves::sinking);
     expectAllNamed(Sex::male);
     expectAllNamed(Unit::pound);
-    expectAllNamed(BodyArea::elbows);
+    expectAllNamed(BodyArea::wrists);
+    expectAllNamed(Work::much);
     expectAllNamed(CheckRule::noCompetitionLift);
     EXPECT_FALSE(fromFileWord<Lift>(QStringLiteral("press")));
     EXPECT_FALSE(fromFileWord<Fatigue>(QString()));
@@ -44,5 +45,5 @@ TEST(FileWords, EnumsOfTheScreenHaveWordsForIt)
     EXPECT_EQ(words(TouchStyle::undecided), QStringLiteral("touch undecided"));
     EXPECT_EQ(words(Serves::both), QStringLiteral("both touches"));
     EXPECT_EQ(words(Sex::unstated), QStringLiteral("not stated"));
-    EXPECT_EQ(words(BodyArea::elbows), QStringLiteral("elbows"));
+    EXPECT_EQ(words(BodyArea::wrists), QStringLiteral("wrists"));
 }

@@ -4,41 +4,33 @@
 
 using namespace core;
 
-namespace {
-Variation soundVariation()
+TEST(Variation, WhatIsNotSaidOfAnAreaIsTakenForMuch)
+{
+    for (const BodyArea area : kBodyAreas) {
+        EXPECT_EQ(Variation().work[area], Work::much);
+        EXPECT_TRUE(works(Variation(), area));
+    }
+}
+
+TEST(Variation, WorksAnAreaFromTheGradeSomeOn)
 {
     Variation v;
-    v.code = QStringLiteral("feet_up");
-    v.name = QStringLiteral("Feet-up bench");
-    v.spares = {BodyArea::back, BodyArea::legs};
-    return v;
-}
-} // namespace
-
-TEST(Variation, AreasSparedAreNamedOnceAndInOrder)
-{
-    Variation v = soundVariation();
-    EXPECT_TRUE(problems(v).isEmpty());
-    v.spares = {BodyArea::legs, BodyArea::back};
-    EXPECT_EQ(problems(v).size(), 1);
-    v.spares = {BodyArea::back, BodyArea::back};
-    EXPECT_EQ(problems(v).size(), 1);
+    for (const Work grade : {Work::none, Work::some, Work::much}) {
+        v.work[BodyArea::wrists] = grade;
+        EXPECT_EQ(works(v, BodyArea::wrists), grade != Work::none);
+    }
 }
 
-TEST(Variation, WorksWhatItsLiftWorksExceptWhatItSpares)
+TEST(Variation, EveryLiftHoldsTheBarAndOnlyTheBenchPressWorksTheChest)
 {
-    const Variation feetUp = soundVariation();
-    EXPECT_FALSE(works(feetUp, BodyArea::legs));
-    EXPECT_TRUE(works(feetUp, BodyArea::chest));
-
-    Variation bench = feetUp;
-    bench.spares.clear();
-    EXPECT_TRUE(works(bench, BodyArea::legs));
-
-    Variation squat = bench;
-    squat.lift = Lift::squat;
-    EXPECT_TRUE(works(squat, BodyArea::back));
-    EXPECT_FALSE(works(squat, BodyArea::elbows));
+    for (const Lift lift : {Lift::bench, Lift::squat, Lift::deadlift}) {
+        const AreaWork work = usualWork(lift);
+        for (const BodyArea area : {BodyArea::back, BodyArea::legs, BodyArea::shoulders,
+                 BodyArea::elbows, BodyArea::wrists})
+            EXPECT_NE(work[area], Work::none) << words(area).toStdString();
+        EXPECT_EQ(work[BodyArea::chest], lift == Lift::bench ? Work::much : Work::none);
+        EXPECT_EQ(work[BodyArea::legs], lift == Lift::bench ? Work::some : Work::much);
+    }
 }
 
 TEST(BodyArea, FileWordsReadBack)
@@ -46,8 +38,22 @@ TEST(BodyArea, FileWordsReadBack)
     for (const BodyArea area : kBodyAreas)
         EXPECT_EQ(fromFileWord<BodyArea>(fileWord(area)), area);
     EXPECT_FALSE(fromFileWord<BodyArea>(QStringLiteral("Back")));
-    const std::vector<BodyArea> several = {BodyArea::back, BodyArea::elbows};
-    EXPECT_EQ(bodyAreasFromFileWords(fileWords(several)), several);
-    EXPECT_EQ(bodyAreasFromFileWords({}), std::vector<BodyArea>{});
-    EXPECT_FALSE(bodyAreasFromFileWords(QStringLiteral("back knees")));
+}
+
+TEST(AreaWork, FileWordsReadBackAndNameEveryAreaOnce)
+{
+    AreaWork work;
+    work[BodyArea::back] = Work::none;
+    work[BodyArea::wrists] = Work::some;
+    const QString text = fileWords(work);
+    EXPECT_EQ(text,
+        QStringLiteral("back:not legs:much chest:much shoulders:much elbows:much wrists:some"));
+    EXPECT_EQ(areaWorkFromFileWords(text), work);
+    EXPECT_FALSE(areaWorkFromFileWords({}));
+    EXPECT_FALSE(areaWorkFromFileWords(text.section(u' ', 0, 4))) << "wrists are missing";
+    EXPECT_FALSE(areaWorkFromFileWords(text + QStringLiteral(" back:much"))) << "twice";
+    EXPECT_FALSE(areaWorkFromFileWords(
+        QString(text).replace(QStringLiteral("much"), QStringLiteral("very"))));
+    EXPECT_FALSE(areaWorkFromFileWords(
+        QString(text).replace(QStringLiteral("legs"), QStringLiteral("knees"))));
 }

@@ -40,7 +40,8 @@ struct PlannedWeek
     [[nodiscard]] core::WeekSheet sheet() const
     {
         return core::weekSheet(lifter, kMonday,
-            core::resolveCards(cards, {lifter, catalogue, [](core::Lift) { return nullptr; }, {}, {}}),
+            core::resolveCards(
+                cards, {lifter, catalogue, [](core::Lift) { return nullptr; }, checkIns, {}, {}}),
             catalogue);
     }
 
@@ -52,6 +53,7 @@ struct PlannedWeek
     core::Lifter lifter;
     std::vector<core::Variation> catalogue = core::builtInCatalogue();
     std::vector<core::Card> cards;
+    std::vector<core::CheckIn> checkIns;
 };
 
 } // namespace tests

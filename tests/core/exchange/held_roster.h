@@ -39,6 +39,7 @@ public:
     [[nodiscard]] std::vector<core::LoggedSession> sessions() const override { return allSessions; }
     [[nodiscard]] std::vector<core::CheckIn> checkIns(core::LifterId) const override { return {}; }
     [[nodiscard]] std::vector<core::CheckIn> checkIns() const override { return {}; }
+    [[nodiscard]] std::vector<core::CheckIn> checkInsFor(QDate, QDate) const override { return {}; }
     [[nodiscard]] std::vector<core::BlockTemplate> templates() const override { return {}; }
     [[nodiscard]] std::vector<core::Block> blocks(core::LifterId) const override { return {}; }
     [[nodiscard]] std::vector<core::Block> blocks() const override { return {}; }

@@ -23,6 +23,18 @@ TEST(PeopleCsv, ReadsALineOfAllColumns)
         || people.rows[1].touchStyle || people.rows[1].unit);
 }
 
+TEST(PeopleCsv, SaysSinceWhenALifterTrains)
+{
+    PeopleTable people = files::people("lifter,sex,bodyweight_kg,training_since\n"
+                                       "Ada,f,62,2025-09-01\nBo,m,80,\n");
+    ASSERT_TRUE(people.problems.isEmpty());
+    EXPECT_EQ(people.rows[0].trainingSince, QDate(2025, 9, 1));
+    EXPECT_FALSE(people.rows[1].trainingSince);
+    people = files::people("lifter,sex,bodyweight_kg,training_since\nAda,f,62,last year\n");
+    ASSERT_EQ(people.problems.items().size(), 1);
+    EXPECT_EQ(people.problems.items().front().field, QStringLiteral("training_since"));
+}
+
 TEST(PeopleCsv, TellsEveryBadField)
 {
     const PeopleTable people =

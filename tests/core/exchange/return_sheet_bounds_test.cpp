@@ -65,7 +65,8 @@ TEST(ReturnSheetBounds, AnyColumnButTheNewestHasToBeThere)
         QStringLiteral("note"), QStringLiteral("sleep"), QStringLiteral("stress"),
         QStringLiteral("motivation"), QStringLiteral("sore_back"), QStringLiteral("sore_legs"),
         QStringLiteral("sore_chest"), QStringLiteral("sore_shoulders"),
-        QStringLiteral("sore_elbows"), QStringLiteral("pain"), QStringLiteral("pain_words")};
+        QStringLiteral("sore_elbows"), QStringLiteral("sore_wrists"), QStringLiteral("pain"),
+        QStringLiteral("pain_words")};
     const QByteArray whole = ReturnFile{PlannedWeek()}.text();
     const QStringList columns = returnColumns();
     for (qsizetype i = 0; i < columns.size() - 1; ++i) {

@@ -168,8 +168,19 @@ TEST(ReturnSheet, PainIsNeverPassedOver)
     file.rows.last()["pain"] = QStringLiteral("knee");
     expectOnly(file.read(), "pain", "unknown");
 
+    file.rows.last()["pain"] = QStringLiteral("no");
+    EXPECT_TRUE(file.read().checkIns[0].isPainFree);
+    EXPECT_FALSE(file.read().checkIns[0].pain);
+    file.rows.last()["pain"] = QString();
+    file.rows.last()["sore_wrists"] = QStringLiteral("2");
+    EXPECT_FALSE(file.read().checkIns[0].isPainFree) << "not asked is no answer";
+    EXPECT_EQ(file.read().checkIns[0].soreness.at(BodyArea::wrists), 2);
+
     CheckIn earlier, later;
+    later.isPainFree = true;
+    EXPECT_TRUE(merged(earlier, later).isPainFree);
     earlier.pain = PainFlag{BodyArea::chest, {}};
+    EXPECT_FALSE(merged(earlier, later).isPainFree) << "of two sessions on one day one hurt";
     earlier.sleep = 2;
     later.sleep = 3;
     EXPECT_EQ(merged(earlier, later).pain, earlier.pain);

@@ -37,8 +37,8 @@ struct Plan
     [[nodiscard]] PlanSources sources() const
     {
         return {lifter, builtInCatalogue(),
-            [this](Lift lift) { return lift == Lift::bench && isFitted ? &bench : nullptr; }, given,
-            today};
+            [this](Lift lift) { return lift == Lift::bench && isFitted ? &bench : nullptr; },
+            noCheckIns(), given, today};
     }
     [[nodiscard]] std::vector<ResolvedCard> resolved() const
     {

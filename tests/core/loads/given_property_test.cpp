@@ -88,7 +88,7 @@ private:
                 const auto found = m_fits.find({m_lifter.id, lift});
                 return found == m_fits.end() ? nullptr : &found->second;
             },
-            m_given, m_today};
+            noCheckIns(), m_given, m_today};
     }
 
     std::mt19937 m_chance;

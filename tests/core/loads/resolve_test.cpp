@@ -171,7 +171,7 @@ TEST(ResolvedCards, FatigueCountsWithinADayAndALift)
         variation(kFeetUp, Lift::bench), variation(kSquat, Lift::squat)};
     const LiftEstimate lift = hundred();
     const PlanSources sources{lifter, variations,
-        [&](Lift which) { return which == Lift::bench ? &lift : nullptr; }, {}, {}};
+        [&](Lift which) { return which == Lift::bench ? &lift : nullptr; }, noCheckIns(), {}, {}};
     const auto card = [](int id, int day, int position, VariationId v, const QString &text) {
         return Card{{id}, {1}, kDay.addDays(day), position, v, text, {}};
     };
@@ -201,19 +201,19 @@ TEST(ResolvedCards, UnsoundGearFallsBackToTheUsualPlates)
 TEST(ResolvedCards, SuggestsWhatWasLastUsedElseTheUsualReps)
 {
     const Variation tempo = variation(kComp, Lift::bench, 1, 3);
-    EXPECT_EQ(suggestedSetLine(tempo, {}, kDay), u"3x3 @8"_qs);
-    EXPECT_EQ(suggestedSetLine(variation(kComp, Lift::bench), {}, kDay), u"3x5 @8"_qs);
+    EXPECT_EQ(suggestedSetLine(tempo, {}, kDay, {}), u"3x3 @8"_qs);
+    EXPECT_EQ(suggestedSetLine(variation(kComp, Lift::bench), {}, kDay, {}), u"3x5 @8"_qs);
 
     const auto card = [](int day, const QString &text) {
         return Card{{1}, {1}, kDay.addDays(day), 0, kComp, text, {}};
     };
     const std::vector<Card> earlier{
         card(-7, u"4x2 @7"_qs), card(-14, u"5x1 @6"_qs), card(1, u"1x1 @9"_qs), card(-1, {})};
-    EXPECT_EQ(suggestedSetLine(tempo, earlier, kDay), u"4x2 @7"_qs);
+    EXPECT_EQ(suggestedSetLine(tempo, earlier, kDay, {}), u"4x2 @7"_qs);
     const std::vector<Card> today{card(-7, u"4x2 @7"_qs), card(0, u"2x2 @8"_qs)};
-    EXPECT_EQ(suggestedSetLine(tempo, today, kDay), u"2x2 @8"_qs) << "a second card of the day";
+    EXPECT_EQ(suggestedSetLine(tempo, today, kDay, {}), u"2x2 @8"_qs) << "a second card of the day";
 
     const std::vector<Card> old{card(-kSuggestionDays, u"4x2 @7"_qs)};
-    EXPECT_EQ(suggestedSetLine(tempo, old, kDay), u"4x2 @7"_qs);
-    EXPECT_EQ(suggestedSetLine(tempo, old, kDay.addDays(1)), u"3x3 @8"_qs);
+    EXPECT_EQ(suggestedSetLine(tempo, old, kDay, {}), u"4x2 @7"_qs);
+    EXPECT_EQ(suggestedSetLine(tempo, old, kDay.addDays(1), {}), u"3x3 @8"_qs);
 }

@@ -70,14 +70,15 @@ protected:
     {
         const auto estimateOf = [this](
                                     Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
-        return weekSheet(
-            lifter, kMonday, resolveCards(cards, {lifter, variations, estimateOf, {}, {}}), variations);
+        return weekSheet(lifter, kMonday,
+            resolveCards(cards, {lifter, variations, estimateOf, checkIns, {}, {}}), variations);
     }
 
     Lifter lifter;
     std::vector<Variation> variations;
     LiftEstimate bench;
     std::vector<Card> cards;
+    std::vector<CheckIn> checkIns;
 };
 
 } // namespace

@@ -24,6 +24,7 @@ struct Day
     std::vector<GivenDay> given;
     std::vector<SetEntry> done;
     CheckIn checkIn;
+    std::vector<CheckIn> checkIns; ///< stored; the last one is `checkIn` once something is said
     std::optional<strength::ReadinessEffect> readiness;
 
     Day()
@@ -48,11 +49,17 @@ struct Day
     {
         checkIn.id = {1};
         checkIn.sleep = checkIn.stress = checkIn.motivation = answer;
+        checkIns = {checkIn};
+    }
+    void hurts(std::optional<BodyArea> area)
+    {
+        checkIn.pain = PainFlag{area, u"neck"_qs};
+        checkIns = {checkIn};
     }
 
     [[nodiscard]] DayInputs inputs() const
     {
-        return {lifter, builtInCatalogue(), cards, given, kDay, done, checkIn,
+        return {lifter, kDay, builtInCatalogue(), cards, given, kDay, done, checkIns,
             [](Lift) -> const LiftEstimate * { return nullptr; },
             readiness ? &*readiness : nullptr};
     }
@@ -97,7 +104,7 @@ TEST(DayPlan, AStoredCheckInShiftsTheBenchUnlessTheCoachSaysOtherwise)
     DayInputs kept = day.inputs();
     kept.shiftLoads = false;
     EXPECT_EQ(dayPlan(kept).planned[0].loadKg, 100.0);
-    day.checkIn.id = {};
+    day.checkIns.clear();
     EXPECT_EQ(day.plan().planned[0].loadKg, 100.0) << "not said yet";
 }
 
@@ -129,6 +136,81 @@ TEST(DayPlan, AnExtraSetIsWithheldLikeAPlannedOne)
     EXPECT_FALSE(whyWithheld(day.inputs(), day.plan(), extra).isEmpty()) << "a maximal attempt";
     extra.repsDone = 5;
     EXPECT_TRUE(whyWithheld(day.inputs(), day.plan(), extra).isEmpty());
-    day.checkIn.pain = PainFlag{BodyArea::chest, {}};
+    day.hurts(BodyArea::chest);
     EXPECT_FALSE(whyWithheld(day.inputs(), day.plan(), extra).isEmpty());
+}
+
+TEST(DayPlan, APainThatStandsWithholdsAndIsSaidThoughNothingWasSaidToday)
+{
+    Day day;
+    day.hurts(BodyArea::chest);
+    day.checkIns[0].day = kDay.addDays(-30);
+    const DayPlan plan = day.plan();
+    EXPECT_FALSE(plan.planned[0].withheld.isEmpty());
+    EXPECT_EQ(plan.planned[0].loadKg, std::nullopt);
+    EXPECT_EQ(plan.planned[0].planKg, 100.0) << "the planned load stays";
+    EXPECT_TRUE(plan.planned[2].withheld.isEmpty()) << "squats do not work the chest";
+    EXPECT_TRUE(plan.advice.stop);
+    EXPECT_TRUE(plan.advice.words.front().contains(u"refer"_qs));
+}
+
+TEST(DayPlan, TheIncreaseIsOffUntilTheCoachSwitchesItOn)
+{
+    Day day;
+    day.cards[0].setLine = u"2x3 100kg\n2x3 80%"_qs;
+    day.learn();
+    day.say(5);
+    DayPlan plan = day.plan();
+    EXPECT_GT(plan.advice.loadFactor, 1.0);
+    EXPECT_FALSE(plan.shiftsLoads);
+    EXPECT_EQ(plan.planned[0].loadKg, 100.0);
+    DayInputs on = day.inputs();
+    on.shiftLoads = true;
+    plan = dayPlan(on);
+    EXPECT_TRUE(plan.shiftsLoads);
+    EXPECT_EQ(plan.planned[0].loadKg, 100.0) << "written by hand";
+}
+
+TEST(DayPlan, AfterAMissTheSetsOfTheLiftThatAreLeftComeDown)
+{
+    Day day;
+    day.cards[0].setLine = u"3x3 100kg"_qs;
+    day.done = {setOf(idOf("comp"), 100, 2)};
+    day.done[0].repsPlanned = 3;
+    EXPECT_EQ(day.plan().planned[1].loadKg, 100.0);
+    day.done[0].failed = true;
+    DayPlan plan = day.plan();
+    EXPECT_EQ(plan.planned[0].loadKg, 100.0) << "what was done is measured against the plan";
+    EXPECT_EQ(plan.planned[1].loadKg, 95.0);
+    EXPECT_EQ(plan.planned[1].planKg, 100.0);
+    EXPECT_FALSE(plan.planned[1].eased.isEmpty());
+    EXPECT_EQ(plan.planned[3].loadKg, 140.0) << "the squat was not missed";
+    EXPECT_TRUE(plan.planned[3].eased.isEmpty());
+
+    day.done.push_back(day.done[0]);
+    day.done[1].loadKg = 95;
+    EXPECT_EQ(day.plan().planned[2].loadKg, 90.0) << "95 % twice, rounded down";
+    EXPECT_EQ(easedKg(day.inputs(), idOf("comp"), 95.0), 85.0);
+    EXPECT_EQ(easedKg(day.inputs(), idOf("squat"), 140.0), 140.0);
+
+    day.cards[0].setLine = u"3x3 120kg"_qs; // heavier than what was missed
+    EXPECT_LE(*day.plan().planned[2].loadKg, 0.95 * 95.0);
+}
+
+TEST(DayPlan, WhereSomethingIsSoreASwapIsNoHeavierThanPlanned)
+{
+    Day day;
+    const LiftEstimate bench = plainEstimate(kDay);
+    day.cards[0].setLine = u"2x3 @8"_qs;
+    const auto swap = [&] {
+        DayInputs inputs = day.inputs();
+        inputs.estimateOf = [&](Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
+        const DayPlan plan = dayPlan(inputs);
+        return std::pair(
+            *swapped(inputs, plan, 0, idOf("board_5cm")).loadKg, *plan.planned[0].loadKg);
+    };
+    EXPECT_GT(swap().first, swap().second);
+    day.say(4);
+    day.checkIns[0].soreness[BodyArea::shoulders] = 1;
+    EXPECT_EQ(swap().first, swap().second);
 }

@@ -21,7 +21,9 @@ std::vector<Variation> catalogue()
     all[1].id = {feetUp};
     all[1].code = QStringLiteral("feet_up");
     all[1].name = QStringLiteral("Feet-up bench");
-    all[1].spares = {BodyArea::back, BodyArea::legs};
+    for (Variation &v : all)
+        v.work = usualWork(Lift::bench);
+    all[1].work[BodyArea::back] = all[1].work[BodyArea::legs] = Work::none;
     all[2].id = {squat};
     all[2].code = QStringLiteral("squat");
     all[2].lift = Lift::squat;
@@ -138,8 +140,9 @@ TEST(DaySets, CardsBecomeSetsWithTheirLoads)
     fives.position = 2;
     fives.setLine = QStringLiteral("2x5+ 90kg");
     lead.setLine = QStringLiteral("1x1+2 80kg");
-    const auto sets = daySets(
-        resolveCards({lead, many, fives}, {lifter, all, [](Lift) { return nullptr; }, {}, {}}), all);
+    const auto sets = daySets(resolveCards({lead, many, fives},
+                                  {lifter, all, [](Lift) { return nullptr; }, noCheckIns(), {}, {}}),
+        all, Unit::kilogram);
     ASSERT_THAT(sets, SizeIs(3)) << "a card that cannot be read has none";
     EXPECT_EQ(sets[0].variation, VariationId{comp});
     EXPECT_EQ(sets[0].lead, (LeadReps{{feetUp}, 1}));
@@ -151,71 +154,52 @@ TEST(DaySets, CardsBecomeSetsWithTheirLoads)
     EXPECT_EQ(asPlanned(sets[0]).rpe, none);
 }
 
-TEST(Adjusted, PainWithholdsWhatWorksTheAreaAndNoMore)
-{
-    CheckIn hurt;
-    hurt.pain = PainFlag{BodyArea::back, {}};
-    ReadinessAdvice advice;
-    advice.stop = true;
-    advice.mayGoMaximal = false;
-    const PlateTable plates(usualGear(Unit::kilogram));
-    const auto sets =
-        adjusted({asked(comp, 5, 100.0), asked(feetUp, 5, 90.0), asked(feetUp, 1, 110.0, 9.5)},
-            hurt, advice, true, catalogue(), plates);
-    EXPECT_FALSE(sets[0].withheld.isEmpty());
-    EXPECT_EQ(sets[0].loadKg, none);
-    EXPECT_TRUE(sets[1].withheld.isEmpty()) << "feet up spares the back";
-    EXPECT_EQ(sets[1].loadKg, 90.0);
-    EXPECT_FALSE(sets[2].withheld.isEmpty()) << "no maximal attempt";
-}
-
-TEST(Adjusted, LoadsAreShiftedOnlyWhereAskedForAndRoundedToThePlates)
+TEST(Shifted, OnlyTheBenchIsRoundedToThePlates)
 {
     ReadinessAdvice advice;
     advice.loadFactor = 0.97;
     const PlateTable plates(usualGear(Unit::kilogram));
     const std::vector<DaySet> plan{asked(comp, 5, 100.0), asked(squat, 5, 140.0)};
-    EXPECT_EQ(adjusted(plan, {}, advice, false, catalogue(), plates), plan);
-    const auto shifted = adjusted(plan, {}, advice, true, catalogue(), plates);
-    EXPECT_EQ(shifted[0].loadKg, plates.round(97.0).loadKg);
-    EXPECT_EQ(shifted[0].planKg, 100.0);
+    const auto lighter = shifted(plan, advice, catalogue(), plates);
+    EXPECT_EQ(lighter[0].loadKg, plates.round(97.0).loadKg);
+    EXPECT_EQ(lighter[0].planKg, 100.0);
     advice.loadFactor = 1.015;
-    EXPECT_LE(*adjusted(plan, {}, advice, true, catalogue(), plates)[0].loadKg, 101.5)
+    EXPECT_LE(*shifted(plan, advice, catalogue(), plates)[0].loadKg, 101.5)
         << "heavier by no more than that";
-    EXPECT_EQ(shifted[1].loadKg, 140.0) << "the effect was measured on the bench press";
+    EXPECT_EQ(lighter[1].loadKg, 140.0) << "the effect was measured on the bench press";
 }
 
-TEST(Adjusted, ALighterLoadGoesToTheNearestPlatesAHeavierOneNeverAbove)
+TEST(Shifted, ALighterLoadGoesToTheNearestPlatesAHeavierOneNeverAbove)
 {
     ReadinessAdvice advice;
     const PlateTable plates(usualGear(Unit::kilogram));
-    const auto shifted = [&](double factor) {
+    const auto by = [&](double factor) {
         advice.loadFactor = factor;
-        return *adjusted({asked(comp, 5, 100.0)}, {}, advice, true, catalogue(), plates)[0].loadKg;
+        return *shifted({asked(comp, 5, 100.0)}, advice, catalogue(), plates)[0].loadKg;
     };
-    EXPECT_EQ(shifted(0.964), 97.5) << "96.4 is nearer to 97.5 than to 95";
-    EXPECT_EQ(shifted(0.962), 95.0);
-    EXPECT_EQ(shifted(1.024), 100.0);
-    EXPECT_EQ(shifted(1.026), 102.5);
+    EXPECT_EQ(by(0.964), 97.5) << "96.4 is nearer to 97.5 than to 95";
+    EXPECT_EQ(by(0.962), 95.0);
+    EXPECT_EQ(by(1.024), 100.0);
+    EXPECT_EQ(by(1.026), 102.5);
 }
 
-TEST(Adjusted, MaximalIsASetOfOneOrTwoAboveNineOrWithoutAnEnd)
+TEST(Shifted, NoSingleMaximalSetOrLoadByHandGoesUp)
 {
     ReadinessAdvice advice;
-    advice.mayGoMaximal = false;
     const PlateTable plates(usualGear(Unit::kilogram));
-    const auto isWithheld = [&](DaySet set) {
-        return !adjusted({set}, {}, advice, false, catalogue(), plates)[0].withheld.isEmpty();
-    };
-    EXPECT_TRUE(isWithheld(asked(comp, 1, 100.0, 9.5)));
-    EXPECT_TRUE(isWithheld(asked(comp, 2, 100.0, 9.5)));
-    EXPECT_FALSE(isWithheld(asked(comp, 2, 100.0, 9.0)));
-    EXPECT_FALSE(isWithheld(asked(comp, 3, 100.0, 9.5)));
-    EXPECT_TRUE(isWithheld(asked(comp, 2, 100.0))) << "nobody knows how hard";
-    DaySet open = asked(comp, 8, 60.0, 8.0);
-    EXPECT_FALSE(isWithheld(open));
-    open.isOpenEnded = true;
-    EXPECT_TRUE(isWithheld(open));
+    DaySet byHand = asked(comp, 5, 100.0);
+    byHand.isByHand = true;
+    DaySet maximal = asked(comp, 3, 100.0);
+    maximal.isMaximal = true;
+    const std::vector<DaySet> plan{asked(comp, 2, 100.0), asked(comp, 1, 100.0), byHand, maximal};
+    advice.loadFactor = 1.03;
+    const auto up = shifted(plan, advice, catalogue(), plates);
+    EXPECT_EQ(up[0].loadKg, 102.5);
+    for (size_t i = 1; i < up.size(); ++i)
+        EXPECT_EQ(up[i].loadKg, 100.0) << i;
+    advice.loadFactor = 0.97;
+    for (const DaySet &set : shifted(plan, advice, catalogue(), plates))
+        EXPECT_EQ(set.loadKg, 97.5) << "down they all go";
 }
 
 TEST(SessionRows, ALogWithoutPlannedRepsMayDifferByATenthInLoad)
@@ -321,7 +305,8 @@ TEST(SessionRows, TheSetsOfACardAreCountedThroughItsLines)
     card.variation = {comp};
     card.setLine = QStringLiteral("2x5 100kg\n1x3 80kg");
     const auto sets = daySets(
-        resolveCards({card}, {lifter, all, [](Lift) { return nullptr; }, {}, {}}), all);
+        resolveCards({card}, {lifter, all, [](Lift) { return nullptr; }, noCheckIns(), {}, {}}),
+        all, Unit::kilogram);
     ASSERT_THAT(sets, SizeIs(3));
     EXPECT_EQ(sets[1].set, 1);
     EXPECT_EQ(sets[2].set, 2);

@@ -33,7 +33,7 @@ std::vector<std::string> carried(const QString &line, const ProgressionRule &rul
 
 Progression carry(const std::vector<Card> &week, const ProgressionRule &rule, int weeks)
 {
-    return progress(week, rule, weeks, Ids());
+    return progress(week, rule, weeks, Lifter(), Ids());
 }
 
 std::vector<Card> weekOf(const QString &first, const QString &second)

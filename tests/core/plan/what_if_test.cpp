@@ -45,8 +45,8 @@ struct Desk
         Lifter lifter;
         lifter.gear = usualGear(Unit::kilogram);
         return resolveCards(cards,
-            {lifter, builtInCatalogue(),
-                [this](Lift) -> const LiftEstimate * { return &estimate; }, {}, {}});
+            {lifter, builtInCatalogue(), [this](Lift) -> const LiftEstimate * { return &estimate; },
+                noCheckIns(), {}, {}});
     }
 
     WhatIfInput input() const

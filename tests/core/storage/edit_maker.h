@@ -189,6 +189,7 @@ private:
         checkIn.soreness[BodyArea::back] = *rc::gen::inRange(1, 6);
         if (*rc::gen::arbitrary<bool>())
             checkIn.pain = PainFlag{BodyArea::elbows, text()};
+        checkIn.isPainFree = !checkIn.pain && *rc::gen::arbitrary<bool>();
         Edit edit;
         edit.checkIns.after = {checkIn};
         return edit;

@@ -3,6 +3,7 @@
 
 #include "core/storage/backup.h"
 #include "core/storage/database.h"
+#include "core/storage/repositories.h"
 
 #include <QDir>
 
@@ -146,4 +147,43 @@ TEST_F(MigrationTest, TheBackupBeforeAStepIsAWholeFileOfTheOldVersion)
         backup.value(QStringLiteral("SELECT words FROM note")).toString(), QStringLiteral("heavy"));
     EXPECT_THAT(backupsOf(path), SizeIs(0))
         << "it is none of the daily ones, which are thinned out";
+}
+
+TEST_F(MigrationTest, AreasSparedBecomeGradesAndUnansweredPainStaysUnanswered)
+{
+    const std::vector<Migration> &steps = migrations();
+    migrate(db, {steps.begin(), steps.begin() + 3}, [] {});
+    const auto add = [this](int id, const char *lift, const char *spares) {
+        db.run(
+            QStringLiteral(
+                "INSERT INTO variation VALUES (?, ?, 'V', ?, 0, 'both', '', '', 0, 0, 0, 1, 5, 1,"
+                " 0, '', 1, 'low', ?, '', '', 0)"),
+            {id, QStringLiteral("v%1").arg(id), QLatin1String(lift), QLatin1String(spares)});
+    };
+    add(1, "bench", "");
+    add(2, "bench", "back legs");
+    add(3, "bench", "shoulders");
+    add(4, "squat", "legs");
+    db.run(
+        QStringLiteral("INSERT INTO lifter VALUES (1, 'Ada', 'ada', '', NULL, NULL, 'kg', 'soft',"
+                       " '', 20, 0, NULL, '', 0)"));
+    db.run(
+        QStringLiteral("INSERT INTO check_in VALUES (1, 1, '2026-03-02', 3, NULL, NULL, 1, 'chest',"
+                       " '', ''), (2, 1, '2026-03-04', 3, NULL, NULL, 0, '', '', '')"));
+    migrate(db, steps, [] {});
+
+    const std::vector<Variation> all = Repository<Variation>::select(db);
+    ASSERT_EQ(all.size(), 4u);
+    EXPECT_EQ(all[0].work, usualWork(Lift::bench));
+    EXPECT_EQ(all[1].work[BodyArea::legs], Work::none);
+    EXPECT_EQ(all[1].work[BodyArea::chest], Work::much);
+    EXPECT_EQ(all[2].work[BodyArea::shoulders], Work::some) << "spared is not safe";
+    EXPECT_EQ(all[2].work[BodyArea::wrists], Work::some);
+    EXPECT_EQ(all[3].work[BodyArea::legs], Work::some);
+    EXPECT_EQ(all[3].work[BodyArea::chest], Work::none);
+    const std::vector<CheckIn> said = Repository<CheckIn>::select(db);
+    ASSERT_EQ(said.size(), 2u);
+    EXPECT_TRUE(said[0].pain);
+    EXPECT_FALSE(said[1].isPainFree) << "nothing told no from not asked";
+    EXPECT_FALSE(Repository<Lifter>::select(db).front().trainingSince);
 }

@@ -45,12 +45,13 @@ protected:
     WeekView view(const std::vector<core::Card> &cards)
     {
         const core::PlanSources sources{m_lifter, m_variations,
-            [this](core::Lift lift) { return lift == core::Lift::bench ? &m_bench : nullptr; }, m_given,
-            kMonday};
+            [this](core::Lift lift) { return lift == core::Lift::bench ? &m_bench : nullptr; },
+            m_checkIns, m_given, kMonday};
         return weekView(core::resolveCards(cards, sources), sources, kMonday);
     }
 
     core::Lifter m_lifter;
+    std::vector<core::CheckIn> m_checkIns;
     std::vector<core::Variation> m_variations;
     core::LiftEstimate m_bench;
     std::vector<core::GivenDay> m_given;

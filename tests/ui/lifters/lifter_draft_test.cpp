@@ -125,16 +125,21 @@ TEST(LifterDraft, SortsGroupsAndPlatesAndDropsEmptyRows)
     EXPECT_EQ(lifter.gear.plates, (std::vector<core::PlatePairs>{{20, 2}, {5, 1}}));
 }
 
-TEST(LifterDraft, CautionsForMinorsAlone)
+TEST(LifterDraft, CautionsForMinorsNovicesAndWhereTheAgeIsNotKnown)
 {
     core::Lifter lifter = soundLifter();
     const QDate today(2026, 11, 25);
     lifter.birthYear = 2010;
-    EXPECT_TRUE(ui::minorCaution(lifter, today).contains(QStringLiteral("supervision")));
+    EXPECT_TRUE(ui::ageCaution(lifter, today).contains(QStringLiteral("supervision")));
     lifter.birthYear = 2008; // may still be 17
-    EXPECT_FALSE(ui::minorCaution(lifter, today).isEmpty());
+    EXPECT_FALSE(ui::ageCaution(lifter, today).isEmpty());
     lifter.birthYear = 2007;
-    EXPECT_TRUE(ui::minorCaution(lifter, today).isEmpty());
+    EXPECT_TRUE(ui::ageCaution(lifter, today).isEmpty());
+    lifter.trainingSince = today.addYears(-1).addDays(1);
+    EXPECT_TRUE(ui::ageCaution(lifter, today).contains(QStringLiteral("less than a year")));
+    lifter.trainingSince.reset();
     lifter.birthYear.reset();
-    EXPECT_TRUE(ui::minorCaution(lifter, today).isEmpty());
+    EXPECT_TRUE(ui::ageCaution(lifter, today).contains(QStringLiteral("until the year is known")));
+    lifter.isAdult = true;
+    EXPECT_TRUE(ui::ageCaution(lifter, today).isEmpty());
 }

@@ -58,7 +58,7 @@ TEST_F(Editor, CautionsBesideTheBirthYearOfAMinorWithoutForbiddingAnything)
 {
     editor.show();
     type("birthYear", QString::number(QDate::currentDate().year() - 16));
-    EXPECT_TRUE(note("minorCaution")->isVisible());
+    EXPECT_TRUE(note("ageCaution")->isVisible());
     EXPECT_TRUE(ok()->isEnabled());
 }
 

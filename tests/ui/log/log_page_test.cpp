@@ -4,7 +4,6 @@
 #include "ui/roster/insights.h"
 
 #include <QApplication>
-#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -422,9 +421,9 @@ TEST_F(LogPageTest, TheCheckInIsAnsweredWithDigitsAndSavedAsItIsSaid)
 TEST_F(LogPageTest, PainSuggestsNothingForWhatHurtsAndIsNeverPassedOver)
 {
     plan("comp", QStringLiteral("2x5 90kg"));
-    auto *pain = window.findChild<QCheckBox *>(QStringLiteral("pain"));
+    auto *pain = window.findChild<QComboBox *>(QStringLiteral("pain"));
     pain->setFocus();
-    press(Qt::Key_Space);
+    press(Qt::Key_Y);
     EXPECT_THAT(roster.session.checkIns(roster.lifter), SizeIs(0)) << "not told where yet";
     press(Qt::Key_S); // shoulders
     ASSERT_THAT(roster.session.checkIns(roster.lifter), SizeIs(1));
@@ -443,13 +442,31 @@ TEST_F(LogPageTest, PainSuggestsNothingForWhatHurtsAndIsNeverPassedOver)
 
 TEST_F(LogPageTest, APainThatNobodyPlacedIsKeptWhenTheLifterChanges)
 {
-    auto *pain = window.findChild<QCheckBox *>(QStringLiteral("pain"));
+    auto *pain = window.findChild<QComboBox *>(QStringLiteral("pain"));
     pain->setFocus();
-    press(Qt::Key_Space);
+    press(Qt::Key_Y);
     roster.selection.setLifter(roster.addLifter(QStringLiteral("Bo"), TouchStyle::soft));
     ASSERT_THAT(roster.session.checkIns(roster.lifter), SizeIs(1));
     EXPECT_TRUE(roster.session.checkIns(roster.lifter)[0].pain.has_value());
-    EXPECT_FALSE(pain->isChecked()) << "of the other lifter";
+    EXPECT_EQ(pain->currentText(), QStringLiteral("not asked")) << "of the other lifter";
+}
+
+TEST_F(LogPageTest, PainIsAnsweredWithYesWithNoOrNotAtAll)
+{
+    CheckIn hurt;
+    hurt.pain = PainFlag{BodyArea::shoulders, {}};
+    say(hurt);
+    auto *pain = window.findChild<QComboBox *>(QStringLiteral("pain"));
+    EXPECT_EQ(pain->currentText(), QStringLiteral("yes"));
+    pain->setFocus();
+    press(Qt::Key_Up);
+    const auto stored = [this] { return roster.session.checkIns(roster.lifter); };
+    ASSERT_EQ(pain->currentText(), QStringLiteral("no"));
+    ASSERT_THAT(stored(), SizeIs(1));
+    EXPECT_TRUE(stored()[0].isPainFree);
+    EXPECT_FALSE(stored()[0].pain);
+    roster.session.undo();
+    EXPECT_NE(pain->currentText(), QStringLiteral("no")) << "the form follows";
 }
 
 TEST_F(LogPageTest, ASoreBackIsOfferedTheSwapThatSparesIt)

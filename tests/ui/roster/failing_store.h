@@ -73,6 +73,10 @@ public:
     {
         return read([this] { return m_file.checkIns(); });
     }
+    [[nodiscard]] std::vector<core::CheckIn> checkInsFor(QDate from, QDate to) const override
+    {
+        return read([&] { return m_file.checkInsFor(from, to); });
+    }
     [[nodiscard]] std::vector<core::BlockTemplate> templates() const override
     {
         return read([this] { return m_file.templates(); });

@@ -33,7 +33,8 @@ protected:
             };
             read(lifter,
                 weekSheet(lifter, monday,
-                    resolveCards(cards, {lifter, open.variations(), estimateOf, {}, {}}),
+                    resolveCards(cards,
+                        {lifter, open.variations(), estimateOf, open.checkIns(lifter.id), {}, {}}),
                     open.variations()),
                 cards);
         }

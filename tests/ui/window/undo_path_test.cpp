@@ -6,7 +6,7 @@
 #include "ui/window/roster_view.h"
 
 #include <QApplication>
-#include <QCheckBox>
+#include <QComboBox>
 #include <QLineEdit>
 #include <QSettings>
 #include <QTabWidget>
@@ -62,7 +62,7 @@ TEST_F(UndoPath, PainTickedBetweenUndoAndRedoIsStoredOnceAndBreaksNothing)
     ASSERT_TRUE(open().undo());
     ASSERT_FALSE(isArchived(ada));
     roster().selection().setLifter(ada);
-    the<QCheckBox>("pain").setChecked(true); // no place is named
+    the<QComboBox>("pain").setCurrentIndex(2); // no place is named
     EXPECT_THAT(open().checkIns(ada), testing::IsEmpty()) << "not told yet";
 
     // The answer is what was done last now, so there is nothing left to do again.
@@ -81,7 +81,7 @@ TEST_F(UndoPath, PainTickedBetweenUndoAndRedoIsStoredOnceAndBreaksNothing)
 
 TEST_F(UndoPath, PainHalfToldIsStoredForTheLifterItIsAboutWhenThatOneIsArchived)
 {
-    the<QCheckBox>("pain").setChecked(true);
+    the<QComboBox>("pain").setCurrentIndex(2);
     roster().lifters().toggleArchived(); // the list goes on to Bo
     EXPECT_TRUE(isArchived(ada));
     ASSERT_EQ(open().checkIns(ada).size(), 1u);

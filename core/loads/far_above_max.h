@@ -1,0 +1,21 @@
+#pragma once
+
+#include "core/loads/lift_estimate.h"
+
+#include <QString>
+
+namespace core {
+
+/// A load above the heaviest that the lifter may be good for, times this, asks for a second look: a
+/// slip of the keys more often than a record (common practice, no source).
+inline constexpr double kFarAboveMax = 1.1;
+
+/// Says that a load, planned or logged, is far above what the lifter is good for on the day: above
+/// kFarAboveMax times the upper end of the 90 % interval for the reps. Empty where it is not.
+/// Without an estimate that carries loads the heaviest ever done in the variation stands in for it.
+/// @param reps      >= 1
+/// @param estimate  of the variation's lift; null = none
+[[nodiscard]] QString whyFarAboveMax(double loadKg, int reps, const Variation &variation, QDate day,
+    const LiftEstimate *estimate, Unit unit);
+
+} // namespace core

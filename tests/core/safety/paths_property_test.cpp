@@ -1,0 +1,694 @@
+#include "core/advice/advisor.h"
+#include "core/exchange/calendar.h"
+#include "core/exchange/hand_out.h"
+#include "core/loads/effort.h"
+#include "core/loads/limited_lines.h"
+#include "core/log/day_plan.h"
+#include "core/plan/block_edits.h"
+#include "core/plan/progression.h"
+#include "core/plan/template.h"
+#include "core/plan/what_if.h"
+#include "tests/core/plan/estimate_values.h"
+#include "tests/core/plan/plan_rows.h"
+#include "tests/core/plan/set_line_values.h"
+#include "tests/core/safety/path_names.h"
+
+#include <QJsonArray>
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+#include <set>
+
+// Over random lifters, check-ins, catalogues and plans: no path gives a load above what was
+// planned, or work for what hurts, or maximal work to those who get none. What hurts and who gets
+// none is worked out here once more, in other words than core/safety's.
+
+using namespace core;
+
+namespace {
+
+const QDate kMonday(2026, 3, 2);
+constexpr double kGram = 1e-3;
+
+struct Roster
+{
+    Lifter lifter;
+    std::vector<Variation> catalogue;
+    std::vector<CheckIn> checkIns;
+    std::vector<Card> cards; ///< of the week
+    std::vector<LoggedSession> sessions;
+    std::vector<SetEntry> done; ///< on the day
+    LiftEstimate bench;
+    bool isKnown = true; ///< there is an estimate
+    strength::ReadinessEffect readiness;
+    QDate day;
+
+    [[nodiscard]] EstimateOf estimateOf() const
+    {
+        return [this](Lift lift) { return isKnown && lift == Lift::bench ? &bench : nullptr; };
+    }
+    [[nodiscard]] PlanSources sources() const
+    {
+        return {lifter, catalogue, estimateOf(), checkIns};
+    }
+    [[nodiscard]] std::vector<ResolvedCard> resolved() const
+    {
+        return resolveCards(cards, sources());
+    }
+    [[nodiscard]] std::vector<Card> cardsOfDay() const { return cardsOn(cards, day); }
+    [[nodiscard]] DayInputs inputs(const std::vector<Card> &ofDay) const
+    {
+        return {lifter, day, catalogue, ofDay, done, checkIns, estimateOf(), &readiness};
+    }
+    [[nodiscard]] AdviceContext advice() const
+    {
+        return {lifter, catalogue, day, cards, sessions, checkIns, isKnown ? &bench : nullptr};
+    }
+
+    // The law, in words of its own
+
+    [[nodiscard]] std::set<BodyArea> painful(QDate on) const
+    {
+        std::set<BodyArea> areas;
+        for (QDate d = kMonday.addDays(-60); d <= on; d = d.addDays(1))
+            for (const CheckIn &said : checkIns)
+                if (said.day == d && said.isPainFree)
+                    areas.clear();
+                else if (said.day == d && said.pain && said.pain->area)
+                    areas.insert(*said.pain->area);
+        return areas;
+    }
+    [[nodiscard]] bool hurts(QDate on) const
+    {
+        bool hurts = false;
+        for (QDate d = kMonday.addDays(-60); d <= on; d = d.addDays(1))
+            for (const CheckIn &said : checkIns)
+                if (said.day == d && (said.isPainFree || said.pain))
+                    hurts = !said.isPainFree;
+        return hurts;
+    }
+    [[nodiscard]] bool isBeginner(QDate on) const
+    {
+        return (lifter.birthYear && on.year() - *lifter.birthYear < 19)
+            || (lifter.trainingSince && lifter.trainingSince->addYears(1) > on);
+    }
+    [[nodiscard]] bool isTired(QDate on) const
+    {
+        for (const CheckIn &said : checkIns)
+            if (said.day == on && core::readiness(said).value_or(5.0) < 2.5)
+                return true;
+        return false;
+    }
+    [[nodiscard]] bool mayGoMaximal(QDate on) const
+    {
+        return !hurts(on) && !isBeginner(on) && !isTired(on);
+    }
+    /// Whether any set of a swap would have to be as careful as the law says of swaps.
+    [[nodiscard]] bool isSore(QDate on) const
+    {
+        for (const CheckIn &said : checkIns)
+            for (const auto &[area, answer] : said.soreness)
+                if (said.day == on && answer <= 2)
+                    return true;
+        return false;
+    }
+
+    void mayWork(QDate on, const Variation &variation) const
+    {
+        for (const BodyArea area : painful(on))
+            RC_ASSERT(variation.work[area] == Work::none);
+    }
+    /// A line of a card of the variation, given out on the day.
+    void mayBeGiven(QDate on, const SetLine &line, const Variation &variation) const
+    {
+        mayWork(on, variation);
+        if (const Variation *rest = restVariation(line, variation, catalogue))
+            mayWork(on, *rest);
+        if (mayGoMaximal(on))
+            return;
+        RC_ASSERT(!(line.asManyAsPossible && !line.mostReps));
+        mayBeAsked(line);
+    }
+    static void mayBeAsked(const SetLine &line)
+    {
+        if (const auto *rpe = std::get_if<RpeTarget>(&line.target))
+            RC_ASSERT(rpe->to.value_or(rpe->rpe) <= 9.0);
+        if (const auto *rir = std::get_if<ReserveTarget>(&line.target))
+            RC_ASSERT(rir->rir >= 1.0);
+        if (const auto *share = std::get_if<ShareTarget>(&line.target))
+            RC_ASSERT(share->percent < 95.0);
+        RC_ASSERT(!(line.asManyAsPossible && !line.mostReps));
+    }
+    void mayBeOnTheBar(QDate on, double loadKg, VariationId id) const
+    {
+        if (mayGoMaximal(on) || !isKnown)
+            return;
+        const int row = bench.rowOf(id);
+        if (row >= 0)
+            RC_ASSERT(loadKg < 95.0 * bench.priors[size_t(row)].ratio + kGram);
+    }
+};
+
+Variation shuffled(Variation v)
+{
+    for (const BodyArea area : kBodyAreas)
+        if (*rc::gen::inRange(0, 4) == 0)
+            v.work[area] = *rc::gen::element(Work::none, Work::some, Work::much);
+    return v;
+}
+
+SetLine anyLine()
+{
+    SetLine line;
+    line.sets = *rc::gen::inRange(1, 5);
+    line.reps = *rc::gen::inRange(1, 9);
+    switch (*rc::gen::inRange(0, 5)) {
+    case 0:
+        line.asManyAsPossible = true;
+        if (*rc::gen::arbitrary<bool>())
+            line.mostReps = *rc::gen::inRange(line.reps, 20);
+        break;
+    case 1:
+        if (line.reps > 1)
+            line.leadReps = *rc::gen::inRange(1, line.reps);
+        break;
+    case 2:
+        line.mostReps = line.reps + *rc::gen::inRange(1, 4);
+        break;
+    default:
+        break;
+    }
+    line.target = *tests::anyTarget();
+    if (auto *share = std::get_if<ShareTarget>(&line.target))
+        share->percent = *rc::gen::inRange(40, 112);
+    if (auto *load = std::get_if<LoadTarget>(&line.target))
+        load->loadKg = *rc::gen::inRange(40, 130);
+    return line;
+}
+
+QDate anyDay()
+{
+    return kMonday.addDays(*rc::gen::inRange(0, 7));
+}
+
+rc::Gen<Roster> anyRoster()
+{
+    return rc::gen::exec([] {
+        Roster roster;
+        roster.lifter.id = {1};
+        roster.lifter.gear = usualGear(Unit::kilogram);
+        roster.lifter.touchStyle =
+            *rc::gen::element(TouchStyle::undecided, TouchStyle::soft, TouchStyle::sinking);
+        switch (*rc::gen::inRange(0, 4)) {
+        case 0:
+            roster.lifter.birthYear = *rc::gen::inRange(2006, 2013);
+            break;
+        case 1:
+            roster.lifter.trainingSince = kMonday.addDays(-*rc::gen::inRange(300, 400));
+            break;
+        default:
+            roster.lifter.birthYear = 1990;
+        }
+        for (const Variation &v : builtInCatalogue())
+            roster.catalogue.push_back(shuffled(v));
+        std::set<int> daysSaid;
+        for (int i = *rc::gen::inRange(0, 4); i > 0; --i)
+            daysSaid.insert(*rc::gen::inRange(-30, 7));
+        for (const int day : daysSaid) {
+            CheckIn said;
+            said.id = {day + 100};
+            said.lifter = roster.lifter.id;
+            said.day = kMonday.addDays(day);
+            said.sleep = *rc::gen::inRange(1, 6);
+            said.stress = *rc::gen::inRange(1, 6);
+            for (const BodyArea area : kBodyAreas)
+                if (*rc::gen::inRange(0, 4) == 0)
+                    said.soreness[area] = *rc::gen::inRange(1, 6);
+            switch (*rc::gen::inRange(0, 4)) {
+            case 0:
+                said.pain = PainFlag{*rc::gen::elementOf(std::vector<BodyArea>(
+                                         std::begin(kBodyAreas), std::end(kBodyAreas))),
+                    {}};
+                break;
+            case 1:
+                said.pain = PainFlag{{}, QStringLiteral("rib")};
+                break;
+            case 2:
+                said.isPainFree = true;
+                break;
+            default:
+                break;
+            }
+            roster.checkIns.push_back(said);
+        }
+        roster.day = anyDay();
+        for (int i = *rc::gen::inRange(1, 5); i > 0; --i) {
+            Card card;
+            card.id = {i};
+            card.lifter = roster.lifter.id;
+            card.day = *rc::gen::arbitrary<bool>() ? roster.day : anyDay();
+            card.position = i;
+            card.variation = {*rc::gen::inRange<qint64>(1, qint64(roster.catalogue.size()) + 1)};
+            std::vector<SetLine> lines{anyLine()};
+            if (*rc::gen::arbitrary<bool>())
+                lines.push_back(anyLine());
+            card.setLine = setLineText(lines);
+            roster.cards.push_back(card);
+        }
+        for (int i = *rc::gen::inRange(0, 3); i > 0; --i) {
+            SetEntry set;
+            set.variation = roster.cards.front().variation;
+            set.loadKg = *rc::gen::inRange(40, 120);
+            set.repsDone = *rc::gen::inRange(0, 6);
+            set.failed = set.repsDone == 0 || *rc::gen::arbitrary<bool>();
+            roster.done.push_back(set);
+        }
+        roster.bench = tests::plainEstimate(kMonday);
+        roster.isKnown = *rc::gen::inRange(0, 4) != 0;
+        roster.readiness.sessions = 40;
+        roster.readiness.lowest = 1.0;
+        roster.readiness.highest = 5.0;
+        roster.readiness.slope = {0.03, 0.03};
+        roster.readiness.covariance = Eigen::Matrix2d::Identity() * 1e-6;
+        return roster;
+    });
+}
+
+const Variation &variationOf(const Roster &roster, const Card &card)
+{
+    return *find(roster.catalogue, card.variation);
+}
+
+void checkLines(const Roster &roster, const std::vector<ResolvedCard> &cards)
+{
+    for (const ResolvedCard &card : cards)
+        for (const ResolvedLine &line : card.lines) {
+            const Variation &variation = variationOf(roster, card.card);
+            const QDate on = card.card.day;
+            if (line.withheld.isEmpty()) {
+                roster.mayBeGiven(on, line.line, variation);
+                if (line.load)
+                    roster.mayBeOnTheBar(on, line.load->loadKg, variation.id);
+                RC_ASSERT(!line.lighter.has_value());
+            } else if (line.lighter) {
+                RC_ASSERT(line.load.has_value());
+                RC_ASSERT(line.lighter->loadKg < line.load->loadKg);
+                RC_ASSERT(!roster.hurts(on));
+                roster.mayBeOnTheBar(on, line.lighter->loadKg, variation.id);
+            }
+        }
+}
+
+void checkDaySet(const Roster &roster, const DaySet &set)
+{
+    if (!set.withheld.isEmpty()) {
+        RC_ASSERT(!set.loadKg.has_value());
+        return;
+    }
+    roster.mayWork(roster.day, *find(roster.catalogue, set.variation));
+    if (set.lead)
+        roster.mayWork(roster.day, *find(roster.catalogue, set.lead->variation));
+    RC_ASSERT((roster.mayGoMaximal(roster.day) || !set.isMaximal));
+    if (set.loadKg) {
+        RC_ASSERT(set.planKg.has_value());
+        RC_ASSERT(*set.loadKg <= *set.planKg + kGram);
+        roster.mayBeOnTheBar(roster.day, *set.loadKg, set.variation);
+    }
+}
+
+std::vector<SetInValues> valuesOf(const Roster &roster, const ResolvedCard &card)
+{
+    std::vector<SetInValues> all;
+    for (const ResolvedLine &line : card.lines)
+        for (const SetInValues &values :
+            setsInValues(line, variationOf(roster, card.card), roster.catalogue))
+            all.push_back(values);
+    return all;
+}
+
+void checkValues(const Roster &roster, QDate on, const SetInValues &values)
+{
+    if (!values.withheld.isEmpty())
+        return;
+    for (const QString &code : {values.code, values.leadCode})
+        if (const Variation *variation = withCode(roster.catalogue, code))
+            roster.mayWork(on, *variation);
+    RC_ASSERT((roster.mayGoMaximal(on) || !values.isMaximal));
+    RC_ASSERT((roster.mayGoMaximal(on) || values.rpe.value_or(0.0) <= 9.0));
+}
+
+WeekSheet sheetOf(const Roster &roster)
+{
+    return weekSheet(roster.lifter, kMonday, roster.resolved(), roster.catalogue);
+}
+
+// Paths, under their names in path_names.h
+
+using Check = void (*)(const Roster &);
+
+void pathResolveCards(const Roster &roster)
+{
+    checkLines(roster, roster.resolved());
+}
+
+void pathSetsInValues(const Roster &roster)
+{
+    for (const ResolvedCard &card : roster.resolved())
+        for (const SetInValues &values : valuesOf(roster, card))
+            checkValues(roster, card.card.day, values);
+}
+
+void pathWithheldWords(const Roster &roster)
+{
+    for (const ResolvedCard &card : roster.resolved()) {
+        const bool isAny = std::ranges::any_of(
+            card.lines, [](const ResolvedLine &line) { return !line.withheld.isEmpty(); });
+        RC_ASSERT(withheldWords(card, Unit::kilogram).isEmpty() == !isAny);
+        for (const ResolvedLine &line : card.lines)
+            RC_ASSERT(withheldWords(line, Unit::kilogram).startsWith(line.withheld));
+    }
+}
+
+void pathWeekSheet(const Roster &roster)
+{
+    for (const SheetDay &day : sheetOf(roster).days)
+        for (const SheetCard &card : day.cards) {
+            bool isAny = false;
+            for (const SheetSet &set : card.sets) {
+                checkValues(roster, day.date, set.values);
+                isAny = isAny || !set.values.withheld.isEmpty();
+            }
+            RC_ASSERT(card.withheld.isEmpty() == !isAny);
+        }
+}
+
+void pathHandOutData(const Roster &roster)
+{
+    const QJsonObject data =
+        handOutData(roster.lifter, sheetOf(roster), roster.cards, roster.catalogue);
+    for (const QJsonValue &day : data[QStringLiteral("days")].toArray()) {
+        const QDate on = QDate::fromString(day[QStringLiteral("date")].toString(), Qt::ISODate);
+        for (const QJsonValue &card : day[QStringLiteral("cards")].toArray())
+            for (const QJsonValue &set : card[QStringLiteral("sets")].toArray()) {
+                if (set[QStringLiteral("isWithheld")].toBool()) {
+                    RC_ASSERT(!card[QStringLiteral("withheld")].toArray().isEmpty());
+                    continue;
+                }
+                for (const QJsonValue &area : set[QStringLiteral("works")].toArray())
+                    RC_ASSERT(
+                        !roster.painful(on).contains(*fromFileWord<BodyArea>(area.toString())));
+                RC_ASSERT((roster.mayGoMaximal(on) || !set[QStringLiteral("isMaximal")].toBool()));
+            }
+    }
+}
+
+void pathWriteCalendar(const Roster &roster)
+{
+    // Folded lines (RFC 5545, section 3.1) are put together again.
+    const QByteArray text =
+        writeCalendar(roster.lifter, sheetOf(roster), QDateTime(kMonday, QTime(8, 0), Qt::UTC))
+            .replace("\r\n ", "");
+    for (const SheetDay &day : sheetOf(roster).days)
+        for (const SheetCard &card : day.cards)
+            for (const QString &held : card.withheld)
+                RC_ASSERT(text.contains(held.section(u' ', 0, 0).toUtf8()));
+}
+
+void pathDaySets(const Roster &roster)
+{
+    for (const DaySet &set : daySets(
+             resolveCards(roster.cardsOfDay(), roster.sources()), roster.catalogue, Unit::kilogram))
+        checkDaySet(roster, set);
+}
+
+void pathDayPlan(const Roster &roster)
+{
+    const std::vector<Card> ofDay = roster.cardsOfDay();
+    const DayPlan plan = dayPlan(roster.inputs(ofDay));
+    for (const DaySet &set : plan.planned)
+        checkDaySet(roster, set);
+    // Sets of a lift that are still to come after its miss have come down.
+    std::set<VariationId> missed;
+    for (const SessionRow &row : plan.rows) {
+        if (row.done && roster.done[*row.done].failed)
+            missed.insert(roster.done[*row.done].variation);
+        if (row.done || !plan.planned[*row.planned].loadKg)
+            continue;
+        const DaySet &set = plan.planned[*row.planned];
+        if (missed.contains(set.variation) && *set.planKg > 21.5)
+            RC_ASSERT(*set.loadKg < *set.planKg);
+    }
+}
+
+void pathShifted(const Roster &roster)
+{
+    const std::vector<Card> ofDay = roster.cardsOfDay();
+    DayInputs inputs = roster.inputs(ofDay);
+    inputs.shiftLoads = true;
+    for (const DaySet &set : dayPlan(inputs).planned) {
+        if (!set.loadKg)
+            continue;
+        const bool mayRise = !roster.isBeginner(roster.day) && !roster.hurts(roster.day)
+            && set.reps > 1 && !set.isByHand && !set.isMaximal;
+        RC_ASSERT(*set.loadKg <= *set.planKg * (mayRise ? 1.025 : 1.0) + kGram);
+    }
+}
+
+void pathSwapped(const Roster &roster)
+{
+    const std::vector<Card> ofDay = roster.cardsOfDay();
+    const DayInputs inputs = roster.inputs(ofDay);
+    const DayPlan plan = dayPlan(inputs);
+    const bool isCareful = !roster.mayGoMaximal(roster.day) || roster.isSore(roster.day);
+    for (size_t i = 0; i < plan.planned.size(); ++i)
+        for (const char *code : {"touch_and_go", "board_5cm", "incline"}) {
+            const DaySet set = swapped(inputs, plan, i, tests::idOf(code));
+            if (!set.withheld.isEmpty() || !set.loadKg)
+                continue;
+            roster.mayWork(roster.day, *find(roster.catalogue, set.variation));
+            if (isCareful && plan.planned[i].planKg)
+                RC_ASSERT(*set.loadKg <= *plan.planned[i].planKg + kGram);
+        }
+}
+
+void pathEasedKg(const Roster &roster)
+{
+    const std::vector<Card> none;
+    const double eased = easedKg(roster.inputs(none), roster.cards.front().variation, 100.0);
+    RC_ASSERT(eased <= 100.0);
+    for (const SetEntry &set : roster.done)
+        if (set.failed)
+            RC_ASSERT(eased <= std::max(0.95 * set.loadKg, 20.0) + kGram);
+}
+
+void pathWhyWithheld(const Roster &roster)
+{
+    const std::vector<Card> none;
+    const DayInputs inputs = roster.inputs(none);
+    const DayPlan plan = dayPlan(inputs);
+    SetEntry extra;
+    extra.variation = roster.cards.front().variation;
+    extra.loadKg = *rc::gen::inRange(40, 120);
+    extra.repsDone = *rc::gen::inRange(1, 6);
+    extra.rpe = *tests::halves(6.0, 10.0);
+    if (!whyWithheld(inputs, plan, extra).isEmpty())
+        return;
+    roster.mayWork(roster.day, *find(roster.catalogue, extra.variation));
+    RC_ASSERT((roster.mayGoMaximal(roster.day) || *extra.rpe <= 9.0));
+    roster.mayBeOnTheBar(roster.day, extra.loadKg, extra.variation);
+}
+
+void pathAdviseOnReadiness(const Roster &roster)
+{
+    const std::vector<Card> ofDay = roster.cardsOfDay();
+    const DayPlan plan = dayPlan(roster.inputs(ofDay));
+    if (roster.hurts(roster.day) || roster.isBeginner(roster.day))
+        RC_ASSERT(plan.advice.loadFactor <= 1.0);
+    RC_ASSERT(plan.advice.loadFactor <= 1.025);
+    for (const SoreSwap &swap : plan.advice.swaps) {
+        Card card = *std::ranges::find(ofDay, swap.card, &Card::id);
+        const auto before = resolveCards({card}, roster.sources()).front().lines;
+        const double ratio = variationOf(roster, card).ratio;
+        card.variation = swap.spares;
+        roster.mayWork(roster.day, variationOf(roster, card));
+        RC_ASSERT(variationOf(roster, card).ratio <= ratio);
+        const auto after = resolveCards({card}, roster.sources()).front().lines;
+        for (size_t i = 0; i < before.size(); ++i)
+            if (before[i].load && after[i].load)
+                RC_ASSERT(after[i].load->loadKg <= before[i].load->loadKg + kGram);
+    }
+}
+
+void pathRankVariations(const Roster &roster)
+{
+    const Slot slot{Lift::bench, *rc::gen::inRange(1, 9), *tests::halves(6.0, 10.0)};
+    const Ranking ranking = rankVariations(slot, roster.advice());
+    for (const Advice &advice : ranking.advice) {
+        const Variation &variation = *find(roster.catalogue, advice.variation);
+        roster.mayWork(roster.day, variation);
+        if (roster.hurts(roster.day))
+            RC_ASSERT(variation.ratio <= 1.0);
+        if (variation.ratio > 1.0)
+            for (const AdviceTerm &term : advice.terms)
+                RC_ASSERT((term.about != AdviceTerm::About::freshness || term.points < 0.0));
+    }
+}
+
+void pathAdviceSetLine(const Roster &roster)
+{
+    const Slot slot{Lift::bench, *rc::gen::inRange(1, 9), *tests::halves(6.0, 10.0)};
+    const Ranking ranking = rankVariations(slot, roster.advice());
+    for (const Advice &advice : ranking.advice) {
+        const SetLine line = parseSetLines(adviceSetLine(advice, slot, ranking)).lines.front();
+        roster.mayBeGiven(roster.day, line, *find(roster.catalogue, advice.variation));
+        if (roster.isBeginner(roster.day))
+            RC_ASSERT((line.reps >= 3 && std::get<RpeTarget>(line.target).rpe <= 8.0));
+        RC_ASSERT(std::get<RpeTarget>(line.target).rpe <= slot.rpe.value());
+    }
+}
+
+void pathSuggestedSetLine(const Roster &roster)
+{
+    const QString text = suggestedSetLine(variationOf(roster, roster.cards.front()), roster.cards,
+        roster.day, limitsOn(roster.lifter, roster.day, roster.checkIns));
+    if (!roster.mayGoMaximal(roster.day))
+        for (const SetLine &line : parseSetLines(text).lines)
+            Roster::mayBeAsked(line);
+}
+
+void pathProgress(const Roster &roster)
+{
+    const ProgressionRule rule = *rc::gen::element<ProgressionRule>(AddLoad{5.0, LoadIn::percent},
+        AddLoad{2.5, LoadIn::kilogram}, AddReps{}, RaiseRpe{0.5, 10.0}, DropSets{},
+        Wave{{0.0, 10.0, 20.0}, 5.0, LoadIn::percent});
+    qint64 id = 100;
+    const Progression progression =
+        progress(roster.cards, rule, 4, roster.lifter, [&id] { return CardId{++id}; });
+    for (size_t i = 0; i < progression.rows.size(); ++i) {
+        const Card &row = progression.rows[i];
+        if (!roster.isBeginner(row.day))
+            continue;
+        const std::vector<SetLine> lines = parseSetLines(row.setLine).lines;
+        const std::vector<SetLine> before =
+            parseSetLines(roster.cards[i % roster.cards.size()].setLine).lines;
+        for (size_t line = 0; line < lines.size(); ++line) {
+            Roster::mayBeAsked(lines[line]);
+            const auto *now = std::get_if<RpeTarget>(&lines[line].target);
+            const auto *then = std::get_if<RpeTarget>(&before[line].target);
+            if (now && then)
+                RC_ASSERT(now->rpe <= std::max(8.0, then->rpe));
+        }
+    }
+    checkLines(roster, resolveCards(progression.rows, roster.sources()));
+}
+
+BlockTemplate templateOfWeek(const Roster &roster)
+{
+    Block block;
+    block.lifter = roster.lifter.id;
+    block.name = QStringLiteral("Base");
+    block.start = kMonday;
+    block.weeks = 1;
+    return templateOf(QStringLiteral("Base"), block, roster.cards, roster.catalogue, {});
+}
+
+void checkCards(const Roster &roster, const std::vector<Card> &cards)
+{
+    for (const Card &card : cards)
+        if (roster.isBeginner(card.day))
+            for (const SetLine &line : parseSetLines(card.setLine).lines)
+                Roster::mayBeAsked(line);
+    checkLines(roster, resolveCards(cards, roster.sources()));
+}
+
+void pathApplyTemplate(const Roster &roster)
+{
+    qint64 id = 100;
+    const std::vector<Card> none;
+    checkCards(roster,
+        applyTemplate(templateOfWeek(roster), {roster.lifter, kMonday, roster.catalogue, none},
+            [&id] { return CardId{++id}; })
+            .edit.cards.after);
+}
+
+void pathLayTemplate(const Roster &roster)
+{
+    qint64 id = 100;
+    Block block;
+    block.id = {1};
+    block.lifter = roster.lifter.id;
+    block.name = QStringLiteral("Base");
+    block.start = kMonday;
+    const std::vector<Card> none;
+    const std::vector<Block> blocks;
+    checkCards(roster,
+        layTemplate(templateOfWeek(roster), block, roster.lifter, {none, blocks}, {},
+            roster.catalogue, [&id] { return CardId{++id}; })
+            .edit.cards.after);
+}
+
+void pathWhatIf(const Roster &roster)
+{
+    if (*rc::gen::inRange(0, 10) != 0) // it simulates
+        return;
+    std::vector<LoggedSession> sessions;
+    for (int week = 1; week <= 12; ++week)
+        sessions.push_back(tests::sessionOf(kMonday.addDays(-7 * week),
+            std::vector<SetEntry>(4, tests::setOf(tests::idOf("comp"), 80, 5, 7.5))));
+    const std::vector<ResolvedCard> cards = roster.resolved();
+    double given = 0.0;
+    for (const ResolvedCard &card : cards)
+        if (variationOf(roster, card.card).lift == Lift::bench)
+            for (const ResolvedLine &line : card.lines)
+                if (line.withheld.isEmpty())
+                    given += tonnageKg({&line, 1});
+    const WhatIfComparison comparison =
+        whatIf({roster.catalogue, sessions, roster.bench, Lift::bench, kMonday, 1}, cards, cards);
+    RC_ASSERT(std::abs(comparison.changed.weeks.at(0).tonnageKg - given) < 1.0);
+}
+
+constexpr std::pair<std::string_view, Check> kPaths[] = {
+    {"resolveCards", pathResolveCards},
+    {"setsInValues", pathSetsInValues},
+    {"withheldWords", pathWithheldWords},
+    {"weekSheet", pathWeekSheet},
+    {"handOutData", pathHandOutData},
+    {"writeCalendar", pathWriteCalendar},
+    {"daySets", pathDaySets},
+    {"dayPlan", pathDayPlan},
+    {"shifted", pathShifted},
+    {"swapped", pathSwapped},
+    {"easedKg", pathEasedKg},
+    {"whyWithheld", pathWhyWithheld},
+    {"adviseOnReadiness", pathAdviseOnReadiness},
+    {"rankVariations", pathRankVariations},
+    {"adviceSetLine", pathAdviceSetLine},
+    {"suggestedSetLine", pathSuggestedSetLine},
+    {"progress", pathProgress},
+    {"applyTemplate", pathApplyTemplate},
+    {"layTemplate", pathLayTemplate},
+    {"whatIf", pathWhatIf},
+};
+
+} // namespace
+
+TEST(SafetyPaths, EveryNamedPathIsWalked)
+{
+    ASSERT_EQ(std::size(kPaths), tests::kPathNames.size());
+    for (size_t i = 0; i < std::size(kPaths); ++i)
+        EXPECT_EQ(kPaths[i].first, tests::kPathNames[i]);
+}
+
+class SafetyPath : public testing::TestWithParam<size_t>
+{
+};
+
+TEST_P(SafetyPath, GivesNothingHeavierNothingThatHurtsAndNoMaximalWorkToWhoGetsNone)
+{
+    const auto &[name, check] = kPaths[GetParam()];
+    EXPECT_TRUE(rc::check(std::string(name), [check = check] { check(*anyRoster()); }));
+}
+
+INSTANTIATE_TEST_SUITE_P(All, SafetyPath, testing::Range(size_t(0), std::size(kPaths)),
+    [](const testing::TestParamInfo<size_t> &path) {
+        return std::string(kPaths[path.param].first);
+    });
