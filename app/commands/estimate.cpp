@@ -12,8 +12,9 @@ int estimate(const LogOptions &options, Console &console)
     if (!read)
         return exitProblems;
     const std::vector<core::Lifter> &lifters = read->lifters.after;
-    const auto estimates =
-        core::estimateAll(lifters, core::builtInCatalogue(), read->sessions.after);
+    const std::vector<core::LoggedSession> &sessions = read->sessions.after;
+    const auto estimates = core::estimateAll(
+        lifters, core::builtInCatalogue(), sessions, core::lastDayOf(sessions));
     writeOutput(options.out, core::writeEstimates(lifters, estimates), console);
     return exitFine;
 }

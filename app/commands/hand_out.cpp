@@ -63,7 +63,7 @@ int handOut(const HandOutOptions &options, Console &console)
         return exitProblems;
     }
     const core::LiftEstimates estimates =
-        core::estimateAll(all, batch.variations, roster.sessions());
+        core::estimateAll(all, batch.variations, roster.sessions(), QDate::currentDate());
     batch.estimateOf = [&estimates](core::LifterId lifter, core::Lift lift) {
         const auto found = estimates.find({lifter, lift});
         return found == estimates.end() ? nullptr : &found->second;

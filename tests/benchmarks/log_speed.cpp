@@ -137,8 +137,8 @@ void baselineUntilTheEstimateMoves(benchmark::State &state)
 {
     Opened &all = opened();
     for (auto _ : state)
-        benchmark::DoNotOptimize(core::estimateAll(
-            all.session.lifters(), all.session.variations(), all.session.sessions()));
+        benchmark::DoNotOptimize(core::estimateAll(all.session.lifters(), all.session.variations(),
+            all.session.sessions(), core::lastDayOf(all.session.sessions())));
 }
 
 BENCHMARK(standStill)->Unit(benchmark::kMillisecond)->UseRealTime()->Iterations(50);

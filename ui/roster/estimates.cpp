@@ -75,9 +75,11 @@ void Estimates::follow(const core::RosterChange &change)
 void Estimates::fitRoster()
 {
     m_quiet.stop();
-    m_whole.startNext([lifters = m_roster.lifters(), variations = m_roster.variations()](
+    m_whole.startNext([lifters = m_roster.lifters(), variations = m_roster.variations(),
+                          today = QDate::currentDate()](
                           const core::RosterReader &reader, const core::Watch &watch) -> Fitted {
-        core::RosterFit fit = core::fitRoster(lifters, variations, reader.sessions(), watch.stop);
+        core::RosterFit fit =
+            core::fitRoster(lifters, variations, reader.sessions(), today, watch.stop);
         return {shared(std::move(fit.estimates)), std::move(fit.learnt)};
     });
 }
@@ -103,13 +105,14 @@ void Estimates::fitChanged()
     for (const core::LifterId id : std::exchange(m_changed, {}))
         if (const core::Lifter *lifter = m_roster.lifter(id))
             lifters.push_back(*lifter);
-    m_some.start([lifters, variations = m_roster.variations(), learnt = m_learnt](
+    m_some.start([lifters, variations = m_roster.variations(), learnt = m_learnt,
+                     today = QDate::currentDate()](
                      const core::RosterReader &reader, const core::Watch &) -> Fitted {
         std::vector<core::LoggedSession> sessions;
         for (const core::Lifter &lifter : lifters)
             for (core::LoggedSession &session : reader.sessions(lifter.id))
                 sessions.push_back(std::move(session));
-        return {shared(core::fitSome(lifters, variations, sessions, learnt)), {}};
+        return {shared(core::fitSome(lifters, variations, sessions, learnt, today)), {}};
     });
 }
 
