@@ -38,9 +38,9 @@ std::optional<std::vector<core::Lifter>> chosenLifters(const QString &roster, co
 
 } // namespace
 
-int handOut(const HandOutOptions &options, Console &console)
+int handOut(const HandOutOptions &options, const Moment &moment, Console &console)
 {
-    const RosterCopy copy(options.roster);
+    const RosterCopy copy(options.roster, moment);
     const core::RosterFile roster = copy.open();
     const std::vector<core::Lifter> all = roster.lifters();
     const auto lifters = chosenLifters(options.roster, options.lifter, all, console);
@@ -48,7 +48,7 @@ int handOut(const HandOutOptions &options, Console &console)
         return exitProblems;
 
     ui::HandOutBatch batch;
-    batch.monday = core::mondayOf(options.day);
+    batch.monday = core::mondayOf(options.day.isValid() ? options.day : moment.today());
     std::vector<core::LifterId> who;
     for (const core::Lifter &lifter : *lifters)
         who.push_back(lifter.id);
@@ -62,8 +62,10 @@ int handOut(const HandOutOptions &options, Console &console)
         report(problems, console);
         return exitProblems;
     }
+    const std::vector<core::LoggedSession> sessions = roster.sessions();
+    warnOfClock(moment, sessions, console);
     const core::LiftEstimates estimates =
-        core::estimateAll(all, batch.variations, roster.sessions(), QDate::currentDate());
+        core::estimateAll(all, batch.variations, sessions, moment.today());
     batch.estimateOf = [&estimates](core::LifterId lifter, core::Lift lift) {
         const auto found = estimates.find({lifter, lift});
         return found == estimates.end() ? nullptr : &found->second;
@@ -71,7 +73,7 @@ int handOut(const HandOutOptions &options, Console &console)
     batch.kinds = options.kinds;
     batch.paper = options.paper;
     batch.folder = options.folder;
-    batch.now = QDateTime::currentDateTimeUtc();
+    batch.now = moment.now().toUTC();
     const ui::HandOutSummary summary = ui::writeHandOuts(batch);
     for (const QString &path : summary.files)
         say(console.out, path);

@@ -1,4 +1,5 @@
 #include "core/storage/roster_file.h"
+#include "tests/support/set_clock.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 
@@ -94,8 +95,10 @@ struct Opened
     }
 
     QTemporaryDir folder;
+    SetClock clock;
     ui::OpenRoster session{std::make_unique<core::RosterFile>(
-        roster(folder.filePath(QStringLiteral("r.benchwright"))))};
+                               roster(folder.filePath(QStringLiteral("r.benchwright")))),
+        clock.today};
     ui::Estimates estimates{session};
     int logged = 0;
 };

@@ -5,6 +5,7 @@
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <algorithm>
 #include <limits>
@@ -21,6 +22,7 @@ WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, Selection &selectio
     connect(&selection, &Selection::weekChanged, this, &WeekPlan::reload);
     connect(&roster, &OpenRoster::changed, this, &WeekPlan::follow);
     connect(&roster, &OpenRoster::settling, this, &WeekPlan::settling);
+    connect(&roster.today(), &Today::changed, this, &WeekPlan::changed);
     connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
             rebuild();
@@ -36,6 +38,11 @@ const core::Lifter *WeekPlan::lifter() const
 QDate WeekPlan::monday() const
 {
     return m_selection.monday();
+}
+
+QDate WeekPlan::today() const
+{
+    return m_roster.today().date();
 }
 
 const std::vector<core::Variation> &WeekPlan::catalogue() const

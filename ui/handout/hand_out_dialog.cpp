@@ -5,6 +5,7 @@
 #include "ui/look/form_parts.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -32,6 +33,7 @@ const QString kCalendarKey = QStringLiteral("handout/calendar");
 HandOutDialog::HandOutDialog(
     OpenRoster &roster, Estimates &estimates, const Selection &selection, QWidget *parent)
     : QDialog(parent)
+    , m_roster(roster)
     , m_estimates(estimates)
     , m_answers(whoGetsOne(roster.lifters(), selection.lifter()))
     , m_writing(roster, [this](const std::optional<HandOutSummary> &summary) { finish(summary); })
@@ -131,7 +133,7 @@ HandOutBatch HandOutDialog::order() const
     batch.kinds = kinds();
     batch.paper = usualPaper();
     batch.folder = QDir::fromNativeSeparators(m_folder->text().trimmed());
-    batch.now = QDateTime::currentDateTimeUtc();
+    batch.now = m_roster.today().now().toUTC();
     return batch;
 }
 

@@ -52,6 +52,7 @@ private:
     [[nodiscard]] HandOutBatch order() const;
     [[nodiscard]] QDate monday() const;
 
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     std::vector<HandOutWho> m_answers;
     RosterWork<HandOutSummary> m_writing;

@@ -28,10 +28,11 @@ template <class Value> Value chosen(const QComboBox *box)
 } // namespace
 
 LifterEditor::LifterEditor(const core::Lifter &before, const QStringList &otherNames,
-    const QStringList &groupsInUse, QWidget *parent)
+    const QStringList &groupsInUse, QDate today, QWidget *parent)
     : QDialog(parent)
     , m_before(before)
     , m_otherNames(otherNames)
+    , m_today(today)
     , m_unit(before.unit)
 {
     setWindowTitle(before.id.isValid() ? tr("Edit %1").arg(before.name) : tr("Add a lifter"));
@@ -138,7 +139,7 @@ void LifterEditor::fill(const LifterDraft &draft)
     m_groups->setText(draft.groups);
     m_groups->setCursorPosition(0);
     m_hasMeet->setChecked(draft.meetDate.has_value());
-    m_meetDate->setDate(draft.meetDate.value_or(QDate::currentDate().addMonths(3)));
+    m_meetDate->setDate(draft.meetDate.value_or(m_today.addMonths(3)));
     m_meetDate->setEnabled(draft.meetDate.has_value());
     m_notes->setPlainText(draft.notes);
     m_gear->setDraft(draft.gear, draft.unit);
@@ -164,12 +165,12 @@ LifterDraft LifterEditor::draft() const
 
 void LifterEditor::check()
 {
-    m_reading = read(draft(), m_before, m_otherNames);
+    m_reading = read(draft(), m_before, m_otherNames, m_today);
     const QMap<LifterField, QString> &wrong = m_reading.problems;
     m_nameProblem->say(wrong.value(LifterField::name));
     m_birthYearProblem->say(wrong.value(LifterField::birthYear));
     m_bodyweightProblem->say(wrong.value(LifterField::bodyweight));
-    m_minorCaution->say(minorCaution(m_reading.lifter, QDate::currentDate()));
+    m_minorCaution->say(minorCaution(m_reading.lifter, m_today));
     m_gear->setProblems(wrong.value(LifterField::bar), wrong.value(LifterField::collars),
         wrong.value(LifterField::plates));
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(wrong.isEmpty());

@@ -7,6 +7,7 @@
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <algorithm>
 
@@ -33,6 +34,7 @@ DayLog::DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Lif
     , m_insights(insights)
     , m_selection(selection)
     , m_history(history)
+    , m_day(today())
 {
     // The history follows lifter, log and check-ins.
     connect(&history, &LifterHistory::changed, this, &DayLog::takeHistory);
@@ -43,6 +45,7 @@ DayLog::DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Lif
             takeEstimates();
     });
     connect(&insights, &Insights::changed, this, &DayLog::replan);
+    connect(&roster.today(), &Today::changed, this, &DayLog::changed);
     reload();
 }
 
@@ -56,20 +59,25 @@ const std::vector<core::Variation> &DayLog::catalogue() const
     return m_roster.variations();
 }
 
+QDate DayLog::today() const
+{
+    return m_roster.today().date();
+}
+
 void DayLog::setDay(QDate day)
 {
     if (!day.isValid() || day == m_day)
         return;
     m_roster.settle();
     m_day = day;
-    m_isToday = day == QDate::currentDate();
+    m_isToday = day == today();
     reload();
 }
 
 void DayLog::keepUp()
 {
     if (m_isToday)
-        setDay(QDate::currentDate());
+        setDay(today());
 }
 
 core::DaySet DayLog::swapped(size_t planned, core::VariationId variation) const

@@ -64,6 +64,7 @@ LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
     setFocusProxy(m_entry);
 
     connect(m_header, &DayHeader::dayWanted, this, &LogPage::showDay);
+    connect(m_header, &DayHeader::todayWanted, this, [this] { showDay(m_log->today()); });
     connect(m_desk, &LogDesk::changed, this, &LogPage::showDesk);
     connect(m_table, &QTableView::clicked, this, [this](const QModelIndex &index) {
         m_desk->select(size_t(index.row()));

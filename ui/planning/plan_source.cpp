@@ -5,6 +5,7 @@
 #include "ui/roster/estimates.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
+#include "ui/roster/today.h"
 
 #include <algorithm>
 
@@ -50,7 +51,7 @@ core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) 
         return comparison;
     }
     // The first day that is not done yet.
-    QDate from = QDate::currentDate();
+    QDate from = m_roster.today().date();
     if (!m_history.sessions().empty())
         from = std::max(from, m_history.sessions().back().day.addDays(1));
     const int weeks = std::clamp(

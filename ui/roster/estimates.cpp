@@ -1,5 +1,7 @@
 #include "ui/roster/estimates.h"
 
+#include "ui/roster/today.h"
+
 #include <chrono>
 
 namespace ui {
@@ -48,6 +50,7 @@ Estimates::Estimates(OpenRoster &roster, QObject *parent)
     m_quiet.setInterval(kQuiet);
     connect(&m_quiet, &QTimer::timeout, this, &Estimates::fitRoster);
     connect(&roster, &OpenRoster::changed, this, &Estimates::follow);
+    connect(&roster.today(), &Today::changed, this, &Estimates::fitRoster);
     fitRoster();
 }
 
@@ -76,7 +79,7 @@ void Estimates::fitRoster()
 {
     m_quiet.stop();
     m_whole.startNext([lifters = m_roster.lifters(), variations = m_roster.variations(),
-                          today = QDate::currentDate()](
+                          today = m_roster.today().date()](
                           const core::RosterReader &reader, const core::Watch &watch) -> Fitted {
         core::RosterFit fit =
             core::fitRoster(lifters, variations, reader.sessions(), today, watch.stop);
@@ -106,7 +109,7 @@ void Estimates::fitChanged()
         if (const core::Lifter *lifter = m_roster.lifter(id))
             lifters.push_back(*lifter);
     m_some.start([lifters, variations = m_roster.variations(), learnt = m_learnt,
-                     today = QDate::currentDate()](
+                     today = m_roster.today().date()](
                      const core::RosterReader &reader, const core::Watch &) -> Fitted {
         std::vector<core::LoggedSession> sessions;
         for (const core::Lifter &lifter : lifters)
