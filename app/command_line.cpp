@@ -25,17 +25,28 @@ CLI::Option *addText(CLI::App &app, const char *name, QString &value, const char
         name, [&value](const std::string &text) { value = fromArgument(text); }, help);
 }
 
-void addWeek(CLI::App &command, QDate &day)
+/// An option whose value is a day.
+void addDay(CLI::App &command, const std::string &name, const std::function<void(QDate)> &set,
+    const std::string &help)
 {
-    day = QDate::currentDate();
     command.add_option_function<std::string>(
-        "--week",
-        [&day](const std::string &text) {
-            day = QDate::fromString(QString::fromStdString(text), Qt::ISODate);
+        name,
+        [name, set](const std::string &text) {
+            const QDate day = QDate::fromString(QString::fromStdString(text), Qt::ISODate);
             if (!day.isValid())
-                throw CLI::ValidationError("--week", text + " is not a day such as 2026-03-31");
+                throw CLI::ValidationError(name, text + " is not a day such as 2026-03-31");
+            set(day);
         },
-        "Any day of the week, such as 2026-03-31; else this week");
+        help);
+}
+
+/// For every command whose answer follows the clock.
+void addAsOf(CLI::App &command, Moment &moment,
+    const std::string &help = "Answer as on this day, such as 2026-03-31: what is later is not "
+                              "seen; else today by the computer's clock")
+{
+    addDay(
+        command, "--as-of", [&moment](QDate day) { moment.asOf = day; }, help);
 }
 
 void addPaper(CLI::App &command, ui::PaperSize &paper)
@@ -51,24 +62,34 @@ void addPaper(CLI::App &command, ui::PaperSize &paper)
         ->check(CLI::IsMember({"A4", "Letter"}));
 }
 
+template <class Command, class Options>
+std::function<int(Console &)> runs(Command command, const Options &options, const Moment &moment)
+{
+    return [=](Console &console) { return command(options, moment, console); };
+}
+
 /// What a plan is written by: print and handout.
-void addPlan(CLI::App &command, HandOutOptions &options, Request &request)
+void addPlan(CLI::App &command, HandOutOptions &options, Moment &moment, Request &request)
 {
     addText(command, "ROSTER", options.roster, "Roster file")->required();
     addText(command, "--lifter", options.lifter, "One lifter by name; else all with a plan");
-    addWeek(command, options.day);
+    addDay(
+        command, "--week", [&options](QDate day) { options.day = day; },
+        "Any day of the week, such as 2026-03-31; else this week");
+    addAsOf(command, moment);
     addPaper(command, options.paper);
     command.add_flag("--draft", options.isDraft,
         "Give nothing: the roster does not keep the loads, and may be open in a window");
     command.callback([&] {
         request.needs = Request::Needs::painting;
-        request.run = [options](Console &console) { return handOut(options, console); };
+        request.run = runs(handOut, options, moment);
     });
 }
 
 /// Everything that the arguments may set; it lives as long as the parse.
 struct Options
 {
+    Moment moment;
     LogOptions estimate;
     ExportOptions exported;
     HandOutOptions handOut;
@@ -90,13 +111,16 @@ void addEstimate(CLI::App &app, Options &all, Request &request)
     addText(command, "--people", options.people, "People CSV: sex and bodyweight of the lifters");
     addText(command, "--out", options.out, "Estimates CSV to write, - for standard output")
         ->required();
+    addAsOf(command, all.moment,
+        "Estimate as on this day, such as 2026-03-31: what is later is not seen; else as on the "
+        "last day of the log");
     command.footer(
         "One line a lifter, a view and a week: what was known then (filtered) and what is\n"
-        "known now (smoothed), with the 90 % interval.\n\n"
+        "known now (smoothed), with the 90 % interval. A lifter without a set of late has one\n"
+        "line more: what the weeks since have left, by the last Sunday before that day.\n\n"
         "Example: benchwright estimate --log log.csv --people people.csv "
         "--out estimates.csv");
-    command.callback(
-        [&] { request.run = [options](Console &console) { return estimate(options, console); }; });
+    command.callback([&] { request.run = runs(estimate, options, all.moment); });
 }
 
 void addImport(CLI::App &app, Options &all, Request &request)
@@ -108,13 +132,16 @@ void addImport(CLI::App &app, Options &all, Request &request)
     addText(command, "--people", options.people, "People CSV");
     command.add_flag("--create", options.create, "Make the roster, which must not be there yet");
     command.add_flag("--dry-run", options.dryRun, "Tell what would happen, change nothing");
+    addAsOf(command, all.moment,
+        "Import nothing later than this day, such as 2026-03-31; else the whole log, in which a "
+        "set after tomorrow by the computer's clock is a problem");
     command.footer("All or nothing: with one bad line nothing is imported, and every bad line is\n"
                    "listed. A file imported twice adds nothing.\n\n"
                    "Example: benchwright import club.benchwright --log log.csv --dry-run");
     command.callback([&] {
         if (options.log.isEmpty() && options.people.isEmpty())
             throw CLI::RequiredError("--log or --people");
-        request.run = [options](Console &console) { return import(options, console); };
+        request.run = runs(import, options, all.moment);
     });
 }
 
@@ -125,8 +152,7 @@ void addExport(CLI::App &app, Options &all, Request &request)
     addText(command, "ROSTER", options.roster, "Roster file")->required();
     addText(command, "--log", options.log, "CSV to write, - for standard output")->required();
     command.footer("Example: benchwright export club.benchwright --log log.csv");
-    command.callback(
-        [&] { request.run = [options](Console &console) { return exportLog(options, console); }; });
+    command.callback([&] { request.run = runs(exportLog, options, all.moment); });
 }
 
 void addCheck(CLI::App &app, Options &all, Request &request)
@@ -134,10 +160,9 @@ void addCheck(CLI::App &app, Options &all, Request &request)
     CLI::App &command =
         *app.add_subcommand("check", "Say what a file is and everything that is wrong with it");
     addText(command, "FILE", all.checked, "Roster, training log CSV or people CSV")->required();
+    addAsOf(command, all.moment);
     command.footer("Example: benchwright check log.csv");
-    command.callback([&] {
-        request.run = [path = all.checked](Console &console) { return check(path, console); };
-    });
+    command.callback([&] { request.run = runs(check, all.checked, all.moment); });
 }
 
 void addDemo(CLI::App &app, Options &all, Request &request)
@@ -147,9 +172,11 @@ void addDemo(CLI::App &app, Options &all, Request &request)
         *app.add_subcommand("demo", "Write the demo roster and its CSV files into a folder");
     addText(command, "FOLDER", options.folder, "Where to")->required();
     command.add_flag("--force", options.force, "Replace an earlier demo roster");
+    addAsOf(command, all.moment,
+        "Make it the roster of this day, such as 2026-03-31; else of today by the computer's "
+        "clock");
     command.footer("Example: benchwright demo ~/benchwright-demo");
-    command.callback(
-        [&] { request.run = [options](Console &console) { return demo(options, console); }; });
+    command.callback([&] { request.run = runs(demo, options, all.moment); });
 }
 
 void addScore(CLI::App &app, Options &all, Request &request)
@@ -159,11 +186,12 @@ void addScore(CLI::App &app, Options &all, Request &request)
         *app.add_subcommand("score", "Measure how well each week could be foretold");
     addText(command, "--log", options.log, "Training log CSV, - for standard input")->required();
     addText(command, "--people", options.people, "People CSV: sex and bodyweight of the lifters");
+    addAsOf(command, all.moment,
+        "Score up to this day, such as 2026-03-31: what is later is not seen; else the whole log");
     command.footer("Every bench-press set is forecast from the weeks before its own: the reps in\n"
                    "reserve that are said, and the misses.\n\n"
                    "Example: benchwright score --log log.csv");
-    command.callback(
-        [&] { request.run = [options](Console &console) { return score(options, console); }; });
+    command.callback([&] { request.run = runs(score, options, all.moment); });
 }
 
 void addPrint(CLI::App &app, Options &all, Request &request)
@@ -173,7 +201,7 @@ void addPrint(CLI::App &app, Options &all, Request &request)
     options.by = core::GivenBy::print;
     CLI::App &command =
         *app.add_subcommand("print", "Write the plan of a week as one PDF a lifter");
-    addPlan(command, options, request);
+    addPlan(command, options, all.moment, request);
     addText(command, "--out", options.folder, "Folder for the PDFs, made where it is not there")
         ->required();
     command.footer("What is printed is given: the roster keeps its loads, whatever the estimates\n"
@@ -187,7 +215,7 @@ void addHandOut(CLI::App &app, Options &all, Request &request)
     HandOutOptions &options = all.handOut;
     CLI::App &command = *app.add_subcommand(
         "handout", "Write what the lifters get for a week: a page for the phone, PDF, calendar");
-    addPlan(command, options, request);
+    addPlan(command, options, all.moment, request);
     command.add_flag("--pdf", options.kinds.pdf, "The plan as a PDF too");
     command.add_flag("--calendar", options.kinds.calendar, "The sessions as iCalendar too");
     addText(command, "--out", options.folder, "Folder for the files, made where it is not there")
@@ -217,12 +245,13 @@ void addReturn(CLI::App &app, Options &all, Request &request)
     command.add_flag("--dry-run", options.dryRun, "Tell what would happen, change nothing");
     command.add_flag("--odd-ones", options.oddOnes,
         "Accept also sheets of an old plan, a renamed lifter or another roster file");
+    addAsOf(command, all.moment,
+        "Take this day, such as 2026-03-31, for today: sets of a later one have not come yet; "
+        "else today by the computer's clock");
     command.footer("Tells what was done otherwise than planned, pain first. A sheet read twice\n"
                    "adds nothing; one that cannot be used does not hold up the others.\n\n"
                    "Example: benchwright return club.benchwright returns/*.csv --dry-run");
-    command.callback([&] {
-        request.run = [options](Console &console) { return returnSheets(options, console); };
-    });
+    command.callback([&] { request.run = runs(returnSheets, options, all.moment); });
 }
 
 void addPicture(CLI::App &app, Options &all, Request &request)
@@ -241,10 +270,11 @@ void addPicture(CLI::App &app, Options &all, Request &request)
         ->check(pixels)
         ->capture_default_str();
     command.add_flag("--dark", options.dark, "Dark colours");
+    addAsOf(command, all.moment);
     command.footer("Example: benchwright picture club.benchwright --out window.png");
     command.callback([&] {
         request.needs = Request::Needs::painting;
-        request.run = [options](Console &console) { return picture(options, console); };
+        request.run = runs(picture, options, all.moment);
     });
 }
 
@@ -260,7 +290,8 @@ Request printing(std::string text, int code)
 
 } // namespace
 
-Request parseCommandLine(std::vector<std::string> arguments)
+Request parseCommandLine(
+    std::vector<std::string> arguments, const std::function<QDateTime()> &clock)
 {
     CLI::App app("A strength coach's workbench for programming the bench press", "benchwright");
     app.set_version_flag("--version", "benchwright " BENCHWRIGHT_VERSION);
@@ -268,6 +299,7 @@ Request parseCommandLine(std::vector<std::string> arguments)
     app.footer(
         "Exit codes: 0 fine, 1 problems in the input, 2 usage, 3 a file or the disk failed.");
     Options options;
+    options.moment.clock = clock();
     Request request;
     addText(app, "FILE", options.opened, "Roster to open in the window");
     addEstimate(app, options, request);
@@ -289,8 +321,9 @@ Request parseCommandLine(std::vector<std::string> arguments)
         return printing(code == exitFine ? out.str() : err.str(), code);
     }
     if (app.get_subcommands().empty())
-        return {Request::Needs::window,
-            [path = options.opened](Console &console) { return window(path, console); }};
+        return {Request::Needs::window, [path = options.opened, clock](Console &console) {
+                    return window(path, clock, console);
+                }};
     return request;
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/commands/console.h"
 
+#include <QDateTime>
 #include <functional>
 #include <string>
 #include <vector>
@@ -20,7 +21,9 @@ struct Request
 
 /// Reads the arguments, without the program's name. Help, version and usage errors come back as
 /// requests too: they print and end.
-[[nodiscard]] Request parseCommandLine(std::vector<std::string> arguments);
+/// @param clock  the computer's: a command asks it once, the window as long as it is open
+[[nodiscard]] Request parseCommandLine(
+    std::vector<std::string> arguments, const std::function<QDateTime()> &clock);
 
 /// Runs the request; what it throws becomes words on the console and exitFailed.
 [[nodiscard]] int runRequest(const Request &request, Console &console);

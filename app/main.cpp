@@ -1,6 +1,7 @@
 #include "app/command_line.h"
 
 #include <QApplication>
+#include <QDateTime>
 #include <QFile>
 #include <QLoggingCategory>
 #include <cstdio>
@@ -31,7 +32,9 @@ std::unique_ptr<QCoreApplication> makeApplication(Needs needs, int &argc, char *
 
 int main(int argc, char **argv)
 {
-    const app::Request request = app::parseCommandLine({argv + 1, argv + argc});
+    // The one place that reads the computer's clock; everybody else is told.
+    const app::Request request =
+        app::parseCommandLine({argv + 1, argv + argc}, [] { return QDateTime::currentDateTime(); });
     if (request.needs == Needs::window && !hasDisplay()) {
         std::fputs("benchwright: There is no display to open a window on. "
                    "benchwright --help lists the commands that need none.\n",

@@ -33,9 +33,9 @@ core::ProblemList judgedAlone(const core::LogTable &log, const core::PeopleTable
         .problems;
 }
 
-int checkLog(const QString &path, Console &console)
+int checkLog(const QString &path, const Moment &moment, Console &console)
 {
-    const core::LogTable log = readLogFile(path, console);
+    const core::LogTable log = readLogFile(path, moment, console);
     QString words = Text::tr("A training log of %1 sets.").arg(log.rows.size());
     if (!log.rows.empty() && log.problems.isEmpty()) {
         const auto [first, last] = std::minmax_element(log.rows.begin(), log.rows.end(),
@@ -47,25 +47,26 @@ int checkLog(const QString &path, Console &console)
     return judge(path, words, judgedAlone(log, {}), console);
 }
 
-int checkReturn(const QString &path, Console &console)
+int checkReturn(const QString &path, const Moment &moment, Console &console)
 {
-    const core::ReturnSheet sheet = readReturnFile(path, console);
+    const core::ReturnSheet sheet = readReturnFile(path, moment, console);
     return judge(path,
         Text::tr("A return sheet of %1 for the week of %2.")
             .arg(sheet.lifter, sheet.monday.toString(Qt::ISODate)),
         sheet.problems, console);
 }
 
-int checkPeople(const QString &path, Console &console)
+int checkPeople(const QString &path, const Moment &moment, Console &console)
 {
-    const core::PeopleTable people = readPeopleFile(path, console);
+    const core::PeopleTable people = readPeopleFile(path, moment, console);
     return judge(path, Text::tr("A list of %1 lifters.").arg(people.rows.size()),
         judgedAlone({}, people), console);
 }
 
 using core::ProblemList;
 
-ProblemList rosterProblems(const QString &path, const core::RosterFile &roster)
+ProblemList rosterProblems(const QString &path, const core::RosterFile &roster,
+    const std::vector<core::LoggedSession> &sessions)
 {
     ProblemList found;
     const auto add = [&](const QString &row, const QStringList &wrong) {
@@ -79,23 +80,25 @@ ProblemList rosterProblems(const QString &path, const core::RosterFile &roster)
         nameOf.insert(lifter.id, lifter.name);
         add(lifter.name, core::problems(lifter));
     }
-    for (const core::LoggedSession &session : roster.sessions())
+    for (const core::LoggedSession &session : sessions)
         for (const core::SetEntry &set : session.sets)
             add(nameOf.value(session.lifter) + u' ' + session.day.toString(Qt::ISODate),
                 core::problems(set));
     return found;
 }
 
-int checkRoster(const QString &path, Console &console)
+int checkRoster(const QString &path, const Moment &moment, Console &console)
 {
-    const RosterCopy copy(path);
+    const RosterCopy copy(path, moment);
     try {
         const core::RosterFile roster = copy.open();
+        const std::vector<core::LoggedSession> sessions = roster.sessions();
+        warnOfClock(moment, sessions, console);
         return judge(path,
             Text::tr("A roster of %1 lifters and %2 sessions.")
                 .arg(roster.lifters().size())
-                .arg(roster.sessions().size()),
-            rosterProblems(path, roster), console);
+                .arg(sessions.size()),
+            rosterProblems(path, roster, sessions), console);
     } catch (const core::StorageError &error) {
         core::ProblemList found;
         found.add({path, 0, {}, error.words(), {}});
@@ -116,7 +119,7 @@ int refuse(const QString &path, const QString &words, Console &console)
 
 } // namespace
 
-int check(const QString &path, Console &console)
+int check(const QString &path, const Moment &moment, Console &console)
 {
     const core::FileKind kind = [&] {
         QFile file(path);
@@ -127,16 +130,16 @@ int check(const QString &path, Console &console)
     }();
     switch (kind) {
     case core::FileKind::roster:
-        return checkRoster(path, console);
+        return checkRoster(path, moment, console);
     case core::FileKind::log:
-        return checkLog(path, console);
+        return checkLog(path, moment, console);
     case core::FileKind::people:
-        return checkPeople(path, console);
+        return checkPeople(path, moment, console);
     case core::FileKind::estimates:
         say(console.out, Text::tr("%1: Estimates, as written by the command estimate.").arg(path));
         return exitFine;
     case core::FileKind::returnSheet:
-        return checkReturn(path, console);
+        return checkReturn(path, moment, console);
     case core::FileKind::empty:
         return refuse(path, Text::tr("The file is empty."), console);
     case core::FileKind::unknown:

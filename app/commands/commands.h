@@ -1,25 +1,29 @@
 #pragma once
 
 #include "app/commands/console.h"
+#include "app/commands/moment.h"
 #include "ui/print/hand_out_batch.h"
 
 #include <QSize>
 #include <QStringList>
+#include <functional>
 
-/// What the command line can do. Each command gives the exit code and throws StorageError.
+/// What the command line can do. Each command gives the exit code and throws StorageError. Of what
+/// is later than Moment::asOf, sessions and check-ins are passed over.
 namespace app {
 
 /// Says what a file is, a roster, a log or people, and everything that is wrong with it. Changes
 /// nothing; a log is judged by the catalogue that comes with the program.
-[[nodiscard]] int check(const QString &path, Console &console);
+[[nodiscard]] int check(const QString &path, const Moment &moment, Console &console);
 
 struct DemoOptions
 {
     QString folder;
     bool force = false; ///< replace what an earlier run made
 };
-/// Writes the demo roster and its log and people as CSV: demo.benchwright, log.csv, people.csv.
-[[nodiscard]] int demo(const DemoOptions &options, Console &console);
+/// Writes the demo roster of the day and its log and people as CSV: demo.benchwright, log.csv,
+/// people.csv.
+[[nodiscard]] int demo(const DemoOptions &options, const Moment &moment, Console &console);
 
 struct LogOptions
 {
@@ -27,11 +31,12 @@ struct LogOptions
     QString people; ///< may be empty
     QString out;    ///< of estimate(); "-" = standard output
 };
-/// Estimated maxima of a log by the catalogue that comes with the program.
-[[nodiscard]] int estimate(const LogOptions &options, Console &console);
+/// Estimated maxima of a log by the catalogue that comes with the program; as of its last day where
+/// no day is asked for.
+[[nodiscard]] int estimate(const LogOptions &options, const Moment &moment, Console &console);
 /// How well the sets of each week could be forecast from the weeks before it: the reps in reserve
 /// that were said, and the misses. Needs no known max, so it works on any log.
-[[nodiscard]] int score(const LogOptions &options, Console &console);
+[[nodiscard]] int score(const LogOptions &options, const Moment &moment, Console &console);
 
 struct ExportOptions
 {
@@ -39,13 +44,13 @@ struct ExportOptions
     QString log; ///< training log CSV to write, - for standard output
 };
 /// Writes the training log of a roster as CSV, see core/exchange/log_csv.h.
-[[nodiscard]] int exportLog(const ExportOptions &options, Console &console);
+[[nodiscard]] int exportLog(const ExportOptions &options, const Moment &moment, Console &console);
 
 struct HandOutOptions
 {
     QString roster;
     QString lifter; ///< name; empty = everyone who has something planned
-    QDate day;      ///< any day of the week
+    QDate day;      ///< any day of the week; invalid = this week
     ui::HandOutKinds kinds;
     ui::PaperSize paper = ui::PaperSize::a4;
     QString folder; ///< is made where it is not there
@@ -54,7 +59,7 @@ struct HandOutOptions
 };
 /// Writes what the lifters get for a week, and keeps in the roster what they were given. Takes a
 /// QGuiApplication.
-[[nodiscard]] int handOut(const HandOutOptions &options, Console &console);
+[[nodiscard]] int handOut(const HandOutOptions &options, const Moment &moment, Console &console);
 
 struct ImportOptions
 {
@@ -65,7 +70,7 @@ struct ImportOptions
     bool dryRun = false; ///< tell what would happen, change nothing
 };
 /// Imports a log and people into a roster, all or nothing.
-[[nodiscard]] int import(const ImportOptions &options, Console &console);
+[[nodiscard]] int import(const ImportOptions &options, const Moment &moment, Console &console);
 
 struct PictureOptions
 {
@@ -77,7 +82,7 @@ struct PictureOptions
     bool dark = false;
 };
 /// Saves the window on a roster as a PNG, without a display.
-[[nodiscard]] int picture(const PictureOptions &options, Console &console);
+[[nodiscard]] int picture(const PictureOptions &options, const Moment &moment, Console &console);
 
 struct ReturnOptions
 {
@@ -88,10 +93,13 @@ struct ReturnOptions
 };
 /// Reads return sheets into a roster, all that are accepted as one action. A sheet that cannot be
 /// used does not hold up the others, and makes it exitProblems.
-[[nodiscard]] int returnSheets(const ReturnOptions &options, Console &console);
+[[nodiscard]] int returnSheets(
+    const ReturnOptions &options, const Moment &moment, Console &console);
 
 /// Opens the window, on a roster unless `path` is empty, and returns when it is closed. Takes a
 /// QApplication.
-[[nodiscard]] int window(const QString &path, Console &console);
+/// @param clock  asked as long as the window is open
+[[nodiscard]] int window(
+    const QString &path, const std::function<QDateTime()> &clock, Console &console);
 
 } // namespace app

@@ -13,30 +13,31 @@ namespace app {
 namespace {
 
 /// Clears the place of the demo roster, or throws where it is taken.
-void clear(const QString &path, bool force)
+void clear(const QString &path, bool force, const Moment &moment)
 {
     if (!QFile::exists(path))
         return;
     if (!force)
         throw core::StorageError(
             Text::tr("%1 is there already. Give --force to replace it.").arg(path));
-    (void)core::RosterFile::open(path); // a roster of ours that no window holds, or it throws
+    (void)core::RosterFile::open(
+        path, moment.clock); // a roster of ours that no window holds, or it throws
     if (!QFile::remove(path))
         throw core::StorageError(Text::tr("%1 cannot be replaced.").arg(path));
 }
 
 } // namespace
 
-int demo(const DemoOptions &options, Console &console)
+int demo(const DemoOptions &options, const Moment &moment, Console &console)
 {
     const QDir folder(options.folder);
     if (!folder.mkpath(QStringLiteral(".")))
         throw core::StorageError(Text::tr("The folder %1 cannot be made.").arg(options.folder));
     const QString path = folder.filePath(QStringLiteral("demo.benchwright"));
-    clear(path, options.force);
+    clear(path, options.force, moment);
 
     core::RosterFile roster = core::RosterFile::create(path);
-    const core::Edit edit = ::demo::demoRoster(roster.variations(), QDate::currentDate(),
+    const core::Edit edit = ::demo::demoRoster(roster.variations(), moment.today(),
         {[&] { return roster.newId<core::Lifter>(); },
             [&] { return roster.newId<core::LoggedSession>(); },
             [&] { return roster.newId<core::Card>(); }, [&] { return roster.newId<core::Block>(); },

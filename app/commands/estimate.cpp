@@ -6,14 +6,15 @@
 
 namespace app {
 
-int estimate(const LogOptions &options, Console &console)
+int estimate(const LogOptions &options, const Moment &moment, Console &console)
 {
-    const std::optional<core::Edit> read = readAlone(options.log, options.people, console);
+    const std::optional<core::Edit> read = readAlone(options.log, options.people, moment, console);
     if (!read)
         return exitProblems;
     const std::vector<core::Lifter> &lifters = read->lifters.after;
-    const auto estimates =
-        core::estimateAll(lifters, core::builtInCatalogue(), read->sessions.after);
+    const std::vector<core::LoggedSession> &sessions = read->sessions.after;
+    const QDate today = moment.asOf.value_or(core::lastDayOf(sessions));
+    const auto estimates = core::estimateAll(lifters, core::builtInCatalogue(), sessions, today);
     writeOutput(options.out, core::writeEstimates(lifters, estimates), console);
     return exitFine;
 }

@@ -5,9 +5,9 @@
 
 namespace app {
 
-int exportLog(const ExportOptions &options, Console &console)
+int exportLog(const ExportOptions &options, const Moment &moment, Console &console)
 {
-    const RosterCopy copy(options.roster);
+    const RosterCopy copy(options.roster, moment);
     const core::RosterFile roster = copy.open();
     writeOutput(options.log,
         core::writeLog(roster.lifters(), roster.variations(), roster.sessions()), console);

@@ -4,6 +4,7 @@
 #include "core/csv/catalogue_csv.h"
 #include "core/domain/storage_error.h"
 #include "core/exchange/import_plan.h"
+#include "core/loads/estimate_words.h"
 
 #include <QFileInfo>
 #include <QSaveFile>
@@ -33,32 +34,39 @@ Input::Input(const QString &path, Console &console)
         throw core::StorageError(Text::tr("%1 cannot be read: %2").arg(path, m_file.errorString()));
 }
 
-core::LogTable readLogFile(const QString &path, Console &console)
+core::LogTable readLogFile(const QString &path, const Moment &moment, Console &console)
 {
     if (path.isEmpty())
         return {};
     Input input(path, console);
-    return core::readLog(input.device(), input.name(), QDate::currentDate());
+    if (!moment.asOf)
+        return core::readLog(input.device(), input.name(), moment.today());
+    // What is not looked at cannot be wrong: no day is too late to be read.
+    core::LogTable log = core::readLog(input.device(), input.name(), QDate(9999, 12, 30));
+    std::erase_if(log.rows,
+        [&moment](const core::LogRow &row) { return row.day.isValid() && row.day > *moment.asOf; });
+    return log;
 }
 
-core::PeopleTable readPeopleFile(const QString &path, Console &console)
+core::PeopleTable readPeopleFile(const QString &path, const Moment &moment, Console &console)
 {
     if (path.isEmpty())
         return {};
     Input input(path, console);
-    return core::readPeople(input.device(), input.name());
+    return core::readPeople(input.device(), input.name(), moment.today());
 }
 
-core::ReturnSheet readReturnFile(const QString &path, Console &console)
+core::ReturnSheet readReturnFile(const QString &path, const Moment &moment, Console &console)
 {
     Input input(path, console);
-    return core::readReturnSheet(input.device(), input.name(), QDate::currentDate());
+    return core::readReturnSheet(input.device(), input.name(), moment.today());
 }
 
-std::optional<core::Edit> readAlone(const QString &log, const QString &people, Console &console)
+std::optional<core::Edit> readAlone(
+    const QString &log, const QString &people, const Moment &moment, Console &console)
 {
-    const core::PeopleTable lifters = readPeopleFile(people, console);
-    core::ImportPlan plan = core::planImport(readLogFile(log, console), lifters,
+    const core::PeopleTable lifters = readPeopleFile(people, moment, console);
+    core::ImportPlan plan = core::planImport(readLogFile(log, moment, console), lifters,
         {{}, core::builtInCatalogue(), {}}, core::countingIds());
     report(plan.problems, console);
     return plan.isClean() ? std::optional(std::move(plan.edit)) : std::nullopt;
@@ -90,6 +98,16 @@ void writeOutput(const QString &path, const QByteArray &contents, Console &conso
 void say(QIODevice &device, const QString &line)
 {
     device.write(line.toUtf8() + '\n');
+}
+
+void warnOfClock(
+    const Moment &moment, std::span<const core::LoggedSession> sessions, Console &console)
+{
+    if (moment.asOf)
+        return;
+    const QString trouble = core::clockTrouble(moment.today(), core::lastDayOf(sessions));
+    if (!trouble.isEmpty())
+        say(console.err, QStringLiteral("benchwright: ") + trouble);
 }
 
 void report(const core::ProblemList &problems, Console &console)

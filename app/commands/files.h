@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/commands/console.h"
+#include "app/commands/moment.h"
 #include "core/domain/edit.h"
 #include "core/exchange/log_csv.h"
 #include "core/exchange/people_csv.h"
@@ -8,6 +9,7 @@
 
 #include <QFile>
 #include <optional>
+#include <span>
 
 /// Files and reports that the commands share. Each function that touches a file throws StorageError
 /// with words that name it.
@@ -28,16 +30,20 @@ private:
     QIODevice *m_device;
 };
 
-/// A table of no rows where the path is empty.
-[[nodiscard]] core::LogTable readLogFile(const QString &path, Console &console);
-[[nodiscard]] core::PeopleTable readPeopleFile(const QString &path, Console &console);
+/// A table of no rows where the path is empty. What is later than Moment::asOf is not in it, right
+/// or wrong.
+[[nodiscard]] core::LogTable readLogFile(
+    const QString &path, const Moment &moment, Console &console);
+[[nodiscard]] core::PeopleTable readPeopleFile(
+    const QString &path, const Moment &moment, Console &console);
 
-[[nodiscard]] core::ReturnSheet readReturnFile(const QString &path, Console &console);
+[[nodiscard]] core::ReturnSheet readReturnFile(
+    const QString &path, const Moment &moment, Console &console);
 
 /// A log and people, which may be left out, as they would be in a new roster; empty after a report
 /// where they have problems.
 [[nodiscard]] std::optional<core::Edit> readAlone(
-    const QString &log, const QString &people, Console &console);
+    const QString &log, const QString &people, const Moment &moment, Console &console);
 
 /// Writes all or nothing: a file that is there is replaced only by a whole new one. "-" is the
 /// console's output.
@@ -45,6 +51,10 @@ void writeOutput(const QString &path, const QByteArray &contents, Console &conso
 
 /// A line of text for people.
 void say(QIODevice &device, const QString &line);
+
+/// Where the computer's clock is what counts, and is behind the newest set: says so.
+void warnOfClock(
+    const Moment &moment, std::span<const core::LoggedSession> sessions, Console &console);
 
 /// The first problems, one a line, and the count of all.
 void report(const core::ProblemList &problems, Console &console);

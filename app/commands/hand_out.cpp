@@ -36,36 +36,23 @@ std::optional<std::vector<core::Lifter>> chosenLifters(const QString &roster, co
     return std::nullopt;
 }
 
-/// The roster itself, or, for a draft, a copy that may be read while a window has the roster open.
-class Opened
-{
-public:
-    explicit Opened(const HandOutOptions &options)
-    {
-        if (options.isDraft)
-            m_copy.emplace(options.roster);
-        m_roster.emplace(m_copy ? m_copy->open() : core::RosterFile::open(options.roster));
-    }
-    [[nodiscard]] core::RosterFile &roster() { return *m_roster; }
-
-private:
-    std::optional<RosterCopy> m_copy;
-    std::optional<core::RosterFile> m_roster; // closed before its copy goes
-};
-
 } // namespace
 
-int handOut(const HandOutOptions &options, Console &console)
+int handOut(const HandOutOptions &options, const Moment &moment, Console &console)
 {
-    Opened opened(options);
-    core::RosterFile &roster = opened.roster();
+    // Held while it is written from, unless nothing is given: then a window may have it open.
+    std::optional<core::RosterFile> original;
+    if (!options.isDraft)
+        original.emplace(core::RosterFile::open(options.roster, moment.clock));
+    const RosterCopy copy(options.roster, moment);
+    const core::RosterFile roster = copy.open();
     const std::vector<core::Lifter> all = roster.lifters();
     const auto lifters = chosenLifters(options.roster, options.lifter, all, console);
     if (!lifters)
         return exitProblems;
 
     ui::HandOutBatch batch;
-    batch.monday = core::mondayOf(options.day);
+    batch.monday = core::mondayOf(options.day.isValid() ? options.day : moment.today());
     std::vector<core::LifterId> who;
     for (const core::Lifter &lifter : *lifters)
         who.push_back(lifter.id);
@@ -79,8 +66,10 @@ int handOut(const HandOutOptions &options, Console &console)
         report(problems, console);
         return exitProblems;
     }
+    const std::vector<core::LoggedSession> sessions = roster.sessions();
+    warnOfClock(moment, sessions, console);
     const core::LiftEstimates estimates =
-        core::estimateAll(all, batch.variations, roster.sessions());
+        core::estimateAll(all, batch.variations, sessions, moment.today());
     batch.estimateOf = [&estimates](core::LifterId lifter, core::Lift lift) {
         const auto found = estimates.find({lifter, lift});
         return found == estimates.end() ? nullptr : &found->second;
@@ -88,15 +77,17 @@ int handOut(const HandOutOptions &options, Console &console)
     batch.kinds = options.kinds;
     batch.paper = options.paper;
     batch.folder = options.folder;
-    batch.now = QDateTime::currentDateTimeUtc();
-    batch.today = QDate::currentDate();
-    if (!options.isDraft)
+    batch.now = moment.now().toUTC();
+    batch.today = moment.today();
+    if (original)
         batch.giving = core::Giving{options.by, core::toSeconds(batch.now),
-            [&roster] { return roster.newId<core::GivenDay>(); }};
+            [&original] { return original->newId<core::GivenDay>(); }};
     const ui::HandOutSummary summary = ui::writeHandOuts(batch);
-    core::Edit facts;
-    facts.given.after = summary.given;
-    roster.apply(facts);
+    if (original) {
+        core::Edit facts;
+        facts.given.after = summary.given;
+        original->apply(facts);
+    }
     for (const QString &path : summary.files)
         say(console.out, path);
     QStringList ageless;

@@ -37,15 +37,15 @@ void tell(const core::ImportCounts &counts, bool dryRun, QIODevice &out)
 class Target
 {
 public:
-    explicit Target(const ImportOptions &options)
+    Target(const ImportOptions &options, const Moment &moment)
         : m_path(options.roster)
     {
         if (options.create)
             startNew();
         else if (options.dryRun)
-            m_roster.emplace(m_copy.emplace(m_path).open());
+            m_roster.emplace(m_copy.emplace(m_path, Moment{moment.clock, {}}).open());
         else
-            m_roster.emplace(core::RosterFile::open(m_path));
+            m_roster.emplace(core::RosterFile::open(m_path, moment.clock));
     }
 
     [[nodiscard]] core::RosterFile &roster() { return *m_roster; }
@@ -85,12 +85,13 @@ private:
 
 } // namespace
 
-int import(const ImportOptions &options, Console &console)
+int import(const ImportOptions &options, const Moment &moment, Console &console)
 {
-    const core::PeopleTable people = readPeopleFile(options.people, console);
-    const core::LogTable log = readLogFile(options.log, console);
+    const core::PeopleTable people = readPeopleFile(options.people, moment, console);
+    const core::LogTable log = readLogFile(options.log, moment, console);
 
-    Target target(options);
+    Target target(options, moment);
+    warnOfClock(moment, target.roster().sessions(), console);
     const core::ImportPlan plan = planFor(target.roster(), log, people);
     if (!plan.isClean()) {
         report(plan.problems, console);

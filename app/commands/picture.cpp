@@ -5,6 +5,7 @@
 #include "app/commands/text.h"
 #include "core/domain/storage_error.h"
 #include "ui/look/theme.h"
+#include "ui/roster/today.h"
 #include "ui/window/main_window.h"
 #include "ui/window/roster_view.h"
 
@@ -54,16 +55,17 @@ void select(ui::RosterView &roster, const QString &name)
 
 } // namespace
 
-int picture(const PictureOptions &options, Console &console)
+int picture(const PictureOptions &options, const Moment &moment, Console &console)
 {
-    const RosterCopy copy(options.roster);
-    (void)copy.open(); // or it throws what is wrong with the file
+    const RosterCopy copy(options.roster, moment);
+    warnOfClock(moment, copy.open().sessions(), console); // or it throws what is wrong
     // A picture leaves the coach's own settings and recent files alone.
     const QTemporaryDir settings;
     QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings.path());
     ui::Theme theme(*qApp);
     theme.choose(options.dark ? ui::SchemeChoice::dark : ui::SchemeChoice::light);
-    ui::MainWindow window(theme);
+    ui::Today today([now = moment.now()] { return now; });
+    ui::MainWindow window(theme, today);
     window.resize(options.size);
     window.show();
     if (!window.openFile(copy.path()))

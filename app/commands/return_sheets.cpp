@@ -10,16 +10,18 @@
 
 namespace app {
 
-int returnSheets(const ReturnOptions &options, Console &console)
+int returnSheets(const ReturnOptions &options, const Moment &moment, Console &console)
 {
     std::vector<core::ReturnSheet> sheets;
     for (const QString &path : options.sheets)
-        sheets.push_back(readReturnFile(path, console));
+        sheets.push_back(readReturnFile(path, moment, console));
 
     std::optional<RosterCopy> copy; // outlives the roster in it
     if (options.dryRun)
-        copy.emplace(options.roster);
-    core::RosterFile roster = copy ? copy->open() : core::RosterFile::open(options.roster);
+        copy.emplace(options.roster, Moment{moment.clock, {}}); // as the real one would be
+    core::RosterFile roster =
+        copy ? copy->open() : core::RosterFile::open(options.roster, moment.clock);
+    warnOfClock(moment, roster.sessions(), console);
     const core::JudgedReturns returns = core::judgeReturns(std::move(sheets), roster);
 
     std::vector<size_t> accepted;

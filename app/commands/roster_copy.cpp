@@ -17,10 +17,25 @@ void copyFile(const QString &from, const QString &to)
     QFile::setPermissions(to, QFile::ReadOwner | QFile::WriteOwner);
 }
 
+template <class Row> std::vector<Row> laterThan(QDate day, std::vector<Row> rows)
+{
+    std::erase_if(rows, [day](const Row &row) { return row.day <= day; });
+    return rows;
+}
+
+void forgetAfter(QDate day, core::RosterFile &roster)
+{
+    core::Edit edit;
+    edit.sessions.before = laterThan(day, roster.sessions());
+    edit.checkIns.before = laterThan(day, roster.checkIns());
+    roster.apply(edit);
+}
+
 } // namespace
 
-RosterCopy::RosterCopy(const QString &path)
-    : m_original(path)
+RosterCopy::RosterCopy(const QString &path, const Moment &moment)
+    : m_moment(moment)
+    , m_original(path)
     , m_copy(m_folder.filePath(QFileInfo(path).fileName()))
 {
     copyFile(path, m_copy);
@@ -32,7 +47,10 @@ RosterCopy::RosterCopy(const QString &path)
 core::RosterFile RosterCopy::open() const
 {
     try {
-        return core::RosterFile::open(m_copy);
+        core::RosterFile roster = core::RosterFile::open(m_copy, m_moment.clock);
+        if (m_moment.asOf)
+            forgetAfter(*m_moment.asOf, roster);
+        return roster;
     } catch (const core::StorageError &error) { // the user knows the file, not our copy of it
         throw core::StorageError(
             QString(error.words()).replace(m_copy, m_original), error.detail());

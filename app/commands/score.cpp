@@ -45,9 +45,9 @@ void tell(const strength::Score &s, QIODevice &out)
 
 } // namespace
 
-int score(const LogOptions &options, Console &console)
+int score(const LogOptions &options, const Moment &moment, Console &console)
 {
-    const std::optional<core::Edit> read = readAlone(options.log, options.people, console);
+    const std::optional<core::Edit> read = readAlone(options.log, options.people, moment, console);
     if (!read)
         return exitProblems;
     const core::LiftLogs bench = core::liftLogs(

@@ -5,7 +5,7 @@
 namespace core {
 
 namespace {
-constexpr int kEarliestBirthYear = 1900;
+constexpr int kEarliestBirthYear = 1900, kLatestBirthYear = 2100;
 constexpr double kLightestKg = 20.0;
 constexpr double kHeaviestKg = 400.0;
 
@@ -32,11 +32,11 @@ QStringList problems(const Lifter &lifter)
     if (lifter.name.trimmed().isEmpty())
         wrong << Text::tr("A lifter needs a name.");
     if (lifter.birthYear
-        && (*lifter.birthYear < kEarliestBirthYear
-            || *lifter.birthYear > QDate::currentDate().year()))
-        wrong << Text::tr("Birth year %1 is not between %2 and this year.")
+        && (*lifter.birthYear < kEarliestBirthYear || *lifter.birthYear > kLatestBirthYear))
+        wrong << Text::tr("Birth year %1 is not between %2 and %3.")
                      .arg(*lifter.birthYear)
-                     .arg(kEarliestBirthYear);
+                     .arg(kEarliestBirthYear)
+                     .arg(kLatestBirthYear);
     if (lifter.trainingSince && !lifter.trainingSince->isValid())
         wrong << Text::tr("The first day of training is no date.");
     if (lifter.bodyweightKg
@@ -50,6 +50,15 @@ QStringList problems(const Lifter &lifter)
     if (groups != lifter.groups || (!groups.isEmpty() && groups.front().trimmed().isEmpty()))
         wrong << Text::tr("Groups have names, are sorted, and each is named once.");
     wrong << problems(lifter.gear);
+    return wrong;
+}
+
+QStringList problems(const Lifter &lifter, QDate today)
+{
+    QStringList wrong = problems(lifter);
+    if (lifter.birthYear && *lifter.birthYear > today.year()
+        && *lifter.birthYear <= kLatestBirthYear)
+        wrong << Text::tr("The birth year %1 has not come yet.").arg(*lifter.birthYear);
     return wrong;
 }
 

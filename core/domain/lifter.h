@@ -57,5 +57,7 @@ struct Lifter
 /// What is wrong with the lifter alone, in words a coach can act on; empty when sound.
 /// Uniqueness of the name is the roster's to judge.
 [[nodiscard]] QStringList problems(const Lifter &lifter);
+/// The same of a lifter who is entered today: nobody is born in a year that has not come yet.
+[[nodiscard]] QStringList problems(const Lifter &lifter, QDate today);
 
 } // namespace core

@@ -59,4 +59,13 @@ QStringList problems(const LoggedSession &session)
     return wrong;
 }
 
+QDate lastDayOf(std::span<const LoggedSession> sessions)
+{
+    QDate last;
+    for (const LoggedSession &session : sessions)
+        if (!session.sets.empty() && (!last.isValid() || session.day > last))
+            last = session.day;
+    return last;
+}
+
 } // namespace core

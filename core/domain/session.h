@@ -5,6 +5,7 @@
 #include <QDate>
 #include <QStringList>
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace core {
@@ -66,5 +67,8 @@ struct LoggedSession
 
 /// The same for a session and its sets, each of which is named by its place: "Set 2: ...".
 [[nodiscard]] QStringList problems(const LoggedSession &session);
+
+/// The day of the newest set; invalid without any.
+[[nodiscard]] QDate lastDayOf(std::span<const LoggedSession> sessions);
 
 } // namespace core

@@ -20,11 +20,15 @@ QByteArray writeEstimates(const std::vector<Lifter> &lifters,
             continue;
         const QByteArray name = csvField(lifter.name);
         const auto write = [&](const char *view, strength::Band strength::WeekEstimate::*band) {
-            for (const strength::WeekEstimate &week : found->second.estimate.weeks) {
-                const strength::Band &b = week.*band;
-                text += csvLine({name, fromEngineDay(week.sunday).toString(Qt::ISODate).toLatin1(),
-                    view, kg(b.kg), kg(b.low90), kg(b.high90)});
-            }
+            const auto line = [&](int day, const strength::Band &b) {
+                text += csvLine({name, fromEngineDay(day).toString(Qt::ISODate).toLatin1(), view,
+                    kg(b.kg), kg(b.low90), kg(b.high90)});
+            };
+            const strength::LifterEstimate &estimate = found->second.estimate;
+            for (const strength::WeekEstimate &week : estimate.weeks)
+                line(week.sunday, week.*band);
+            if (estimate.idle)
+                line(estimate.idle->until, estimate.idle->max);
         };
         write("filtered", &strength::WeekEstimate::filtered);
         write("smoothed", &strength::WeekEstimate::smoothed);

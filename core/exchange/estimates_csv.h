@@ -17,7 +17,9 @@ namespace core {
 ///
 /// `date` is the Sunday that ends the week, `view` is `filtered` (what was known then) or
 /// `smoothed` (what is known now), loads are in kg to 10 g with the ends of the 90 % interval.
-/// Lifters in the order given; one without a bench-press set has no line.
+/// A lifter without a set of late has one line more in each view: the last Sunday up to the day
+/// that the estimates are of. Lifters in the order given; one without a bench-press set has no
+/// line.
 [[nodiscard]] QByteArray writeEstimates(const std::vector<Lifter> &lifters,
     const std::map<std::pair<LifterId, Lift>, LiftEstimate> &estimates);
 

@@ -37,7 +37,7 @@ ImportPlan readImport(const ImportFiles &files, const IdSource &ids, QDate today
         if (auto contents = contentsOf(files.people, people)) {
             QBuffer device(&*contents);
             (void)device.open(QIODevice::ReadOnly);
-            people = readPeople(device, people.file, watch.stop);
+            people = readPeople(device, people.file, today, watch.stop);
         }
     return planImport(log, people, rowsFor(log, roster, watch.part(0.5, 1.0)), ids, watch.stop);
 }

@@ -20,7 +20,7 @@ struct ImportFiles
 
 /// Reads the files and plans their import into the roster. A file that cannot be opened becomes a
 /// problem of the plan. May run on any thread. Throws StorageError when the roster cannot be read.
-/// @param today  see readLog()
+/// @param today  see readLog() and readPeople()
 [[nodiscard]] ImportPlan readImport(const ImportFiles &files, const IdSource &ids, QDate today,
     const RosterReader &roster, const Watch &watch = {});
 

@@ -31,7 +31,7 @@ std::optional<Value> readWord(CsvTable &table, Cell cell, const QString &choices
 }
 
 /// Lays what problems(Lifter) finds at the door of the field that is to blame.
-void judgeFields(CsvTable &table, const PersonRow &row)
+void judgeFields(CsvTable &table, const PersonRow &row, QDate today)
 {
     Lifter probe;
     probe.name = QStringLiteral("-");
@@ -41,7 +41,7 @@ void judgeFields(CsvTable &table, const PersonRow &row)
         table.complain(bodyweightKg, words, Text::tr("Write kg, or leave the field blank."));
     probe.bodyweightKg.reset();
     probe.birthYear = row.birthYear;
-    for (const QString &words : problems(probe))
+    for (const QString &words : problems(probe, today))
         table.complain(birthYear, words, Text::tr("Write four digits, or leave the field blank."));
 }
 
@@ -52,7 +52,8 @@ QStringList peopleColumns()
     return columnNames(kColumns);
 }
 
-PeopleTable readPeople(QIODevice &device, const QString &file, const std::stop_token &stop)
+PeopleTable readPeople(
+    QIODevice &device, const QString &file, QDate today, const std::stop_token &stop)
 {
     PeopleTable people{file, {}, {}};
     CsvTable table(device, file, kColumns, people.problems);
@@ -77,7 +78,7 @@ PeopleTable readPeople(QIODevice &device, const QString &file, const std::stop_t
         row.touchStyle =
             readWord<TouchStyle>(table, touchStyle, QStringLiteral("soft, sinking, undecided"));
         row.unit = readWord<Unit>(table, unit, QStringLiteral("kg, lb"));
-        judgeFields(table, row);
+        judgeFields(table, row, today);
         people.rows.push_back(std::move(row));
     }
     return people;

@@ -39,9 +39,10 @@ struct PeopleTable
 [[nodiscard]] QStringList peopleColumns();
 
 /// Throws StorageError when the device fails.
+/// @param today  nobody is born in a later year
 /// @param stop  ends the reading; the table is of no use then
 [[nodiscard]] PeopleTable readPeople(
-    QIODevice &device, const QString &file, const std::stop_token &stop = {});
+    QIODevice &device, const QString &file, QDate today, const std::stop_token &stop = {});
 
 /// The lifters as such a file, all columns.
 [[nodiscard]] QByteArray writePeople(const std::vector<Lifter> &lifters);

@@ -2,9 +2,37 @@
 
 #include "core/domain/text.h"
 
+#include <QLocale>
+#include <optional>
+
 namespace core {
 
 using strength::Standing;
+
+namespace {
+
+/// A span of three weeks and more as people say it.
+QString spanWords(int days)
+{
+    constexpr int kDaysAWeek = 7;
+    constexpr double kDaysAMonth = 365.25 / 12.0;
+    if (days < 6 * kDaysAWeek)
+        return Text::tr("%1 days").arg(days);
+    const int months = int(days / kDaysAMonth);
+    if (months < 4)
+        return Text::tr("%1 weeks").arg(days / kDaysAWeek);
+    return months < 24 ? Text::tr("%1 months").arg(months) : Text::tr("%1 years").arg(months / 12);
+}
+
+/// Since the last set, where that is why the estimate is out of date.
+std::optional<QString> silence(const strength::LifterEstimate &estimate)
+{
+    if (estimate.standing != Standing::stale || !estimate.lastSet)
+        return std::nullopt;
+    return spanWords(estimate.asOf - *estimate.lastSet);
+}
+
+} // namespace
 
 bool carriesLoads(Standing standing)
 {
@@ -57,6 +85,34 @@ QString advice(Standing standing)
         break;
     }
     return Text::tr("There are enough recent sets to prescribe from.");
+}
+
+QString words(const strength::LifterEstimate &estimate)
+{
+    if (const auto span = silence(estimate))
+        return Text::tr("out of date: last set %1 ago").arg(*span);
+    return words(estimate.standing);
+}
+
+QString advice(const strength::LifterEstimate &estimate)
+{
+    if (const auto span = silence(estimate))
+        return Text::tr("The last set of this lift was %1 ago. Start lighter and let the first "
+                        "sets set it right.")
+            .arg(*span);
+    return advice(estimate.standing);
+}
+
+QString clockTrouble(QDate today, QDate newest)
+{
+    if (!newest.isValid() || newest <= today)
+        return {};
+    const auto date = [](QDate day) {
+        return QLocale().toString(day, QStringLiteral("d MMMM yyyy"));
+    };
+    return Text::tr("This computer's clock says %1, but the newest set is of %2. Set the clock "
+                    "right, or correct the date of that set.")
+        .arg(date(today), date(newest));
 }
 
 } // namespace core

@@ -132,39 +132,40 @@ LiftLogs liftLogs(const std::vector<Lifter> &lifters, const std::vector<Variatio
 }
 
 RosterFit fitRoster(const std::vector<Lifter> &lifters, const std::vector<Variation> &variations,
-    const std::vector<LoggedSession> &sessions, const std::stop_token &stop)
+    const std::vector<LoggedSession> &sessions, QDate today, const std::stop_token &stop)
 {
     RosterFit fit;
     for (const Lift lift : kLifts) {
         LiftLogs all = liftLogs(lifters, variations, sessions, lift);
         if (all.rows.empty())
             continue;
-        strength::LearntRoster learnt = strength::learnRoster(all.logs, all.priors, stop);
+        strength::RosterPriors learnt = strength::learnRoster(all.logs, all.priors, stop);
         put(fit.estimates, lifters, lift,
-            strength::estimateRoster(all.logs, all.priors, learnt, stop), all);
+            strength::estimateRoster(all.logs, all.priors, learnt, engineDay(today), stop), all);
         fit.learnt.emplace(lift, std::move(learnt));
     }
     return fit;
 }
 
 LiftEstimates fitSome(const std::vector<Lifter> &lifters, const std::vector<Variation> &variations,
-    const std::vector<LoggedSession> &sessions, const LearntLifts &learnt)
+    const std::vector<LoggedSession> &sessions, const LearntLifts &learnt, QDate today)
 {
     LiftEstimates estimates;
-    for (const auto &[lift, roster] : learnt) {
+    for (const auto &[lift, priors] : learnt) {
         LiftLogs all = liftLogs(lifters, variations, sessions, lift);
         std::vector<strength::LifterEstimate> fits;
         for (const strength::LifterLog &log : all.logs)
-            fits.push_back(strength::estimateLifter(log, all.priors, roster));
+            fits.push_back(strength::estimateLifter(log, all.priors, priors, engineDay(today)));
         put(estimates, lifters, lift, std::move(fits), all);
     }
     return estimates;
 }
 
 LiftEstimates estimateAll(const std::vector<Lifter> &lifters,
-    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions)
+    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions,
+    QDate today)
 {
-    return fitRoster(lifters, variations, sessions).estimates;
+    return fitRoster(lifters, variations, sessions, today).estimates;
 }
 
 } // namespace core

@@ -43,7 +43,7 @@ struct LiftLogs
 
 using LiftEstimates = std::map<std::pair<LifterId, Lift>, LiftEstimate>;
 /// What the lifters lend each other in each lift.
-using LearntLifts = std::map<Lift, strength::LearntRoster>;
+using LearntLifts = std::map<Lift, strength::RosterPriors>;
 
 struct RosterFit
 {
@@ -51,21 +51,23 @@ struct RosterFit
     LearntLifts learnt;
 };
 
-/// Estimates for every lifter and every lift that has a competition variation in the catalogue.
-/// A lifter without sets gets an estimate with Standing::noData. Pure; may run on any thread.
+/// Estimates for every lifter and every lift that has a competition variation in the catalogue, as
+/// of `today`; see strength::estimateRoster(). A lifter without sets gets an estimate with
+/// Standing::noData. Pure; may run on any thread.
 /// @throws strength::Stopped once a stop is asked for
 [[nodiscard]] RosterFit fitRoster(const std::vector<Lifter> &lifters,
     const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions,
-    const std::stop_token &stop = {});
+    QDate today, const std::stop_token &stop = {});
 
 /// The same of some lifters alone, by what was learnt of all; lifts that nothing was learnt of are
 /// left out.
 [[nodiscard]] LiftEstimates fitSome(const std::vector<Lifter> &lifters,
     const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions,
-    const LearntLifts &learnt);
+    const LearntLifts &learnt, QDate today);
 
 /// fitRoster() without what was learnt.
 [[nodiscard]] LiftEstimates estimateAll(const std::vector<Lifter> &lifters,
-    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions);
+    const std::vector<Variation> &variations, const std::vector<LoggedSession> &sessions,
+    QDate today);
 
 } // namespace core

@@ -184,8 +184,8 @@ private:
             return Text::tr("This variation has no competition lift to be measured against.");
         if (parts.back().row < 0)
             return Text::tr("The catalogue has no variation %1 of this lift.").arg(line.restCode);
-        const strength::Standing standing = m_basis.estimate->estimate.standing;
-        return carriesLoads(standing) ? QString() : advice(standing);
+        const strength::LifterEstimate &estimate = m_basis.estimate->estimate;
+        return carriesLoads(estimate.standing) ? QString() : advice(estimate);
     }
 
     [[nodiscard]] bool canCarry(const std::vector<Part> &parts) const
@@ -270,7 +270,7 @@ private:
         if (line.lastReserve && line.lastReserve->value < 0.0)
             said << Text::tr("The last set is likely to be missed.");
         if (line.lastReserve && m_basis.estimate->estimate.standing != strength::Standing::enough)
-            said << advice(m_basis.estimate->estimate.standing);
+            said << advice(m_basis.estimate->estimate);
         return said.join(u' ');
     }
 

@@ -129,14 +129,13 @@ void backUpDaily(Database &db, const QString &rosterPath, QDate today)
             QFile::remove(backup.path);
 }
 
-void backUpBeforeMigration(Database &db, const QString &rosterPath, int version)
+void backUpBeforeMigration(
+    Database &db, const QString &rosterPath, int version, const QDateTime &now)
 {
     const QFileInfo info(rosterPath);
-    const QString name =
-        QStringLiteral("before version %1 on %2.%3")
-            .arg(QString::number(version + 1),
-                QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd hhmmss")),
-                info.suffix());
+    const QString name = QStringLiteral("before version %1 on %2.%3")
+                             .arg(QString::number(version + 1),
+                                 now.toString(QStringLiteral("yyyy-MM-dd hhmmss")), info.suffix());
     copyTo(db, QDir(backupFolderOf(rosterPath)).filePath(name));
 }
 

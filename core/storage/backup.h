@@ -1,6 +1,6 @@
 #pragma once
 
-#include <QDate>
+#include <QDateTime>
 #include <QString>
 #include <vector>
 
@@ -39,8 +39,10 @@ struct Backup
 /// Throws StorageError, and then the backups are as they were.
 void backUpDaily(Database &db, const QString &rosterPath, QDate today);
 
-/// Makes the backup before a change of the schema from `version`; it is kept for good.
-void backUpBeforeMigration(Database &db, const QString &rosterPath, int version);
+/// Makes the backup before a change of the schema from `version`, named by it and by `now`; it is
+/// kept for good.
+void backUpBeforeMigration(
+    Database &db, const QString &rosterPath, int version, const QDateTime &now);
 
 /// The days whose backups may go: all but the newest seven and the first of each of the newest
 /// twelve months. `days` are in any order.

@@ -2,6 +2,7 @@
 
 #include "core/storage/sql_reads.h"
 
+#include <QDateTime>
 #include <QString>
 #include <memory>
 #include <vector>
@@ -22,7 +23,8 @@ public:
     /// backup of the day, see core/storage/backup.h. A file that is not ours, damaged, a backup,
     /// held by another window or made by a newer version is left unchanged, and the error says
     /// which of these it is.
-    [[nodiscard]] static RosterFile open(const QString &path);
+    /// @param now  which the backups are named by
+    [[nodiscard]] static RosterFile open(const QString &path, const QDateTime &now);
 
     RosterFile(RosterFile &&) noexcept;
     RosterFile &operator=(RosterFile &&) noexcept;
@@ -44,7 +46,8 @@ protected:
 
 private:
     struct Impl;
-    [[nodiscard]] static std::unique_ptr<Impl> openWithoutBackup(const QString &path);
+    [[nodiscard]] static std::unique_ptr<Impl> openWithoutBackup(
+        const QString &path, const QDateTime &now);
     explicit RosterFile(std::unique_ptr<Impl> impl);
     std::unique_ptr<Impl> m_impl;
 };

@@ -92,21 +92,22 @@ RosterFile RosterFile::create(const QString &path)
             throw;
         }
     }
-    return RosterFile(openWithoutBackup(path)); // there is nothing to lose yet
+    return RosterFile(openWithoutBackup(path, {})); // there is nothing to lose yet
 }
 
-RosterFile RosterFile::open(const QString &path)
+RosterFile RosterFile::open(const QString &path, const QDateTime &now)
 {
-    auto impl = openWithoutBackup(path);
+    auto impl = openWithoutBackup(path, now);
     try {
-        backUpDaily(impl->db, impl->path, QDate::currentDate());
+        backUpDaily(impl->db, impl->path, now.date());
     } catch (const StorageError &e) {
         impl->backupTrouble = e.words();
     }
     return RosterFile(std::move(impl));
 }
 
-std::unique_ptr<RosterFile::Impl> RosterFile::openWithoutBackup(const QString &path)
+std::unique_ptr<RosterFile::Impl> RosterFile::openWithoutBackup(
+    const QString &path, const QDateTime &now)
 {
     probeHeader(path);
     const QString real =
@@ -120,8 +121,9 @@ std::unique_ptr<RosterFile::Impl> RosterFile::openWithoutBackup(const QString &p
     probeContents(real);
     auto impl = std::make_unique<Impl>(real, std::move(held));
     setUp(impl->db);
-    migrate(impl->db, migrations(),
-        [&impl] { backUpBeforeMigration(impl->db, impl->path, impl->db.userVersion()); });
+    migrate(impl->db, migrations(), [&impl, &now] {
+        backUpBeforeMigration(impl->db, impl->path, impl->db.userVersion(), now);
+    });
     impl->readLastIds();
     return impl;
 }

@@ -9,7 +9,13 @@ namespace strength {
 
 namespace {
 
-constexpr int kStaleDays = 28;
+/// A lifter's own rhythm: the middle one of the last gaps between days with a set of the lift, the
+/// longer one of two. Six of them without a set are more than a deload or a missed week, and the
+/// bounds keep that between three and six weeks, from where on a layoff costs by the model
+/// (lifter_filter.cpp) about 3 % and more. Common practice, no source.
+constexpr size_t kRhythmGaps = 12;
+constexpr int kStaleGaps = 6;
+constexpr int kFewestStaleDays = 21, kMostStaleDays = 42;
 /// SD of the ln max above which an estimate is little more than its prior, and above which it is
 /// too wide to prescribe from.
 constexpr double kPriorOnlySd = 0.08, kThinSd = 0.027;
@@ -31,17 +37,31 @@ double honestSd(double variance, const LifterFilter::Footing &footing)
     return std::sqrt(std::max(variance, 0.0) + misfit * misfit + few);
 }
 
-Standing standingOf(const LifterFit &fit, int today)
+/// The longest silence after which the estimate is still of today, days.
+int patience(const LifterFit &fit)
+{
+    std::vector<int> gaps; // the newest first
+    for (size_t i = fit.forms.size(); i-- > 1 && gaps.size() < kRhythmGaps;)
+        if (const int gap = fit.forms[i].day - fit.forms[i - 1].day; gap > 0)
+            gaps.push_back(gap);
+    if (gaps.empty())
+        return kFewestStaleDays; // one day is no rhythm
+    const auto middle = gaps.begin() + std::ptrdiff_t(gaps.size() / 2);
+    std::nth_element(gaps.begin(), middle, gaps.end());
+    return std::clamp(kStaleGaps * *middle, kFewestStaleDays, kMostStaleDays);
+}
+
+Standing standingOf(const LifterFit &fit, int day)
 {
     const double sd = honestSd(fit.weeks.back().variance,
-        fit.weeks.back().footing); // a layoff since then is stale, not thin
+        fit.weeks.back().footing); // a layoff since then makes it stale, not a guess
     if (sd > kPriorOnlySd)
         return Standing::priorOnly;
+    if (day - fit.lastDay > patience(fit))
+        return Standing::stale;
     if (fit.filter.conflict() > kConflict)
         return Standing::conflicting;
-    if (sd > kThinSd)
-        return Standing::thin;
-    return today - fit.lastDay > kStaleDays ? Standing::stale : Standing::enough;
+    return sd > kThinSd ? Standing::thin : Standing::enough;
 }
 
 std::vector<VariationEstimate> variationsOf(
@@ -103,6 +123,7 @@ LifterEstimate report(const LifterFit &fit, std::span<const VariationPrior> vari
     const auto &mean = fit.filter.belief().mean();
     const auto &covariance = fit.filter.belief().covariance();
     LifterEstimate estimate;
+    estimate.asOf = today;
     estimate.variations = variationsOf(fit, variations);
     estimate.curve = {std::exp(mean[lnKappa]), mean[power]};
     estimate.setFatigue = mean[fatigue];
@@ -114,6 +135,8 @@ LifterEstimate report(const LifterFit &fit, std::span<const VariationPrior> vari
         estimate.rating.bias = intervalOf(bias.mean, bias.sd);
         return estimate;
     }
+    estimate.asOf = std::max(today, fit.lastDay);
+    estimate.lastSet = fit.lastDay;
     estimate.rating.bias =
         intervalOf(mean[ratingBias], std::sqrt(covariance(ratingBias, ratingBias)));
     for (size_t t = 0; t < fit.weeks.size(); ++t) {
@@ -130,7 +153,7 @@ LifterEstimate report(const LifterFit &fit, std::span<const VariationPrior> vari
     if (fit.filter.sunday() > fit.weeks.back().sunday)
         estimate.idle = {fit.filter.sunday(), maxBand(fit.filter)};
     estimate.pulls = pullsOf(fit);
-    estimate.standing = standingOf(fit, today);
+    estimate.standing = standingOf(fit, estimate.asOf);
     return estimate;
 }
 

@@ -6,7 +6,7 @@
 namespace strength {
 
 /// A fit in the words of the public interface.
-/// @param today  the last day that the roster's logs know of; a log that ends long before is stale
+/// @param today  as fitLifter() was given it
 [[nodiscard]] LifterEstimate report(
     const LifterFit &fit, std::span<const VariationPrior> variations, int today);
 

@@ -13,16 +13,6 @@ namespace strength {
 
 namespace {
 
-int lastDayOf(std::span<const LifterLog> logs)
-{
-    int last = std::numeric_limits<int>::min();
-    for (const LifterLog &log : logs)
-        for (const TrainingSession &session : log.sessions)
-            if (!session.sets.empty())
-                last = std::max(last, session.day);
-    return last;
-}
-
 /// Sets and ratings of each variation, which the fit itself does not keep.
 void countSets(LifterEstimate &estimate, const LifterLog &log)
 {
@@ -43,48 +33,55 @@ LifterEstimate estimate(const LifterLog &log, std::span<const VariationPrior> va
 
 } // namespace
 
-LearntRoster learnRoster(std::span<const LifterLog> logs,
+int lastDayOf(std::span<const LifterLog> logs)
+{
+    int last = std::numeric_limits<int>::min();
+    for (const LifterLog &log : logs)
+        for (const TrainingSession &session : log.sessions)
+            if (!session.sets.empty())
+                last = std::max(last, session.day);
+    return last;
+}
+
+RosterPriors learnRoster(std::span<const LifterLog> logs,
     std::span<const VariationPrior> variations, const std::stop_token &stop)
 {
     checkVariations(variations);
     for (size_t i = 0; i < logs.size(); ++i)
         checkLog(logs[i], variations.size(), i);
     const RosterPriors published = publishedPriors(variations);
-    return {logs.size() > 1 ? pooledPriors(logs, published, stop) : published, lastDayOf(logs)};
+    return logs.size() > 1 ? pooledPriors(logs, published, stop) : published;
 }
 
 std::vector<LifterEstimate> estimateRoster(
-    std::span<const LifterLog> logs, std::span<const VariationPrior> variations)
+    std::span<const LifterLog> logs, std::span<const VariationPrior> variations, int today)
 {
-    return estimateRoster(logs, variations, learnRoster(logs, variations));
+    return estimateRoster(logs, variations, learnRoster(logs, variations), today);
 }
 
 std::vector<LifterEstimate> estimateRoster(std::span<const LifterLog> logs,
-    std::span<const VariationPrior> variations, const LearntRoster &roster,
+    std::span<const VariationPrior> variations, const RosterPriors &learnt, int today,
     const std::stop_token &stop)
 {
     std::vector<LifterEstimate> estimates(logs.size());
     forEachOnAllProcessors(
-        logs.size(),
-        [&](size_t i) {
-            estimates[i] = estimate(logs[i], variations, roster.priors, roster.lastDay);
-        },
+        logs.size(), [&](size_t i) { estimates[i] = estimate(logs[i], variations, learnt, today); },
         stop);
     return estimates;
 }
 
-LifterEstimate estimateLifter(
-    const LifterLog &log, std::span<const VariationPrior> variations, const LearntRoster &roster)
+LifterEstimate estimateLifter(const LifterLog &log, std::span<const VariationPrior> variations,
+    const RosterPriors &learnt, int today)
 {
     checkVariations(variations);
     checkLog(log, variations.size(), 0);
-    return estimate(
-        log, variations, roster.priors, std::max(roster.lastDay, lastDayOf(std::span(&log, 1))));
+    return estimate(log, variations, learnt, today);
 }
 
-LifterEstimate estimateLifter(const LifterLog &log, std::span<const VariationPrior> variations)
+LifterEstimate estimateLifter(
+    const LifterLog &log, std::span<const VariationPrior> variations, int today)
 {
-    return estimateRoster(std::span(&log, 1), variations).front();
+    return estimateRoster(std::span(&log, 1), variations, today).front();
 }
 
 std::optional<Band> LifterEstimate::maxOn(int day) const

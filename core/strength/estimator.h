@@ -28,7 +28,7 @@ enum class Standing {
     noData,      ///< no set of this lift: there is no estimate
     priorOnly,   ///< a guess from people like this one
     thin,        ///< a wide interval: a load from it is a first guess
-    stale,       ///< good once, but the last set is four weeks older than the roster's last
+    stale,       ///< the last set is longer ago than a pause in this lifter's rhythm
     conflicting, ///< the sets contradict each other more than noise explains
     enough
 };
@@ -67,17 +67,18 @@ struct SetPull
     double pullKg = 0.0;   ///< change of the last estimate were the set left out, sign turned
 };
 
-/// Weeks without a set after a lifter's last one, while the roster's logs run on: what a layoff
-/// has left.
+/// Whole weeks without a set between a lifter's last one and today: what a layoff has left.
 struct Idle
 {
-    int until = 0; ///< the last Sunday that the roster's logs reach
+    int until = 0; ///< the last Sunday up to today
     Band max;      ///< competition max by then
 };
 
 struct LifterEstimate
 {
     Standing standing = Standing::noData;
+    int asOf = 0; ///< the day it is of: today, or the day of the last set where that is dated later
+    std::optional<int> lastSet;      ///< its day; empty without data
     std::vector<WeekEstimate> weeks; ///< without gaps from the first to the last trained week
     std::optional<Idle> idle;
     std::vector<VariationEstimate> variations; ///< one a row of the variation table
@@ -95,34 +96,35 @@ struct LifterEstimate
     [[nodiscard]] std::optional<Band> maxOn(int day) const;
 };
 
-/// What the lifters of a roster lend each other, and how far their logs reach. One lifter's new
-/// sets hardly change it, so that the lifter alone can be estimated anew from it.
-struct LearntRoster
-{
-    RosterPriors priors;
-    int lastDay = 0; ///< of all logs; the lowest int without any set
-};
+/// The day of the newest set of all; the lowest int without any. What a log on paper, which nobody
+/// carries on, may be estimated as of.
+[[nodiscard]] int lastDayOf(std::span<const LifterLog> logs);
 
+/// What the lifters of a roster lend each other. One lifter's new sets hardly change it, so that
+/// the lifter alone can be estimated anew from it.
 /// @param variations  row 0 is the competition lift
 /// @throws std::invalid_argument for input that core/strength/validation.h rejects; it names log,
 ///         session and set; here and below
 /// @throws Stopped, see core/strength/pooling.h, once a stop is asked for; below too
-[[nodiscard]] LearntRoster learnRoster(std::span<const LifterLog> logs,
+[[nodiscard]] RosterPriors learnRoster(std::span<const LifterLog> logs,
     std::span<const VariationPrior> variations, const std::stop_token &stop = {});
 
 /// Estimates of a whole roster, one a log, in order. Lifters lend each other strength where the
 /// model pools; a lone lifter leans on the published values.
+/// @param today  a day since 1970-01-01. A lifter without a set of late has been idle until then,
+///               whatever the others did. A set that is dated later counts all the same, and its
+///               lifter's estimate is of the day of the last one; here and below
 [[nodiscard]] std::vector<LifterEstimate> estimateRoster(
-    std::span<const LifterLog> logs, std::span<const VariationPrior> variations);
-/// @param roster  learnt from these logs
+    std::span<const LifterLog> logs, std::span<const VariationPrior> variations, int today);
+/// @param learnt  from these logs
 [[nodiscard]] std::vector<LifterEstimate> estimateRoster(std::span<const LifterLog> logs,
-    std::span<const VariationPrior> variations, const LearntRoster &roster,
+    std::span<const VariationPrior> variations, const RosterPriors &learnt, int today,
     const std::stop_token &stop = {});
 
 /// One lifter of the roster, or of none: what was learnt then is from the literature alone.
+[[nodiscard]] LifterEstimate estimateLifter(const LifterLog &log,
+    std::span<const VariationPrior> variations, const RosterPriors &learnt, int today);
 [[nodiscard]] LifterEstimate estimateLifter(
-    const LifterLog &log, std::span<const VariationPrior> variations, const LearntRoster &roster);
-[[nodiscard]] LifterEstimate estimateLifter(
-    const LifterLog &log, std::span<const VariationPrior> variations);
+    const LifterLog &log, std::span<const VariationPrior> variations, int today);
 
 } // namespace strength

@@ -32,7 +32,7 @@ struct LifterFit
     std::vector<Week> weeks;
     std::vector<SmoothedWeek> smoothed; ///< one a week
     std::vector<Form> forms;            ///< by day
-    int lastDay = 0;
+    int lastDay = 0;                    ///< of the last set
 };
 
 /// Filters and smooths. Sessions without sets are passed over.

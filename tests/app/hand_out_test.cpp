@@ -3,7 +3,7 @@
 class HandOut : public Program
 {
 protected:
-    void SetUp() override { ASSERT_EQ(run({"demo", "d"}).code, 0); }
+    void SetUp() override { ASSERT_EQ(run({"demo", "d", "--as-of", kDay}).code, 0); }
 
     QStringList files(const QString &ending) const
     {
@@ -14,7 +14,8 @@ protected:
 TEST_F(HandOut, WritesAPageALifterAndWhatElseIsAskedForAndLeavesTheRosterAlone)
 {
     const QByteArray before = read("d/demo.benchwright");
-    const Run got = run({"handout", "d/demo.benchwright", "--out", "out", "--pdf", "--calendar"});
+    const Run got = run(
+        {"handout", "d/demo.benchwright", "--as-of", kDay, "--out", "out", "--pdf", "--calendar"});
     ASSERT_EQ(got.code, 0) << got.err.toStdString();
     EXPECT_TRUE(got.err.isEmpty()) << got.err.toStdString();
     EXPECT_EQ(files(".html").size(), 12);
@@ -30,8 +31,9 @@ TEST_F(HandOut, WritesAPageALifterAndWhatElseIsAskedForAndLeavesTheRosterAlone)
 
 TEST_F(HandOut, OneLifterAndOneWeek)
 {
-    ASSERT_EQ(
-        run({"handout", "d/demo.benchwright", "--out", "out", "--lifter", "marit oskedal"}).code,
+    ASSERT_EQ(run({"handout", "d/demo.benchwright", "--as-of", kDay, "--out", "out", "--lifter",
+                      "marit oskedal"})
+                  .code,
         0);
     ASSERT_EQ(files(".html").size(), 1);
     EXPECT_TRUE(files(".pdf").isEmpty());
@@ -40,15 +42,17 @@ TEST_F(HandOut, OneLifterAndOneWeek)
 
 TEST_F(HandOut, SaysWhatStandsInTheWayAndMakesNoFolder)
 {
-    Run got = run({"handout", "d/demo.benchwright", "--out", "out", "--lifter", "Marit Oskedahl"});
+    Run got = run({"handout", "d/demo.benchwright", "--as-of", kDay, "--out", "out", "--lifter",
+        "Marit Oskedahl"});
     EXPECT_EQ(got.code, 1);
     EXPECT_TRUE(got.err.contains(QStringLiteral("Did you mean Marit Oskedal?")));
-    got = run({"handout", "d/demo.benchwright", "--out", "out", "--week", "1999-01-01"});
+    got = run(
+        {"handout", "d/demo.benchwright", "--as-of", kDay, "--out", "out", "--week", "1999-01-01"});
     EXPECT_EQ(got.code, 1);
     EXPECT_TRUE(got.err.contains(QStringLiteral("week of 1998-12-28")));
     EXPECT_EQ(run({"handout", "d/demo.benchwright"}).code, 2) << "--out is required";
     EXPECT_FALSE(QFileInfo::exists(path("out")));
     write("out", "a file of the coach's");
-    EXPECT_EQ(run({"handout", "d/demo.benchwright", "--out", "out"}).code, 3);
+    EXPECT_EQ(run({"handout", "d/demo.benchwright", "--as-of", kDay, "--out", "out"}).code, 3);
     EXPECT_EQ(read("out"), "a file of the coach's");
 }

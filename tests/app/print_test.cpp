@@ -5,7 +5,7 @@
 class Print : public Program
 {
 protected:
-    void SetUp() override { ASSERT_EQ(run({"demo", "d"}).code, 0); }
+    void SetUp() override { ASSERT_EQ(run({"demo", "d", "--as-of", kDay}).code, 0); }
 
     QStringList pdfs(const QString &folder) const
     {
@@ -16,7 +16,7 @@ protected:
 TEST_F(Print, WritesOnePdfALifterWithoutADisplayAndLeavesTheRosterAlone)
 {
     const QByteArray before = read("d/demo.benchwright");
-    const Run got = run({"print", "d/demo.benchwright", "--out", "plans"});
+    const Run got = run({"print", "d/demo.benchwright", "--as-of", kDay, "--out", "plans"});
     ASSERT_EQ(got.code, 0) << got.err.toStdString();
     EXPECT_TRUE(got.err.isEmpty()) << got.err.toStdString();
     EXPECT_EQ(pdfs("plans").size(), 12);
@@ -29,8 +29,8 @@ TEST_F(Print, WritesOnePdfALifterWithoutADisplayAndLeavesTheRosterAlone)
 
 TEST_F(Print, OneLifterIsFoundByNameWhateverTheCase)
 {
-    ASSERT_EQ(run({"print", "d/demo.benchwright", "--out", "plans", "--lifter", "MARIT oskedal",
-                      "--paper", "Letter"})
+    ASSERT_EQ(run({"print", "d/demo.benchwright", "--as-of", kDay, "--out", "plans", "--lifter",
+                      "MARIT oskedal", "--paper", "Letter"})
                   .code,
         0);
     ASSERT_EQ(pdfs("plans").size(), 1);
@@ -41,15 +41,22 @@ TEST_F(Print, OneLifterIsFoundByNameWhateverTheCase)
 
 TEST_F(Print, SaysWhatStandsInTheWayAndMakesNoFolder)
 {
-    Run got = run({"print", "d/demo.benchwright", "--out", "plans", "--lifter", "Marit Oskedahl"});
+    Run got = run({"print", "d/demo.benchwright", "--as-of", kDay, "--out", "plans", "--lifter",
+        "Marit Oskedahl"});
     EXPECT_EQ(got.code, 1);
     EXPECT_TRUE(got.err.contains(QStringLiteral("Did you mean Marit Oskedal?")));
-    got = run({"print", "d/demo.benchwright", "--out", "plans", "--week", "1999-01-01"});
+    got = run(
+        {"print", "d/demo.benchwright", "--as-of", kDay, "--out", "plans", "--week", "1999-01-01"});
     EXPECT_EQ(got.code, 1);
     EXPECT_TRUE(got.err.contains(QStringLiteral("week of 1998-12-28")));
+    EXPECT_EQ(run({"print", "d/demo.benchwright", "--as-of", kDay, "--out", "plans", "--week",
+                      "2026-02-31"})
+                  .code,
+        2);
     EXPECT_EQ(
-        run({"print", "d/demo.benchwright", "--out", "plans", "--week", "2026-02-31"}).code, 2);
-    EXPECT_EQ(run({"print", "d/demo.benchwright", "--out", "plans", "--paper", "A5"}).code, 2);
+        run({"print", "d/demo.benchwright", "--as-of", kDay, "--out", "plans", "--paper", "A5"})
+            .code,
+        2);
     EXPECT_EQ(run({"print", "gone.benchwright", "--out", "plans"}).code, 3);
     EXPECT_EQ(run({"print", "d/log.csv", "--out", "plans"}).code, 3);
     EXPECT_FALSE(QFileInfo::exists(path("plans")));
@@ -57,8 +64,8 @@ TEST_F(Print, SaysWhatStandsInTheWayAndMakesNoFolder)
 
 TEST_F(Print, APictureShowsTheWindowAtTheSizeAskedFor)
 {
-    const Run got = run(
-        {"picture", "d/demo.benchwright", "--out", "w.png", "--width", "1920", "--height", "1080"});
+    const Run got = run({"picture", "d/demo.benchwright", "--as-of", kDay, "--out", "w.png",
+        "--width", "1920", "--height", "1080"});
     ASSERT_EQ(got.code, 0) << got.err.toStdString();
     EXPECT_TRUE(got.err.isEmpty()) << got.err.toStdString();
     EXPECT_EQ(QImage(path("w.png")).size(), QSize(1920, 1080));

@@ -52,6 +52,8 @@ protected:
             .entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot, QDir::Name);
     }
 
+    /// The day that the demo rosters of the tests are of.
+    static inline const QString kDay = QStringLiteral("2026-03-18");
     static inline const QByteArray kHeader =
         "lifter,date,variation,load_kg,reps_planned,reps_done,rpe,failed\n";
     static inline const QByteArray kSoundLog = kHeader

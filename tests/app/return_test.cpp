@@ -11,10 +11,10 @@ class Return : public Program
 protected:
     void SetUp() override
     {
-        ASSERT_EQ(run({"demo", "d"}).code, 0);
-        ASSERT_EQ(
-            run({"handout", "d/demo.benchwright", "--out", "out", "--lifter", "Marit Oskedal"})
-                .code,
+        ASSERT_EQ(run({"demo", "d", "--as-of", kDay}).code, 0);
+        ASSERT_EQ(run({"handout", "d/demo.benchwright", "--out", "out", "--lifter", "Marit Oskedal",
+                          "--as-of", kDay})
+                      .code,
             0);
         const QString page = QDir(path("out")).entryList({QStringLiteral("*.html")}).value(0);
         const QByteArray html = read("out/" + page);
@@ -108,6 +108,19 @@ TEST_F(Return, AnOldPlanIsAcceptedOnlyWhenAskedFor)
     got = run({"return", "d/demo.benchwright", "old.csv", "--odd-ones"});
     EXPECT_EQ(got.code, 0);
     EXPECT_TRUE(got.out.contains(QStringLiteral("accepted: 1 of 1")));
+}
+
+TEST_F(Return, AsOfADaySetsOfALaterOneHaveNotComeYet)
+{
+    write("r.csv", sheet("Marit Oskedal", 91.25)); // of Monday, the 16th
+    const QStringList read{"return", "d/demo.benchwright", "r.csv", "--dry-run"};
+    EXPECT_EQ(run(read).code, 0);
+    EXPECT_EQ(run(read + QStringList{"--as-of", "2026-03-15"}).code, 0)
+        << "tomorrow is already today somewhere";
+    const Run early = run(read + QStringList{"--as-of", "2026-03-14"});
+    EXPECT_EQ(early.code, 1);
+    EXPECT_TRUE(early.err.contains(QStringLiteral("2026-03-16 has not come yet")))
+        << early.err.toStdString();
 }
 
 TEST_F(Return, CheckKnowsAReturnSheet)

@@ -1,4 +1,5 @@
 #include "core/storage/roster_file.h"
+#include "tests/support/set_clock.h"
 #include "ui/board/board_drag.h"
 #include "ui/board/week_board_page.h"
 #include "ui/board/week_grid.h"
@@ -26,7 +27,7 @@ namespace {
 constexpr int kLifters = 40;
 constexpr int kLogWeeks = 26;
 constexpr int kPlanWeeks = 12;
-const QDate kMonday = QDate::currentDate().addDays(1 - QDate::currentDate().dayOfWeek());
+const QDate kMonday(2026, 11, 23);
 
 core::VariationId idOf(const core::RosterFile &file, const char *code)
 {
@@ -100,8 +101,10 @@ struct Desk
     static void close() { s_open.reset(); }
 
     QTemporaryDir folder;
+    SetClock clock{kMonday};
     ui::OpenRoster session{std::make_unique<core::RosterFile>(
-        roster(folder.filePath(QStringLiteral("team.benchwright"))))};
+                               roster(folder.filePath(QStringLiteral("team.benchwright")))),
+        clock.today};
     ui::Estimates estimates{session};
     ui::Selection selection{session};
     ui::LifterHistory history{session, selection};

@@ -31,7 +31,8 @@ public:
         , m_firstLifter(firstLifter)
         , m_evaluation(evaluation)
         , m_logs(roster.logs())
-        , m_estimates(strength::estimateRoster(m_logs, simulators::benchVariations()))
+        , m_estimates(strength::estimateRoster(
+              m_logs, simulators::benchVariations(), strength::lastDayOf(m_logs)))
     {
         for (int week = 0; week < weeks; ++week)
             m_sundays.push_back(simulators::kFirstDay + 7 * week + 6);
@@ -97,8 +98,8 @@ public:
     {
         for (size_t week = kWarmUpWeeks + 1; week < m_sundays.size(); week += kRefitEveryWeeks) {
             const int sunday = m_sundays[week];
-            const auto then =
-                strength::estimateRoster(cutOff(m_logs, sunday), simulators::benchVariations());
+            const auto then = strength::estimateRoster(
+                cutOff(m_logs, sunday), simulators::benchVariations(), sunday);
             for (size_t i = 0; i < then.size(); ++i)
                 if (const std::optional<Band> band = then[i].maxOn(sunday))
                     m_evaluation.refits.push_back({judge(id(i), *band, truth(i, sunday)),

@@ -77,8 +77,9 @@ void fromLogToEstimates(benchmark::State &state)
     const std::vector<Variation> &catalogue = builtInCatalogue();
     for (auto _ : state) {
         const Edit edit = planImport(readBigLog(text), {}, {{}, catalogue, {}}, countingIds()).edit;
-        benchmark::DoNotOptimize(writeEstimates(
-            edit.lifters.after, estimateAll(edit.lifters.after, catalogue, edit.sessions.after)));
+        const std::vector<LoggedSession> &sessions = edit.sessions.after;
+        benchmark::DoNotOptimize(writeEstimates(edit.lifters.after,
+            estimateAll(edit.lifters.after, catalogue, sessions, lastDayOf(sessions))));
     }
 }
 

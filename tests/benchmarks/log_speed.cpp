@@ -1,4 +1,5 @@
 #include "core/storage/roster_file.h"
+#include "tests/support/set_clock.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 
@@ -94,8 +95,10 @@ struct Opened
     }
 
     QTemporaryDir folder;
+    SetClock clock;
     ui::OpenRoster session{std::make_unique<core::RosterFile>(
-        roster(folder.filePath(QStringLiteral("r.benchwright"))))};
+                               roster(folder.filePath(QStringLiteral("r.benchwright")))),
+        clock.today};
     ui::Estimates estimates{session};
     int logged = 0;
 };
@@ -137,8 +140,8 @@ void baselineUntilTheEstimateMoves(benchmark::State &state)
 {
     Opened &all = opened();
     for (auto _ : state)
-        benchmark::DoNotOptimize(core::estimateAll(
-            all.session.lifters(), all.session.variations(), all.session.sessions()));
+        benchmark::DoNotOptimize(core::estimateAll(all.session.lifters(), all.session.variations(),
+            all.session.sessions(), core::lastDayOf(all.session.sessions())));
 }
 
 BENCHMARK(standStill)->Unit(benchmark::kMillisecond)->UseRealTime()->Iterations(50);

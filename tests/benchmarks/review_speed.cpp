@@ -1,4 +1,5 @@
 #include "core/storage/roster_file.h"
+#include "tests/support/set_clock.h"
 #include "ui/review/measure_chart.h"
 #include "ui/review/review_page.h"
 #include "ui/review/strength_chart.h"
@@ -25,7 +26,7 @@ namespace {
 constexpr int kSquad = 300;
 constexpr int kSessions = 5 * 52 * 3;
 constexpr int kSets = 8;
-const QDate kToday = QDate::currentDate();
+const QDate kToday(2026, 11, 25);
 
 core::LoggedSession session(core::SessionId id, core::LifterId lifter, int number,
     const std::vector<core::VariationId> &benches)
@@ -83,8 +84,10 @@ struct Opened
         loop.exec();
     }
     QTemporaryDir folder;
+    SetClock clock{kToday};
     ui::OpenRoster session{std::make_unique<core::RosterFile>(
-        roster(folder.filePath(QStringLiteral("r.benchwright"))))};
+                               roster(folder.filePath(QStringLiteral("r.benchwright")))),
+        clock.today};
     ui::Estimates estimates{session};
     ui::Insights insights{session, estimates};
     ui::Selection selection{session};

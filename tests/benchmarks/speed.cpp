@@ -56,7 +56,8 @@ void oneLifterTwoYears(benchmark::State &state)
     const LifterLog log = lastSets(logs(1, 150).front(), 1400);
     const auto variations = simulators::benchVariations();
     for (auto _ : state)
-        benchmark::DoNotOptimize(strength::estimateLifter(log, variations));
+        benchmark::DoNotOptimize(
+            strength::estimateLifter(log, variations, strength::lastDayOf({&log, 1})));
     state.counters["sets"] = double(countSets({log}));
 }
 BENCHMARK(oneLifterTwoYears)->Unit(benchmark::kMillisecond);
@@ -78,7 +79,8 @@ void fortyLiftersTwoYears(benchmark::State &state)
     const std::vector<LifterLog> roster = logs(40, 104);
     const auto variations = simulators::benchVariations();
     for (auto _ : state)
-        benchmark::DoNotOptimize(strength::estimateRoster(roster, variations));
+        benchmark::DoNotOptimize(
+            strength::estimateRoster(roster, variations, strength::lastDayOf(roster)));
     state.counters["sets"] = double(countSets(roster));
 }
 BENCHMARK(fortyLiftersTwoYears)->Unit(benchmark::kMillisecond)->UseRealTime();
@@ -92,7 +94,8 @@ void thousandLiftersFiveYears(benchmark::State &state)
     resetPeakMemory();
     const double before = memoryMb().value_or(0.0);
     for (auto _ : state)
-        benchmark::DoNotOptimize(strength::estimateRoster(roster, variations));
+        benchmark::DoNotOptimize(
+            strength::estimateRoster(roster, variations, strength::lastDayOf(roster)));
     state.counters["sets"] = double(countSets(roster));
     state.counters["logs_MB"] = before;
     state.counters["peak_MB"] = peakMemoryMb().value_or(0.0);
@@ -125,7 +128,8 @@ void statsmodelsLocalLevel(benchmark::State &state)
         state.SetIterationTime(seconds);
         theirs += seconds;
         const auto started = std::chrono::steady_clock::now();
-        benchmark::DoNotOptimize(strength::estimateRoster(roster, variations));
+        benchmark::DoNotOptimize(
+            strength::estimateRoster(roster, variations, strength::lastDayOf(roster)));
         ours += std::chrono::duration<double>(std::chrono::steady_clock::now() - started).count();
     }
     state.counters["times_engine"] = theirs / ours;

@@ -44,7 +44,7 @@ void DayHeaders::paintEvent(QPaintEvent *)
     const auto columns = boardColumns(width(), height());
     for (size_t day = 0; day < core::kWeekDays; ++day) {
         const DayView &view = m_plan.view().days[day];
-        const bool today = view.day == QDate::currentDate();
+        const bool today = view.day == m_plan.today();
         QRect row = columns[day].adjusted(space::tight, space::tight, -space::tight, 0);
 
         painter.setFont(strong);

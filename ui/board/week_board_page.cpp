@@ -65,6 +65,7 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHis
 
     WeekGrid &grid = m_board->grid();
     connect(m_header, &WeekHeader::weekWanted, &selection, &Selection::setWeekOf);
+    connect(m_header, &WeekHeader::thisWeekWanted, &selection, &Selection::setThisWeek);
     connect(m_plan, &WeekPlan::changed, this, &WeekBoardPage::showPlan);
     connect(&m_board->commands(), &WeekCommands::addRequested, this, &WeekBoardPage::beginAdding);
     connect(&grid, &WeekGrid::cardDragged, m_shelf, &VariationShelf::setCardDragged);

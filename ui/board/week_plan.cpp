@@ -8,6 +8,7 @@
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <algorithm>
 #include <limits>
@@ -26,6 +27,7 @@ WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory
     connect(&selection, &Selection::weekChanged, this, &WeekPlan::reload);
     connect(&roster, &OpenRoster::changed, this, &WeekPlan::follow);
     connect(&roster, &OpenRoster::settling, this, &WeekPlan::settling);
+    connect(&roster.today(), &Today::changed, this, &WeekPlan::resolveAgain);
     connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
             resolveAgain();
@@ -41,6 +43,11 @@ const core::Lifter *WeekPlan::lifter() const
 QDate WeekPlan::monday() const
 {
     return m_selection.monday();
+}
+
+QDate WeekPlan::today() const
+{
+    return m_roster.today().date();
 }
 
 const std::vector<core::Variation> &WeekPlan::catalogue() const
@@ -277,7 +284,7 @@ core::PlanSources WeekPlan::sources() const
 {
     return {*lifter(), m_roster.variations(),
         [this, id = lifter()->id](core::Lift lift) { return m_estimates.of(id, lift); },
-        m_history.checkIns(), m_history.given(), QDate::currentDate()};
+        m_history.checkIns(), m_history.given(), m_roster.today().date()};
 }
 
 void WeekPlan::give(core::GivenBy by)

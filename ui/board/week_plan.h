@@ -42,6 +42,7 @@ public:
     /// Null while no lifter is selected.
     [[nodiscard]] const core::Lifter *lifter() const;
     [[nodiscard]] QDate monday() const;
+    [[nodiscard]] QDate today() const;
     [[nodiscard]] const std::vector<core::Variation> &catalogue() const;
     /// The week's cards with their loads, by day and position: what is shown, checked and printed.
     [[nodiscard]] const std::vector<core::ResolvedCard> &resolved() const { return m_resolved; }
@@ -85,7 +86,7 @@ public:
     QString giveDay(int day);
 
 Q_SIGNALS:
-    /// The week reads differently: another lifter, week, card or estimate.
+    /// The week reads differently: another lifter, week, card, estimate or today.
     void changed();
     /// What is half typed is to be stored now, see OpenRoster::settle().
     void settling();

@@ -45,7 +45,7 @@ QString shortCaution(const core::ResolvedCard &card, const core::LiftEstimate *e
             return estimate ? Text::tr("no load: %1").arg(badge) : badge;
         if (line.caution.isEmpty())
             continue;
-        const QString advice = estimate ? core::advice(estimate->estimate.standing) : QString();
+        const QString advice = estimate ? core::advice(estimate->estimate) : QString();
         return advice.isEmpty() ? line.caution : QString(line.caution).replace(advice, badge);
     }
     return {};

@@ -6,6 +6,7 @@
 #include "ui/roster/estimates.h"
 #include "ui/roster/giving.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -138,8 +139,8 @@ HandOutBatch HandOutDialog::order() const
     batch.kinds = kinds();
     batch.paper = usualPaper();
     batch.folder = QDir::fromNativeSeparators(m_folder->text().trimmed());
-    batch.now = QDateTime::currentDateTimeUtc();
-    batch.today = QDate::currentDate();
+    batch.now = m_roster.today().now().toUTC();
+    batch.today = m_roster.today().date();
     batch.giving = giving(m_roster, core::GivenBy::handOut);
     batch.anew = m_anew->isChecked();
     return batch;

@@ -5,6 +5,7 @@
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/roomy_delegate.h"
+#include "ui/roster/today.h"
 
 #include <QClipboard>
 #include <QDialogButtonBox>
@@ -193,7 +194,7 @@ void ImportDialog::readAgain()
     m_pages->setCurrentIndex(busyPage);
     const core::IdSource ids{[this] { return m_roster.newId<core::Lifter>(); },
         [this] { return m_roster.newId<core::LoggedSession>(); }};
-    m_reading.start(std::bind_front(&core::readImport, files(), ids, QDate::currentDate()));
+    m_reading.start(std::bind_front(&core::readImport, files(), ids, m_roster.today().date()));
 }
 
 void ImportDialog::take(std::optional<core::ImportPlan> plan)

@@ -135,8 +135,8 @@ LifterDraft draftOf(const core::Lifter &lifter)
     return draft;
 }
 
-LifterReading read(
-    const LifterDraft &draft, const core::Lifter &before, const QStringList &otherNames)
+LifterReading read(const LifterDraft &draft, const core::Lifter &before,
+    const QStringList &otherNames, QDate today)
 {
     LifterReading reading{before, {}};
     core::Lifter &lifter = reading.lifter;
@@ -174,7 +174,7 @@ LifterReading read(
         bool isYear = false;
         core::Lifter p = probe();
         p.birthYear = text.toInt(&isYear);
-        const QString wrong = coreProblem(p);
+        const QString wrong = core::problems(p, today).value(0);
         if (!isYear)
             problems[LifterField::birthYear] =
                 Text::tr("Write the year in four digits, or leave it empty.");

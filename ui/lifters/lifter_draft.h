@@ -58,8 +58,9 @@ struct LifterReading
 /// @param before      the lifter that the draft started from; its id, and the exact weight behind a
 ///                    text that was left alone, are kept
 /// @param otherNames  names that are taken, archived lifters' too
-[[nodiscard]] LifterReading read(
-    const LifterDraft &draft, const core::Lifter &before, const QStringList &otherNames);
+/// @param today       nobody is born in a later year
+[[nodiscard]] LifterReading read(const LifterDraft &draft, const core::Lifter &before,
+    const QStringList &otherNames, QDate today);
 
 [[nodiscard]] GearDraft gearDraft(const core::Gear &gear, core::Unit unit);
 

@@ -28,10 +28,11 @@ template <class Value> Value chosen(const QComboBox *box)
 } // namespace
 
 LifterEditor::LifterEditor(const core::Lifter &before, const QStringList &otherNames,
-    const QStringList &groupsInUse, QWidget *parent)
+    const QStringList &groupsInUse, QDate today, QWidget *parent)
     : QDialog(parent)
     , m_before(before)
     , m_otherNames(otherNames)
+    , m_today(today)
     , m_unit(before.unit)
 {
     setWindowTitle(before.id.isValid() ? tr("Edit %1").arg(before.name) : tr("Add a lifter"));
@@ -65,7 +66,7 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
     m_knowsTraining = named("knowsTraining", new QCheckBox(tr("T&rains since")));
     m_trainingSince = named("trainingSince", new QDateEdit);
     m_trainingSince->setCalendarPopup(true);
-    m_trainingSince->setMaximumDate(QDate::currentDate());
+    m_trainingSince->setMaximumDate(m_today);
     m_bodyweight = named("bodyweight", new QLineEdit);
     m_bodyweight->setMaximumWidth(110);
     m_bodyweightUnit = new QLabel;
@@ -142,7 +143,7 @@ void LifterEditor::fill(const LifterDraft &draft)
     m_birthYear->setText(draft.birthYear);
     m_isAdult->setChecked(draft.isAdult);
     m_knowsTraining->setChecked(draft.trainingSince.has_value());
-    m_trainingSince->setDate(draft.trainingSince.value_or(QDate::currentDate()));
+    m_trainingSince->setDate(draft.trainingSince.value_or(m_today));
     m_trainingSince->setEnabled(draft.trainingSince.has_value());
     m_bodyweight->setText(draft.bodyweight);
     m_bodyweightUnit->setText(core::symbol(draft.unit));
@@ -153,7 +154,7 @@ void LifterEditor::fill(const LifterDraft &draft)
     m_groups->setText(draft.groups);
     m_groups->setCursorPosition(0);
     m_hasMeet->setChecked(draft.meetDate.has_value());
-    m_meetDate->setDate(draft.meetDate.value_or(QDate::currentDate().addMonths(3)));
+    m_meetDate->setDate(draft.meetDate.value_or(m_today.addMonths(3)));
     m_meetDate->setEnabled(draft.meetDate.has_value());
     m_notes->setPlainText(draft.notes);
     m_gear->setDraft(draft.gear, draft.unit);
@@ -182,13 +183,13 @@ LifterDraft LifterEditor::draft() const
 
 void LifterEditor::check()
 {
-    m_reading = read(draft(), m_before, m_otherNames);
+    m_reading = read(draft(), m_before, m_otherNames, m_today);
     const QMap<LifterField, QString> &wrong = m_reading.problems;
     m_nameProblem->say(wrong.value(LifterField::name));
     m_birthYearProblem->say(wrong.value(LifterField::birthYear));
     m_bodyweightProblem->say(wrong.value(LifterField::bodyweight));
     m_isAdult->setEnabled(m_birthYear->text().trimmed().isEmpty());
-    m_ageCaution->say(ageCaution(m_reading.lifter, QDate::currentDate()));
+    m_ageCaution->say(ageCaution(m_reading.lifter, m_today));
     m_gear->setProblems(wrong.value(LifterField::bar), wrong.value(LifterField::collars),
         wrong.value(LifterField::plates));
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(wrong.isEmpty());

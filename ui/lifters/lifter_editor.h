@@ -27,7 +27,7 @@ public:
     /// @param before      the lifter to edit; one without a valid id is new
     /// @param otherNames  names that are taken
     LifterEditor(const core::Lifter &before, const QStringList &otherNames,
-        const QStringList &groupsInUse, QWidget *parent = nullptr);
+        const QStringList &groupsInUse, QDate today, QWidget *parent = nullptr);
 
     /// The lifter as typed; sound whenever the dialog was accepted.
     [[nodiscard]] const core::Lifter &lifter() const { return m_reading.lifter; }
@@ -44,6 +44,7 @@ private:
 
     core::Lifter m_before;
     QStringList m_otherNames;
+    QDate m_today;
     LifterReading m_reading;
     core::Unit m_unit; ///< that the weights on the screen are in
 

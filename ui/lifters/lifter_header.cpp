@@ -8,6 +8,7 @@
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <QEvent>
 #include <QLocale>
@@ -47,6 +48,7 @@ LifterHeader::LifterHeader(
             refresh();
     });
     connect(&selection, &Selection::lifterChanged, this, &LifterHeader::refresh);
+    connect(&roster.today(), &Today::changed, this, &LifterHeader::refresh);
     refresh();
 }
 
@@ -67,7 +69,7 @@ void LifterHeader::refresh()
     const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
     if (!lifter)
         return; // the page is not shown without one
-    const QDate today = QDate::currentDate();
+    const QDate today = m_roster.today().date();
     m_name->setText(lifter->name);
     m_name->setToolTip(lifter->notes);
     m_mark->setPixmap(touchMarkIcon(lifter->touchStyle, palette()).pixmap(space::mark));
@@ -78,9 +80,9 @@ void LifterHeader::refresh()
     const core::LiftEstimate *fit = m_estimates.of(lifter->id, core::Lift::bench);
     const BenchSummary bench = benchSummary(fit, today);
     const QString band = bandText(bench, lifter->unit);
-    m_bench.remark->say(fit ? core::words(bench.standing) : tr("working it out…"));
+    m_bench.remark->say(fit ? core::words(fit->estimate) : tr("working it out…"));
     m_bench.value->setText(band.isEmpty() ? QStringLiteral("–") : band);
-    m_bench.box->setToolTip(core::advice(bench.standing));
+    m_bench.box->setToolTip(core::advice(fit ? fit->estimate : strength::LifterEstimate()));
 
     const QString countdown = meetText(lifter->meetDate, today);
     m_meet.box->setVisible(!countdown.isEmpty());

@@ -3,6 +3,7 @@
 #include "core/domain/search_text.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
+#include "ui/roster/today.h"
 
 #include <QSet>
 #include <algorithm>
@@ -36,8 +37,8 @@ QString spoken(const LifterRow &row)
 
 void LifterListModel::follow(OpenRoster &roster, Estimates &estimates)
 {
-    const auto rowFor = [&estimates](const core::Lifter &lifter) {
-        return lifterRow(lifter, estimates.of(lifter.id, core::Lift::bench), QDate::currentDate());
+    const auto rowFor = [&roster, &estimates](const core::Lifter &lifter) {
+        return lifterRow(lifter, estimates.of(lifter.id, core::Lift::bench), roster.today().date());
     };
     const auto showAll = [this, &roster, rowFor] {
         std::vector<LifterRow> rows;
@@ -56,6 +57,7 @@ void LifterListModel::follow(OpenRoster &roster, Estimates &estimates)
                     if (const int row = rowOf(id); row >= 0)
                         setRow(row, rowFor(*lifter));
         });
+    connect(&roster.today(), &Today::changed, this, showAll);
     showAll();
 }
 

@@ -10,6 +10,7 @@
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <QCheckBox>
 #include <QKeyEvent>
@@ -211,7 +212,7 @@ void LifterListPanel::addLifter()
     QStringList names;
     for (const core::Lifter &lifter : m_roster.lifters())
         names << lifter.name;
-    LifterEditor editor(fresh, names, groupsOf(m_roster.lifters()), this);
+    LifterEditor editor(fresh, names, groupsOf(m_roster.lifters()), m_roster.today().date(), this);
     if (editor.exec() != QDialog::Accepted)
         return;
     core::Lifter added = editor.lifter();
@@ -230,7 +231,8 @@ void LifterListPanel::editLifter()
     for (const core::Lifter &lifter : m_roster.lifters())
         if (lifter.id != before.id)
             otherNames << lifter.name;
-    LifterEditor editor(before, otherNames, groupsOf(m_roster.lifters()), this);
+    LifterEditor editor(
+        before, otherNames, groupsOf(m_roster.lifters()), m_roster.today().date(), this);
     if (editor.exec() == QDialog::Accepted)
         m_roster.perform(
             tr("Edit %1").arg(before.name), core::changeLifter(before, editor.lifter()));

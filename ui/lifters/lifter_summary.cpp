@@ -8,11 +8,12 @@
 
 namespace ui {
 
-BenchSummary benchSummary(const core::LiftEstimate *fit, QDate day)
+BenchSummary benchSummary(const core::LiftEstimate *fit, QDate today)
 {
     if (!fit)
         return {};
-    return {fit->estimate.maxOn(core::engineDay(day)), fit->estimate.standing};
+    const int day = std::max(core::engineDay(today), fit->estimate.asOf);
+    return {fit->estimate.maxOn(day), fit->estimate.standing};
 }
 
 QString bandText(const BenchSummary &bench, core::Unit unit)

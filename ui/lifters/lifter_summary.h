@@ -10,7 +10,7 @@
 /// What the lifter list and the header say of a lifter, as values and as words.
 namespace ui {
 
-/// Competition bench max on a day.
+/// Competition bench max today.
 struct BenchSummary
 {
     std::optional<strength::Band> band; ///< empty without data
@@ -19,8 +19,9 @@ struct BenchSummary
     friend bool operator==(const BenchSummary &, const BenchSummary &) = default;
 };
 
-/// @param fit  null before the first fit
-[[nodiscard]] BenchSummary benchSummary(const core::LiftEstimate *fit, QDate day);
+/// @param fit    null before the first fit
+/// @param today  where the clock is behind the lifter's last set, the day of the set counts
+[[nodiscard]] BenchSummary benchSummary(const core::LiftEstimate *fit, QDate today);
 
 /// "142 (137–148) kg": whole units, since an estimate is never surer than that. Empty without a
 /// band.

@@ -15,7 +15,10 @@ DayHeader::DayHeader(QWidget *parent)
     const auto turn = [this](
                           const QString &text, const QString &name, const QString &keys, int days) {
         return turnButton(text, name, QKeySequence(keys), this, [this, days] {
-            Q_EMIT dayWanted(days == 0 ? QDate::currentDate() : m_day.addDays(days));
+            if (days == 0)
+                Q_EMIT todayWanted();
+            else
+                Q_EMIT dayWanted(m_day.addDays(days));
         });
     };
     fill(this,

@@ -20,6 +20,7 @@ public:
 
 Q_SIGNALS:
     void dayWanted(QDate day);
+    void todayWanted();
 
 private:
     QDate m_day;

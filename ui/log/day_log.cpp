@@ -8,6 +8,7 @@
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <algorithm>
 
@@ -34,6 +35,7 @@ DayLog::DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Lif
     , m_insights(insights)
     , m_selection(selection)
     , m_history(history)
+    , m_day(today())
 {
     // The history follows lifter, log and check-ins.
     connect(&history, &LifterHistory::changed, this, &DayLog::takeHistory);
@@ -44,6 +46,7 @@ DayLog::DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Lif
             replan();
     });
     connect(&insights, &Insights::changed, this, &DayLog::replan);
+    connect(&roster.today(), &Today::changed, this, &DayLog::replan);
     reload();
 }
 
@@ -57,20 +60,25 @@ const std::vector<core::Variation> &DayLog::catalogue() const
     return m_roster.variations();
 }
 
+QDate DayLog::today() const
+{
+    return m_roster.today().date();
+}
+
 void DayLog::setDay(QDate day)
 {
     if (!day.isValid() || day == m_day)
         return;
     m_roster.settle();
     m_day = day;
-    m_isToday = day == QDate::currentDate();
+    m_isToday = day == today();
     reload();
 }
 
 void DayLog::keepUp()
 {
     if (m_isToday)
-        setDay(QDate::currentDate());
+        setDay(today());
 }
 
 core::DaySet DayLog::swapped(size_t planned, core::VariationId variation) const
@@ -215,7 +223,7 @@ void DayLog::tellCheckIn()
 core::DayInputs DayLog::inputs() const
 {
     const core::Lifter &who = *lifter();
-    return {who, m_day, catalogue(), m_cards, m_history.given(), QDate::currentDate(), m_done,
+    return {who, m_day, catalogue(), m_cards, m_history.given(), m_roster.today().date(), m_done,
         m_history.checkIns(), [this, id = who.id](core::Lift lift) { return m_estimates.of(id, lift); },
         m_insights.readiness(who.id), m_shiftLoads};
 }

@@ -34,7 +34,8 @@ public:
     /// Goes on to today where the day shown was, before midnight.
     void keepUp();
     /// A day that is over or under way; nothing was done on a later one.
-    [[nodiscard]] bool isLoggable() const { return m_day <= QDate::currentDate(); }
+    [[nodiscard]] bool isLoggable() const { return m_day <= today(); }
+    [[nodiscard]] QDate today() const;
 
     [[nodiscard]] const std::vector<core::DaySet> &planned() const { return m_plan.planned; }
     [[nodiscard]] const std::vector<core::SetEntry> &done() const { return m_done; }
@@ -67,7 +68,7 @@ public:
     void takeSwap(const core::SoreSwap &swap);
 
 Q_SIGNALS:
-    /// The day reads differently: another lifter, day, plan, log or check-in.
+    /// The day reads differently: another lifter, day, plan, log or check-in, or it is over.
     void changed();
     /// The check-in of the day shown is another than was said here last: another lifter or day, an
     /// undo, a return sheet.
@@ -94,7 +95,7 @@ private:
     Insights &m_insights;
     Selection &m_selection;
     LifterHistory &m_history;
-    QDate m_day = QDate::currentDate();
+    QDate m_day;
     bool m_isToday = true;
     std::pair<core::LifterId, QDate> m_read; ///< whose day is in the members below
     std::vector<core::Card> m_cards;         ///< of the day

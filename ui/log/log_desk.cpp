@@ -61,7 +61,7 @@ void LogDesk::rebuild()
     if (!m_log.lifter())
         return;
     m_lines = logLines(m_log.rows(), m_log.planned(), m_log.done(), m_log.catalogue(),
-        m_log.lifter()->unit, m_log.day() < QDate::currentDate());
+        m_log.lifter()->unit, m_log.day() < m_log.today());
     m_draft.settle(m_lines, m_log.done());
     if (m_draft.isExtra)
         m_lines.insert(m_lines.begin() + std::ptrdiff_t(m_draft.line), extraLine());

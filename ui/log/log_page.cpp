@@ -65,6 +65,7 @@ LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
 
     m_model->follow(*m_desk); // before the page, which chooses one of its rows
     connect(m_header, &DayHeader::dayWanted, this, &LogPage::showDay);
+    connect(m_header, &DayHeader::todayWanted, this, [this] { showDay(m_log->today()); });
     connect(m_desk, &LogDesk::changed, this, &LogPage::showDesk);
     connect(m_table, &QTableView::clicked, this, [this](const QModelIndex &index) {
         m_desk->select(size_t(index.row()));

@@ -31,8 +31,10 @@ WeekHeader::WeekHeader(QWidget *parent)
     const auto turn = [this](const QString &text, const QString &name, const QString &keys,
                           int weeks) {
         return turnButton(text, name, QKeySequence(keys), this, [this, weeks] {
-            Q_EMIT weekWanted(
-                weeks == 0 ? QDate::currentDate() : m_monday.addDays(weeks * core::kWeekDays));
+            if (weeks == 0)
+                Q_EMIT thisWeekWanted();
+            else
+                Q_EMIT weekWanted(m_monday.addDays(weeks * core::kWeekDays));
         });
     };
     fill(this,

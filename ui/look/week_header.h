@@ -23,6 +23,7 @@ public:
 
 Q_SIGNALS:
     void weekWanted(QDate day);
+    void thisWeekWanted();
 
 private:
     QDate m_monday;

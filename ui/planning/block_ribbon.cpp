@@ -5,6 +5,7 @@
 #include "ui/look/metrics.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <QHelpEvent>
 #include <QKeyEvent>
@@ -36,6 +37,7 @@ BlockRibbon::BlockRibbon(OpenRoster &roster, Selection &selection, QWidget *pare
     setCursor(Qt::PointingHandCursor);
     connect(&selection, &Selection::lifterChanged, this, &BlockRibbon::reload);
     connect(&selection, &Selection::weekChanged, this, &BlockRibbon::reload);
+    connect(&roster.today(), &Today::changed, this, &BlockRibbon::reload);
     connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
         if (change.has<core::Lifter, core::Card, core::Block>(m_selection.lifter()))
             reload();
@@ -55,7 +57,7 @@ void BlockRibbon::reload()
     if (const core::Lifter *lifter = m_roster.lifter(m_selection.lifter()))
         m_ribbon = ribbonOf(m_first, kWeeks,
             m_roster.cards(lifter->id, m_first, m_first.addDays(core::kWeekDays * kWeeks - 1)),
-            m_roster.blocks(lifter->id), lifter->meetDate, QDate::currentDate());
+            m_roster.blocks(lifter->id), lifter->meetDate, m_roster.today().date());
     QString said = tr("Block ribbon");
     for (int week = 0; week < int(m_ribbon.weeks.size()); ++week)
         if (m_ribbon.weeks[size_t(week)].monday == m_selection.monday()) {

@@ -5,6 +5,7 @@
 #include "ui/roster/estimates.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
+#include "ui/roster/today.h"
 
 #include <algorithm>
 
@@ -39,7 +40,7 @@ std::vector<core::ResolvedCard> PlanSource::resolved(std::vector<core::Card> car
     return core::resolveCards(std::move(cards),
         {m_lifter, m_roster.variations(),
             [this](core::Lift lift) { return m_estimates.of(m_lifter.id, lift); },
-            m_history.checkIns(), m_history.given(), QDate::currentDate()});
+            m_history.checkIns(), m_history.given(), m_roster.today().date()});
 }
 
 core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) const
@@ -51,7 +52,7 @@ core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) 
         return comparison;
     }
     // The first day that is not done yet.
-    QDate from = QDate::currentDate();
+    QDate from = m_roster.today().date();
     if (!m_history.sessions().empty())
         from = std::max(from, m_history.sessions().back().day.addDays(1));
     const int weeks = std::clamp(

@@ -3,6 +3,7 @@
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/returns/return_tree.h"
+#include "ui/roster/today.h"
 
 #include <QDialogButtonBox>
 #include <QDragEnterEvent>
@@ -109,7 +110,7 @@ void ReturnsDialog::read()
     if (m_paths.isEmpty())
         return;
     m_pages->setCurrentIndex(busyPage);
-    m_reading.start(std::bind_front(&core::readReturns, m_paths, QDate::currentDate()));
+    m_reading.start(std::bind_front(&core::readReturns, m_paths, m_roster.today().date()));
     refreshButton();
 }
 

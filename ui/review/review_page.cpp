@@ -157,7 +157,7 @@ void ReviewPage::refresh()
     m_weeks = content.series.weeks;
     m_window.setSeason(seasonOf(*lifter, m_roster.blocks(lifter->id)));
     m_ranges->setBounds(boundsOf(content.series, work, m_window.season()));
-    m_side->setStanding(lifter->name, lift ? lift->estimate.standing : strength::Standing::noData);
+    m_side->setStanding(lifter->name, lift ? lift->estimate : strength::LifterEstimate());
     m_side->legend().setContent(content.series, m_lift, m_knowledge);
     m_charts->setContent(std::move(content), work);
     m_compare->setLifters(m_roster.lifters());

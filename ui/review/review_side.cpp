@@ -55,10 +55,10 @@ ReviewSide::ReviewSide(QWidget *parent)
     setFixedWidth(kWidth);
 }
 
-void ReviewSide::setStanding(const QString &lifter, strength::Standing standing)
+void ReviewSide::setStanding(const QString &lifter, const strength::LifterEstimate &estimate)
 {
-    m_standing->setText(tr("%1: %2").arg(lifter, core::words(standing)));
-    m_advice->setText(core::advice(standing));
+    m_standing->setText(tr("%1: %2").arg(lifter, core::words(estimate)));
+    m_advice->setText(core::advice(estimate));
 }
 
 void ReviewSide::setTrend(const QString &words)

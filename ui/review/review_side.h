@@ -22,7 +22,7 @@ class ReviewSide final : public QScrollArea
 public:
     explicit ReviewSide(QWidget *parent = nullptr);
 
-    void setStanding(const QString &lifter, strength::Standing standing);
+    void setStanding(const QString &lifter, const strength::LifterEstimate &estimate);
     void setTrend(const QString &words);
     void setKnowledge(Knowledge knowledge);
     [[nodiscard]] ReviewLegend &legend() { return *m_legend; }

@@ -13,10 +13,9 @@ namespace ui {
 namespace {
 
 QString holdOf(std::span<const strength::TouchReading> readings,
-    const strength::TouchRoster &roster, int wanted)
+    const strength::TouchRoster &roster, int wanted, int day)
 {
-    const int today = readings.empty() ? 0 : readings.back().day;
-    return core::words(strength::touchHold(readings, roster, wanted, {today}), wanted);
+    return core::words(strength::touchHold(readings, roster, wanted, {day}), wanted);
 }
 
 } // namespace
@@ -26,14 +25,16 @@ QStringList holdLines(const core::Lifter &lifter, const core::LiftEstimate &lift
 {
     const int wanted = core::wantedTouch(lifter.touchStyle);
     const std::vector<strength::TouchReading> all = core::touchReadings(lift);
-    QStringList lines{Text::tr("All bench work: %1").arg(holdOf(all, roster, wanted))};
+    QStringList lines{
+        Text::tr("All bench work: %1").arg(holdOf(all, roster, wanted, lift.estimate.asOf))};
     std::vector<std::pair<size_t, QString>> byVariation;
     for (const core::VariationId id : lift.rows) {
         const std::vector<strength::TouchReading> own = core::touchReadings(lift, id);
         const core::Variation *variation = core::find(catalogue, id);
         if (!own.empty() && variation)
-            byVariation.emplace_back(
-                own.size(), Text::tr("%1: %2").arg(variation->name, holdOf(own, roster, wanted)));
+            byVariation.emplace_back(own.size(),
+                Text::tr("%1: %2").arg(
+                    variation->name, holdOf(own, roster, wanted, lift.estimate.asOf)));
     }
     if (byVariation.size() < 2)
         return lines; // the line of all says the same
@@ -61,9 +62,8 @@ void TouchPanel::show(const core::Lifter &lifter, const core::LiftEstimate &lift
 {
     m_holds->setText(holdLines(lifter, lift, roster, catalogue).join(u'\n'));
     const std::vector<strength::TouchReading> readings = core::touchReadings(lift);
-    const QDate day =
-        readings.empty() ? QDate::currentDate() : core::fromEngineDay(readings.back().day);
-    const core::TouchSuggestion suggestion = core::suggestTouchStyle(readings, roster, day);
+    const core::TouchSuggestion suggestion =
+        core::suggestTouchStyle(readings, roster, core::fromEngineDay(lift.estimate.asOf));
     m_why->setText(suggestion.why);
     m_why->setVisible(!suggestion.why.isEmpty());
     const bool isNews = suggestion.style && *suggestion.style != lifter.touchStyle;

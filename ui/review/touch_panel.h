@@ -35,7 +35,8 @@ private:
     core::TouchStyle m_suggested = core::TouchStyle::undecided;
 };
 
-/// A line a variation with scores, the one with most first, after that of all bench work.
+/// How the touch holds on the day of the estimate: a line a variation with scores, the one with
+/// most first, after that of all bench work.
 [[nodiscard]] QStringList holdLines(const core::Lifter &lifter, const core::LiftEstimate &lift,
     const strength::TouchRoster &roster, std::span<const core::Variation> catalogue);
 

@@ -1,5 +1,7 @@
 #include "ui/roster/estimates.h"
 
+#include "ui/roster/today.h"
+
 #include <chrono>
 
 namespace ui {
@@ -48,6 +50,7 @@ Estimates::Estimates(OpenRoster &roster, QObject *parent)
     m_quiet.setInterval(kQuiet);
     connect(&m_quiet, &QTimer::timeout, this, &Estimates::fitRoster);
     connect(&roster, &OpenRoster::changed, this, &Estimates::follow);
+    connect(&roster.today(), &Today::changed, this, &Estimates::fitRoster);
     fitRoster();
 }
 
@@ -75,9 +78,11 @@ void Estimates::follow(const core::RosterChange &change)
 void Estimates::fitRoster()
 {
     m_quiet.stop();
-    m_whole.startNext([lifters = m_roster.lifters(), variations = m_roster.variations()](
+    m_whole.startNext([lifters = m_roster.lifters(), variations = m_roster.variations(),
+                          today = m_roster.today().date()](
                           const core::RosterReader &reader, const core::Watch &watch) -> Fitted {
-        core::RosterFit fit = core::fitRoster(lifters, variations, reader.sessions(), watch.stop);
+        core::RosterFit fit =
+            core::fitRoster(lifters, variations, reader.sessions(), today, watch.stop);
         return {shared(std::move(fit.estimates)), std::move(fit.learnt)};
     });
 }
@@ -103,13 +108,14 @@ void Estimates::fitChanged()
     for (const core::LifterId id : std::exchange(m_changed, {}))
         if (const core::Lifter *lifter = m_roster.lifter(id))
             lifters.push_back(*lifter);
-    m_some.start([lifters, variations = m_roster.variations(), learnt = m_learnt](
+    m_some.start([lifters, variations = m_roster.variations(), learnt = m_learnt,
+                     today = m_roster.today().date()](
                      const core::RosterReader &reader, const core::Watch &) -> Fitted {
         std::vector<core::LoggedSession> sessions;
         for (const core::Lifter &lifter : lifters)
             for (core::LoggedSession &session : reader.sessions(lifter.id))
                 sessions.push_back(std::move(session));
-        return {shared(core::fitSome(lifters, variations, sessions, learnt)), {}};
+        return {shared(core::fitSome(lifters, variations, sessions, learnt, today)), {}};
     });
 }
 

@@ -16,7 +16,7 @@ namespace ui {
 /// the log has moved on meanwhile. The last good ones stay visible until the new ones are there.
 ///
 /// A lifter whose log changes is fitted alone at once, by what was learnt of the roster; all are
-/// fitted anew when the log has been quiet for a while.
+/// fitted anew when the log has been quiet for a while, and when another day has begun.
 class Estimates : public QObject
 {
     Q_OBJECT

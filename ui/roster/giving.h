@@ -2,13 +2,14 @@
 
 #include "core/loads/given_loads.h"
 #include "ui/roster/open_roster.h"
+#include "ui/roster/today.h"
 
 namespace ui {
 
 /// Giving at this moment.
 [[nodiscard]] inline core::Giving giving(OpenRoster &roster, core::GivenBy by)
 {
-    return {by, core::toSeconds(QDateTime::currentDateTimeUtc()),
+    return {by, core::toSeconds(roster.today().now()),
         [&roster] { return roster.newId<core::GivenDay>(); }};
 }
 

@@ -48,9 +48,10 @@ template <class Row, class Id> const Row *find(const std::vector<Row> &rows, Id 
 
 } // namespace
 
-OpenRoster::OpenRoster(std::unique_ptr<core::RosterStore> store, QObject *parent)
+OpenRoster::OpenRoster(std::unique_ptr<core::RosterStore> store, Today &today, QObject *parent)
     : QObject(parent)
     , m_store(std::move(store))
+    , m_today(today)
     , m_lifters(m_store->lifters())
     , m_variations(m_store->variations())
     , m_templates(m_store->templates())

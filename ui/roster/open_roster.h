@@ -11,6 +11,8 @@
 
 namespace ui {
 
+class Today;
+
 /// The open roster on the screen's side: the one road for every change. A widget calls perform();
 /// the edit is stored in one transaction, remembered as an undo step, and then told to everybody by
 /// one signal. Whoever is told reads again; it may not change anything meanwhile.
@@ -19,7 +21,10 @@ class OpenRoster : public QObject
     Q_OBJECT
 
 public:
-    explicit OpenRoster(std::unique_ptr<core::RosterStore> store, QObject *parent = nullptr);
+    OpenRoster(std::unique_ptr<core::RosterStore> store, Today &today, QObject *parent = nullptr);
+
+    /// The day that everything which is open stands on.
+    [[nodiscard]] Today &today() const { return m_today; }
 
     /// Carries the edit out as one undo step named `name` ("Move card"). An empty edit is no step.
     /// @param series  steps that follow each other with the same name of a series become one step
@@ -91,6 +96,7 @@ private:
     template <class Read> [[nodiscard]] auto reading(Read read) -> decltype(read());
 
     std::unique_ptr<core::RosterStore> m_store;
+    Today &m_today;
     QUndoStack m_steps;
     bool m_telling = false;
     std::vector<core::Lifter> m_lifters;

@@ -3,6 +3,7 @@
 #include "core/loads/passed_days.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/giving.h"
+#include "ui/roster/today.h"
 
 #include <algorithm>
 #include <map>
@@ -42,7 +43,7 @@ void PassedDays::start()
     if (m_work.isRunning())
         return;
     m_work.start([lifters = m_roster.lifters(), variations = m_roster.variations(),
-                     learnt = m_estimates.learnt(), today = QDate::currentDate(),
+                     learnt = m_estimates.learnt(), today = m_roster.today().date(),
                      giving = giving(m_roster, core::GivenBy::dayPassed)](
                      const core::RosterReader &reader, const core::Watch &watch) -> Found {
         std::map<core::LifterId, std::vector<core::Card>> missing;

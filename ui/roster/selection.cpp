@@ -1,12 +1,15 @@
 #include "ui/roster/selection.h"
 
+#include "core/domain/week.h"
 #include "ui/roster/open_roster.h"
+#include "ui/roster/today.h"
 
 namespace ui {
 
 Selection::Selection(OpenRoster &roster, QObject *parent)
     : QObject(parent)
     , m_roster(roster)
+    , m_monday(core::mondayOf(roster.today().date()))
 {
 }
 
@@ -27,6 +30,11 @@ void Selection::setWeekOf(QDate day)
     m_roster.settle();
     m_monday = monday;
     Q_EMIT weekChanged(monday);
+}
+
+void Selection::setThisWeek()
+{
+    setWeekOf(m_roster.today().date());
 }
 
 } // namespace ui

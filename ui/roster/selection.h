@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/domain/ids.h"
-#include "core/domain/week.h"
 
 #include <QDate>
 #include <QObject>
@@ -26,6 +25,8 @@ public:
     void setLifter(core::LifterId lifter);
     /// Any day of the week.
     void setWeekOf(QDate day);
+    /// The week of today.
+    void setThisWeek();
 
 Q_SIGNALS:
     void lifterChanged(core::LifterId lifter);
@@ -34,7 +35,7 @@ Q_SIGNALS:
 private:
     OpenRoster &m_roster;
     core::LifterId m_lifter;
-    QDate m_monday = core::mondayOf(QDate::currentDate());
+    QDate m_monday;
 };
 
 } // namespace ui

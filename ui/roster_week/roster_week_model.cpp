@@ -8,6 +8,7 @@
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
+#include "ui/roster/today.h"
 #include "ui/roster/selection.h"
 
 #include <QLocale>
@@ -114,7 +115,7 @@ void RosterWeekModel::wordRow(Row &row) const
         return;
     const core::PlanSources sources{*lifter, m_roster.variations(),
         [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }, m_checkIns,
-        row.given, QDate::currentDate()};
+        row.given, m_roster.today().date()};
     for (const core::ResolvedCard &card : core::resolveCards(row.cards, sources)) {
         QString &day = row.days[size_t(m_selection.monday().daysTo(card.card.day))];
         if (!day.isEmpty())

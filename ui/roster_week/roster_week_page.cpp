@@ -50,6 +50,7 @@ RosterWeekPage::RosterWeekPage(
         {space::gap, space::gap, space::gap, space::gap});
 
     connect(m_header, &WeekHeader::weekWanted, &selection, &Selection::setWeekOf);
+    connect(m_header, &WeekHeader::thisWeekWanted, &selection, &Selection::setThisWeek);
     connect(&selection, &Selection::weekChanged, this, &RosterWeekPage::showWeek);
     connect(m_model, &RosterWeekModel::said, this, &RosterWeekPage::said);
     connect(m_table->verticalHeader(), &QHeaderView::sectionDoubleClicked, this, [this](int row) {

@@ -3,6 +3,7 @@
 #include "ui/look/form_parts.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
+#include "ui/roster/today.h"
 #include "ui/squad/spark_line.h"
 #include "ui/squad/squad_model.h"
 
@@ -45,6 +46,7 @@ SquadPage::SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent)
             refresh();
     });
     connect(&estimates, &Estimates::changed, this, &SquadPage::refresh);
+    connect(&roster.today(), &Today::changed, this, &SquadPage::refresh);
 }
 
 QWidget *SquadPage::makeTopBar()
@@ -116,7 +118,7 @@ void SquadPage::refresh()
     const core::LifterId current = m_table->currentIndex().isValid()
         ? m_model->row(m_filter->mapToSource(m_table->currentIndex()).row()).lifter
         : core::LifterId{};
-    const QDate today = QDate::currentDate();
+    const QDate today = m_roster.today().date();
     const auto cards =
         m_roster.cards(today.addDays(-core::kSquadLookBackDays), today.addDays(kAhead));
     const auto checkIns = m_roster.checkIns();

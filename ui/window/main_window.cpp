@@ -8,6 +8,7 @@
 #include "ui/look/form_parts.h"
 #include "ui/look/theme.h"
 #include "ui/returns/return_files.h"
+#include "ui/roster/today.h"
 #include "ui/window/help.h"
 #include "ui/window/message_bar.h"
 #include "ui/window/recent_files.h"
@@ -63,9 +64,10 @@ QStringList filesIn(const QMimeData &data, const QString &suffix)
 
 } // namespace
 
-MainWindow::MainWindow(Theme &theme, QWidget *parent)
+MainWindow::MainWindow(Theme &theme, Today &today, QWidget *parent)
     : QMainWindow(parent)
     , m_theme(theme)
+    , m_today(today)
     , m_rosterActions(new QActionGroup(this))
     , m_message(new MessageBar)
     , m_stack(new QStackedWidget)
@@ -254,12 +256,12 @@ bool MainWindow::openFile(const QString &path)
         m_message->hide();
         return true;
     }
-    return take([&path] { return core::RosterFile::open(path); });
+    return take([&] { return core::RosterFile::open(path, m_today.now()); });
 }
 
 bool MainWindow::openCopyOfBackup(const QString &path)
 {
-    if (!take([&path] { return core::RosterFile::open(core::copyOutOfBackups(path)); }))
+    if (!take([&] { return core::RosterFile::open(core::copyOutOfBackups(path), m_today.now()); }))
         return false;
     m_message->say(
         tr("This is a copy of the backup, saved as %1. The roster it comes from is as it "
@@ -290,7 +292,7 @@ try {
 
 void MainWindow::showRoster(std::unique_ptr<core::RosterStore> store, const QString &path)
 {
-    auto *roster = new RosterView(std::move(store)); // may throw: the one before stays
+    auto *roster = new RosterView(std::move(store), m_today); // may throw: the one before stays
     closeFile();
     m_roster = roster;
     m_path = QFileInfo(path).absoluteFilePath();
@@ -301,6 +303,7 @@ void MainWindow::showRoster(std::unique_ptr<core::RosterStore> store, const QStr
     connect(&roster->openRoster(), &OpenRoster::failed, m_message, &MessageBar::say);
     connect(roster, &RosterView::said, m_message,
         [this](const QString &words) { m_message->say(words, {}); });
+    connect(roster, &RosterView::clockTold, m_message, &MessageBar::sayToo);
     rememberRecent(m_path);
     QSettings().setValue(kFolderKey, QFileInfo(m_path).absolutePath());
     refreshState();

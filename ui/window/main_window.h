@@ -18,6 +18,7 @@ class MessageBar;
 class RosterView;
 class StartPage;
 class Theme;
+class Today;
 
 /// The window: menus, a message bar, and either the start page or one open roster. It only
 /// assembles.
@@ -26,7 +27,7 @@ class MainWindow final : public QMainWindow
     Q_OBJECT
 
 public:
-    explicit MainWindow(Theme &theme, QWidget *parent = nullptr);
+    MainWindow(Theme &theme, Today &today, QWidget *parent = nullptr);
     ~MainWindow() override;
 
     /// Opens a roster in place of the present one. When that fails the message bar says why, and
@@ -68,6 +69,7 @@ private:
     void refreshState();
 
     Theme &m_theme;
+    Today &m_today;
     QAction *m_undo = nullptr;
     QAction *m_redo = nullptr;
     QActionGroup *m_rosterActions; ///< those that need an open roster

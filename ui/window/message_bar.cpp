@@ -38,6 +38,14 @@ void MessageBar::say(const QString &words, const QString &detail)
     QAccessible::updateAccessibility(&alert);
 }
 
+void MessageBar::sayToo(const QString &words)
+{
+    if (isHidden())
+        say(words, {});
+    else
+        say(m_words->text() + u' ' + words, m_detail);
+}
+
 void MessageBar::paintEvent(QPaintEvent *)
 {
     QPainter painter(this);

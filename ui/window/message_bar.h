@@ -18,6 +18,8 @@ public:
     explicit MessageBar(QWidget *parent = nullptr);
 
     void say(const QString &words, const QString &detail);
+    /// Puts the words behind those that stand there already.
+    void sayToo(const QString &words);
 
 protected:
     void paintEvent(QPaintEvent *event) override;

@@ -1,5 +1,6 @@
 #include "ui/window/roster_view.h"
 
+#include "core/loads/estimate_words.h"
 #include "core/loads/week_sheet.h"
 #include "ui/board/week_board_page.h"
 #include "ui/board/week_plan.h"
@@ -13,6 +14,7 @@
 #include "ui/returns/returns_dialog.h"
 #include "ui/review/carry_over_page.h"
 #include "ui/review/review_page.h"
+#include "ui/roster/today.h"
 #include "ui/roster_week/roster_week_page.h"
 #include "ui/squad/squad_page.h"
 
@@ -30,11 +32,20 @@ namespace {
 const QString kSplitterKey = QStringLiteral("window/lifterList");
 constexpr int kListWidth = 274;
 constexpr int kTextWidth = 520;
+
+/// Invalid without any set.
+QDate newestSet(const Estimates::Fits &fits)
+{
+    std::optional<int> newest;
+    for (const auto &[key, fit] : fits)
+        newest = std::max(newest, fit->estimate.lastSet);
+    return newest ? core::fromEngineDay(*newest) : QDate();
+}
 } // namespace
 
-RosterView::RosterView(std::unique_ptr<core::RosterStore> store, QWidget *parent)
+RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, QWidget *parent)
     : QWidget(parent)
-    , m_roster(std::move(store))
+    , m_roster(std::move(store), today)
     , m_estimates(m_roster)
     , m_passedDays(m_roster, m_estimates)
     , m_insights(m_roster, m_estimates)
@@ -83,6 +94,7 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, QWidget *parent
         m_splitter->setSizes({kListWidth, 10 * kListWidth});
 
     fill(this, columnLayout({m_splitter}));
+    connect(&m_estimates, &Estimates::rosterFitted, this, &RosterView::compareClock);
     connect(m_board, &WeekBoardPage::said, this, &RosterView::said);
     connect(m_rosterWeek, &RosterWeekPage::said, this, &RosterView::said);
     connect(m_rosterWeek, &RosterWeekPage::lifterWanted, this, &RosterView::showWeekBoard);
@@ -106,6 +118,17 @@ RosterView::~RosterView()
     // Pages and open dialogs refer to the roster, which as a member would go before them.
     qDeleteAll(findChildren<QDialog *>(Qt::FindDirectChildrenOnly));
     delete m_splitter;
+}
+
+void RosterView::compareClock()
+{
+    const QString trouble =
+        core::clockTrouble(m_roster.today().date(), newestSet(m_estimates.all()));
+    if (trouble == m_clockTrouble)
+        return;
+    m_clockTrouble = trouble;
+    if (!trouble.isEmpty())
+        Q_EMIT clockTold(trouble);
 }
 
 void RosterView::showWeekBoard()

@@ -19,6 +19,7 @@ namespace ui {
 class LifterListPanel;
 class ReviewPage;
 class SquadPage;
+class Today;
 class RosterWeekPage;
 class WeekBoardPage;
 
@@ -28,7 +29,7 @@ class RosterView final : public QWidget
     Q_OBJECT
 
 public:
-    explicit RosterView(std::unique_ptr<core::RosterStore> store, QWidget *parent = nullptr);
+    RosterView(std::unique_ptr<core::RosterStore> store, Today &today, QWidget *parent = nullptr);
     ~RosterView() override;
 
     /// In the order of the tabs.
@@ -55,12 +56,16 @@ public:
 Q_SIGNALS:
     /// Why something that was asked for was not done.
     void said(const QString &words);
+    /// The computer's clock is behind the log: what it says, once.
+    void clockTold(const QString &words);
 
 private:
+    void compareClock();
     [[nodiscard]] QWidget *invitation();
     void showLifterOrInvitation();
 
     OpenRoster m_roster;
+    QString m_clockTrouble; ///< as it was told; empty = none
     Estimates m_estimates;
     PassedDays m_passedDays;
     Insights m_insights;

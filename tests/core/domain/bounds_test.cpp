@@ -130,8 +130,7 @@ TEST(Bounds, OfALifterAndTheirGear)
 {
     const Lifter sound = soundLifter();
     expectRange(
-        sound, [](Lifter &l, int year) { l.birthYear = year; }, 1900, QDate::currentDate().year(),
-        1);
+        sound, [](Lifter &l, int year) { l.birthYear = year; }, 1900, 2100, 1);
     expectRange(
         sound, [](Lifter &l, double kg) { l.bodyweightKg = kg; }, 20.0, 400.0, kAHair);
     expectRange(

@@ -29,6 +29,20 @@ TEST(Lifter, EachFieldOutOfBoundsIsNamed)
     EXPECT_EQ(problems(lifter).size(), 4);
 }
 
+TEST(Lifter, NobodyWhoIsEnteredTodayIsBornLater)
+{
+    const QDate today(2026, 1, 1);
+    Lifter lifter = soundLifter();
+    EXPECT_TRUE(problems(lifter, today).isEmpty());
+    lifter.birthYear = 2026;
+    EXPECT_TRUE(problems(lifter, today).isEmpty());
+    lifter.birthYear = 2027;
+    EXPECT_EQ(problems(lifter, today).size(), 1);
+    EXPECT_TRUE(problems(lifter).isEmpty()) << "a clock that is set back spoils no roster";
+    lifter.birthYear = 2101;
+    EXPECT_EQ(problems(lifter, today).size(), 1) << "said once";
+}
+
 TEST(TouchStyle, FileWordsReadBackAndUnknownOnesDoNot)
 {
     for (const TouchStyle style : {TouchStyle::undecided, TouchStyle::soft, TouchStyle::sinking})

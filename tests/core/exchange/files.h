@@ -32,7 +32,7 @@ inline core::PeopleTable people(const QByteArray &text)
     QBuffer buffer;
     buffer.setData(text);
     buffer.open(QIODevice::ReadOnly);
-    return core::readPeople(buffer, QStringLiteral("people.csv"));
+    return core::readPeople(buffer, QStringLiteral("people.csv"), kToday);
 }
 
 } // namespace files

@@ -123,7 +123,9 @@ TEST_F(ImportFilesTest, ReadingPeopleEndsWhenItIsStopped)
     buffer.open(QIODevice::ReadOnly);
     std::stop_source stop;
     stop.request_stop();
-    EXPECT_THAT(readPeople(buffer, QStringLiteral("people.csv"), stop.get_token()).rows, IsEmpty());
+    EXPECT_THAT(
+        readPeople(buffer, QStringLiteral("people.csv"), files::kToday, stop.get_token()).rows,
+        IsEmpty());
 }
 
 TEST_F(ImportFilesTest, AStopWhileTheRosterIsReadReadsNoFurtherAndPlansNothing)

@@ -27,7 +27,7 @@ struct Effort : testing::Test
     {
         const PlanSources sources{lifter, builtInCatalogue(),
             [this](Lift lift) { return lift == Lift::bench && isKnown ? &bench : nullptr; },
-            checkIns};
+            checkIns, {}, kDay};
         card = resolveCards({cardOf(1, kDay, 0, idOf(code), setLine)}, sources).front();
         return card.lines;
     }

@@ -201,7 +201,7 @@ TEST(PassedDays, AreWorkedOutByWhatWasKnownOnTheDay)
             {setOf(idOf("comp"), week < 0 ? 120 : 150, 3, 8.0),
                 setOf(idOf("comp"), week < 0 ? 120 : 150, 3, 8.5)}));
     const std::vector<Variation> &catalogue = builtInCatalogue();
-    const LearntLifts learnt = fitRoster({plan.lifter}, catalogue, sessions).learnt;
+    const LearntLifts learnt = fitRoster({plan.lifter}, catalogue, sessions, kDay).learnt;
     const Giving by{GivenBy::dayPassed, kNoon, [&plan] { return GivenDayId{++plan.lastId}; }};
     const auto giveWith = [&](const std::vector<LoggedSession> &log) {
         return givePassedDays({plan.lifter, catalogue, plan.cards, log, {}, learnt}, by);

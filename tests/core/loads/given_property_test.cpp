@@ -79,7 +79,7 @@ private:
         m_sessions.push_back(sessionOf(day, sets));
         std::ranges::stable_sort(m_sessions, {}, &LoggedSession::day);
     }
-    void fit() { m_fits = estimateAll({m_lifter}, builtInCatalogue(), m_sessions); }
+    void fit() { m_fits = estimateAll({m_lifter}, builtInCatalogue(), m_sessions, m_today); }
 
     [[nodiscard]] PlanSources sources() const
     {

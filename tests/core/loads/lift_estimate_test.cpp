@@ -53,7 +53,7 @@ std::vector<Lifter> lifters(std::initializer_list<qint64> ids)
 
 TEST(LiftEstimate, TheCompetitionLiftIsTheEnginesFirstRow)
 {
-    const auto all = estimateAll(lifters({7}), kCatalogue, {});
+    const auto all = estimateAll(lifters({7}), kCatalogue, {}, QDate(2026, 3, 2));
     const LiftEstimate &bench = all.at({LifterId{7}, Lift::bench});
     EXPECT_THAT(bench.rows, testing::ElementsAre(VariationId{2}, VariationId{1}));
     EXPECT_EQ(bench.rowOf({1}), 1);
@@ -65,8 +65,8 @@ TEST(LiftEstimate, EachLiftReadsItsOwnSetsOnly)
 {
     const QDate day(2026, 3, 2);
     const auto all = estimateAll(lifters({7, 8}), kCatalogue,
-        {session(7, day, {single(2, 100.0), single(3, 150.0)}),
-            session(8, day, {single(3, 90.0)})});
+        {session(7, day, {single(2, 100.0), single(3, 150.0)}), session(8, day, {single(3, 90.0)})},
+        day);
 
     const LiftEstimate &bench = all.at({LifterId{7}, Lift::bench});
     ASSERT_EQ(bench.readings.size(), 1u);
@@ -78,7 +78,7 @@ TEST(LiftEstimate, EachLiftReadsItsOwnSetsOnly)
 
 TEST(LiftEstimate, ALifterWithoutSetsHasNoEstimateButIsThere)
 {
-    const auto all = estimateAll(lifters({7}), kCatalogue, {});
+    const auto all = estimateAll(lifters({7}), kCatalogue, {}, QDate(2026, 3, 2));
     EXPECT_EQ(all.at({LifterId{7}, Lift::bench}).estimate.standing, strength::Standing::noData);
     EXPECT_EQ(all.count({LifterId{7}, Lift::deadlift}), 0u); // no competition deadlift here
 }
@@ -109,7 +109,7 @@ TEST(LiftEstimate, ALeadRepSetIsReadByPart)
     EXPECT_EQ(sets[1].variation, 1) << "the missed rep was one of the lead variation";
     EXPECT_EQ(sets[1].leadReps, 0);
     EXPECT_EQ(sets[2].leadReps, 0);
-    EXPECT_NO_THROW((void)strength::estimateRoster(logs.logs, logs.priors));
+    EXPECT_NO_THROW((void)strength::estimateRoster(logs.logs, logs.priors, 0));
 }
 
 TEST(LiftEstimate, SomeLiftersByWhatWasLearntOfAllAreAsInTheFitOfAll)
@@ -119,12 +119,13 @@ TEST(LiftEstimate, SomeLiftersByWhatWasLearntOfAllAreAsInTheFitOfAll)
         for (const qint64 id : {7, 8})
             sessions.push_back(session(id, QDate(2026, 3, 2).addDays(7 * week),
                 {single(2, 100.0 + week), single(1, 92.5 + week)}));
-    const RosterFit all = fitRoster(lifters({7, 8}), kCatalogue, sessions);
+    const QDate today = lastDayOf(sessions);
+    const RosterFit all = fitRoster(lifters({7, 8}), kCatalogue, sessions, today);
     std::vector<LoggedSession> own;
     for (const LoggedSession &session : sessions)
         if (session.lifter == LifterId{8})
             own.push_back(session);
-    const LiftEstimates some = fitSome(lifters({8}), kCatalogue, own, all.learnt);
+    const LiftEstimates some = fitSome(lifters({8}), kCatalogue, own, all.learnt, today);
     ASSERT_EQ(some.size(), 2u) << "bench and squat";
     const LiftEstimate &alone = some.at({LifterId{8}, Lift::bench});
     const LiftEstimate &among = all.estimates.at({LifterId{8}, Lift::bench});
@@ -134,4 +135,39 @@ TEST(LiftEstimate, SomeLiftersByWhatWasLearntOfAllAreAsInTheFitOfAll)
         alone.estimate.weeks.back().filtered.kg, among.estimate.weeks.back().filtered.kg);
     EXPECT_DOUBLE_EQ(
         alone.estimate.variations[1].ratio.value, among.estimate.variations[1].ratio.value);
+}
+
+TEST(LiftEstimate, OneLifterWithASetOfTodayMakesNobodyElseOlder)
+{
+    // A log that ended 21 months ago is out of date, whoever has trained since; one that goes on is
+    // not.
+    const QDate today(2026, 11, 28);
+    std::vector<SetEntry> sets{single(2, 93.0), single(2, 87.0), single(2, 80.0)};
+    sets[0].rpe = sets[1].rpe = 8.0;
+    sets[2].rpe = 7.0;
+    sets[1].repsDone = 3;
+    sets[2].repsDone = 5;
+    std::vector<LoggedSession> sessions;
+    for (int week = 0; week < 20; ++week)
+        for (const int day : {0, 3}) {
+            const int ago = 7 * week + day;
+            sessions.push_back(session(7, today.addMonths(-21).addDays(-ago), sets));
+            sessions.push_back(session(8, today.addDays(-2 - ago), sets));
+        }
+    const auto before = estimateAll(lifters({7, 8, 9}), kCatalogue, sessions, today);
+    sessions.push_back(session(9, today, {single(2, 60.0)}));
+    const auto after = estimateAll(lifters({7, 8, 9}), kCatalogue, sessions, today);
+    for (const auto *all : {&before, &after}) {
+        const auto standing = [all](qint64 id) {
+            return all->at({LifterId{id}, Lift::bench}).estimate.standing;
+        };
+        EXPECT_EQ(standing(7), strength::Standing::stale);
+        EXPECT_EQ(standing(8), strength::Standing::enough);
+    }
+    const strength::LifterEstimate &old = before.at({LifterId{7}, Lift::bench}).estimate;
+    const strength::Band now = *old.maxOn(engineDay(today));
+    const strength::Band then = old.weeks.back().filtered;
+    EXPECT_LT(now.kg, 0.95 * then.kg) << "a layoff shows";
+    EXPECT_GT(now.high90 / now.low90, 1.2) << "and is doubtful";
+    EXPECT_LT(then.high90 / then.low90, 1.1);
 }

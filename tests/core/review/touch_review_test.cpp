@@ -86,7 +86,7 @@ TEST(TouchReview, ASetIsReadAsAShareOfItsVariationsMaxThatDay)
         session.sets.front().touch = week == 0 ? std::nullopt : std::optional(3);
         sessions.push_back(session);
     }
-    const auto fits = estimateAll({lifter}, {comp, pause}, sessions);
+    const auto fits = estimateAll({lifter}, {comp, pause}, sessions, lastDayOf(sessions));
     const LiftEstimate &lift = fits.at({lifter.id, Lift::bench});
     const auto all = touchReadings(lift);
     EXPECT_EQ(all.size(), 15u);

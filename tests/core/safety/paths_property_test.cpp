@@ -48,7 +48,7 @@ struct Roster
     }
     [[nodiscard]] PlanSources sources() const
     {
-        return {lifter, catalogue, estimateOf(), checkIns};
+        return {lifter, catalogue, estimateOf(), checkIns, {}, day};
     }
     [[nodiscard]] std::vector<ResolvedCard> resolved() const
     {
@@ -57,7 +57,7 @@ struct Roster
     [[nodiscard]] std::vector<Card> cardsOfDay() const { return cardsOn(cards, day); }
     [[nodiscard]] DayInputs inputs(const std::vector<Card> &ofDay) const
     {
-        return {lifter, day, catalogue, ofDay, done, checkIns, estimateOf(), &readiness};
+        return {lifter, day, catalogue, ofDay, {}, day, done, checkIns, estimateOf(), &readiness};
     }
     [[nodiscard]] AdviceContext advice() const
     {

@@ -78,7 +78,7 @@ TEST_F(BackupTest, IsTheRosterAtThatMoment)
 
     const QString copy = copyOutOfBackups(backups[0].path);
     EXPECT_EQ(copy, folder.filePath(QStringLiteral("team of 2026-11-25.benchwright")));
-    EXPECT_EQ(contentsOf(RosterFile::open(copy)), before);
+    EXPECT_EQ(contentsOf(RosterFile::open(copy, kNow)), before);
     EXPECT_EQ(copyOutOfBackups(backups[0].path),
         folder.filePath(QStringLiteral("team of 2026-11-25 (2).benchwright")));
     EXPECT_THAT(wordsOf([&] {
@@ -96,7 +96,7 @@ TEST_F(BackupTest, OneADayAndTheFirstStands)
     const QByteArray bytes = first.readAll();
     first.close();
     {
-        RosterFile file = RosterFile::open(path);
+        RosterFile file = RosterFile::open(path, kNow);
         Edit edit;
         edit.lifters.after = {lifterNamed(file, QStringLiteral("Ann"))};
         file.apply(edit);
@@ -130,8 +130,8 @@ TEST_F(BackupTest, IsMadeAtOpeningButNotForANewRoster)
 {
     (void)RosterFile::create(path);
     EXPECT_THAT(backupsOf(path), IsEmpty());
-    const RosterFile file = RosterFile::open(path);
-    EXPECT_THAT(days(), ElementsAre(QDate::currentDate()));
+    const RosterFile file = RosterFile::open(path, kNow);
+    EXPECT_THAT(days(), ElementsAre(kNow.date()));
     EXPECT_EQ(file.backupTrouble(), QString());
 }
 
@@ -154,7 +154,7 @@ TEST_F(BackupTest, ThatFailsIsToldAndKeepsNobodyFromWork)
     // A file where the folder should be.
     QFile inTheWay(folder.filePath(QStringLiteral("team backups")));
     ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly));
-    RosterFile file = RosterFile::open(path);
+    RosterFile file = RosterFile::open(path, kNow);
     EXPECT_THAT(file.backupTrouble(), Says("No backup could be made"));
     Edit edit;
     edit.lifters.after = {lifterNamed(file, QStringLiteral("Ann"))};
@@ -166,5 +166,6 @@ TEST_F(BackupTest, IsNotWorkedIn)
     (void)RosterFile::create(path);
     backUpOn(kToday);
     const QString backup = backupsOf(path).at(0).path;
-    EXPECT_THAT(wordsOf([&] { (void)RosterFile::open(backup); }), Says("is a backup. Copy it out"));
+    EXPECT_THAT(
+        wordsOf([&] { (void)RosterFile::open(backup, kNow); }), Says("is a backup. Copy it out"));
 }

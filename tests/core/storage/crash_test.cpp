@@ -41,7 +41,7 @@ TEST_F(CrashTest, WhatWasCommittedIsThereAndWhatWasNotIsNot)
 {
     (void)RosterFile::create(path);
     inAProcessThatDies([this] {
-        auto *file = new RosterFile(RosterFile::open(path)); // never closed
+        auto *file = new RosterFile(RosterFile::open(path, kNow)); // never closed
         for (int i = 0; i < 20; ++i) {
             Edit edit;
             edit.lifters.after = {lifterNamed(*file, QStringLiteral("Lifter %1").arg(i))};
@@ -56,7 +56,7 @@ TEST_F(CrashTest, WhatWasCommittedIsThereAndWhatWasNotIsNot)
     });
     ASSERT_GT(QFileInfo(path + QStringLiteral("-wal")).size(), 0) << "a log left by the crash";
 
-    const RosterFile file = RosterFile::open(path);
+    const RosterFile file = RosterFile::open(path, kNow);
     EXPECT_THAT(file.lifters(), SizeIs(20));
     const std::vector<LoggedSession> sessions = file.sessions();
     EXPECT_THAT(sessions, SizeIs(20));
@@ -68,7 +68,7 @@ TEST_F(CrashTest, ATransactionTooLargeForMemoryIsTakenBackToo)
 {
     (void)RosterFile::create(path);
     inAProcessThatDies([this] {
-        auto *file = new RosterFile(RosterFile::open(path));
+        auto *file = new RosterFile(RosterFile::open(path, kNow));
         Edit edit;
         edit.lifters.after = {lifterNamed(*file, QStringLiteral("Ann"))};
         file->apply(edit);
@@ -79,7 +79,7 @@ TEST_F(CrashTest, ATransactionTooLargeForMemoryIsTakenBackToo)
             db->run(QStringLiteral("INSERT INTO session (lifter_id, day, number) VALUES (1, ?, 1)"),
                 {toVariant(kMonday.addDays(i))});
     });
-    const RosterFile file = RosterFile::open(path);
+    const RosterFile file = RosterFile::open(path, kNow);
     EXPECT_THAT(file.lifters(), SizeIs(1));
     EXPECT_THAT(file.sessions(), SizeIs(0));
 }
@@ -88,7 +88,7 @@ TEST_F(CrashTest, ADamagedFileWithALogIsLeftAsItIs)
 {
     (void)RosterFile::create(path);
     inAProcessThatDies([this] {
-        auto *file = new RosterFile(RosterFile::open(path));
+        auto *file = new RosterFile(RosterFile::open(path, kNow));
         Edit edit;
         edit.lifters.after = {lifterNamed(*file, QStringLiteral("Ann"))};
         file->apply(edit);
@@ -98,7 +98,7 @@ TEST_F(CrashTest, ADamagedFileWithALogIsLeftAsItIs)
     QFile::remove(
         folder.filePath(QStringLiteral(".team.benchwright.lock"))); // taken over when opened
     const auto before = bytesOfFolder();
-    EXPECT_THAT(wordsOf([this] { (void)RosterFile::open(path); }), Says("damaged"));
+    EXPECT_THAT(wordsOf([this] { (void)RosterFile::open(path, kNow); }), Says("damaged"));
     EXPECT_EQ(bytesOfFolder(), before);
 }
 
@@ -117,7 +117,7 @@ TEST_F(CrashTest, TheLogOfARosterThatWasRemovedIsNotWorkedIntoANewOne)
 {
     (void)RosterFile::create(path);
     inAProcessThatDies([this] {
-        auto *file = new RosterFile(RosterFile::open(path));
+        auto *file = new RosterFile(RosterFile::open(path, kNow));
         Edit edit;
         edit.lifters.after = {lifterNamed(*file, QStringLiteral("Ann"))};
         file->apply(edit);

@@ -136,11 +136,13 @@ TEST_F(MigrationTest, TheBackupBeforeAStepIsAWholeFileOfTheOldVersion)
 {
     migrateTo(1);
     db.run(QStringLiteral("INSERT INTO note (words) VALUES ('heavy')"));
-    migrate(db, kSteps, [this] { backUpBeforeMigration(db, path, db.userVersion()); });
+    migrate(db, kSteps, [this] {
+        backUpBeforeMigration(db, path, db.userVersion(), QDateTime({2026, 11, 25}, {8, 5, 9}));
+    });
     const QDir backupFolder(folder.filePath(QStringLiteral("team backups")));
     const QStringList names = backupFolder.entryList(QDir::Files);
     ASSERT_THAT(names, SizeIs(1));
-    EXPECT_TRUE(names[0].startsWith(QStringLiteral("before version 2")));
+    EXPECT_EQ(names[0], QStringLiteral("before version 2 on 2026-11-25 080509.benchwright"));
     Database backup(backupFolder.filePath(names[0]), Database::Access::frozen);
     EXPECT_EQ(backup.userVersion(), 1);
     EXPECT_EQ(

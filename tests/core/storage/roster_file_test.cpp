@@ -34,7 +34,7 @@ protected:
     [[nodiscard]] QString refusal() const
     {
         const auto before = bytesOfFolder();
-        const QString words = wordsOf([this] { (void)RosterFile::open(path); });
+        const QString words = wordsOf([this] { (void)RosterFile::open(path, kNow); });
         EXPECT_EQ(bytesOfFolder(), before);
         return words;
     }
@@ -96,7 +96,7 @@ TEST_F(RosterFileTest, KeepsEveryFieldOverClosing)
         edit.variations.after = {variation};
         file.apply(edit);
     }
-    const RosterFile file = RosterFile::open(path);
+    const RosterFile file = RosterFile::open(path, kNow);
     EXPECT_THAT(file.lifters(), ElementsAre(lifter));
     EXPECT_THAT(file.cards(lifter.id, card.day, card.day), ElementsAre(card));
     EXPECT_THAT(file.sessions(), ElementsAre(session));
@@ -236,16 +236,17 @@ TEST_F(RosterFileTest, IsHeldByOneWindow)
         EXPECT_THAT(refusal(), Says("open in another window"));
         const QString link = folder.filePath(QStringLiteral("link.benchwright"));
         ASSERT_TRUE(QFile::link(path, link));
-        EXPECT_THAT(wordsOf([&] { (void)RosterFile::open(link); }), Says("open in another window"));
+        EXPECT_THAT(
+            wordsOf([&] { (void)RosterFile::open(link, kNow); }), Says("open in another window"));
     }
-    EXPECT_NO_THROW((void)RosterFile::open(path)) << "closed, so free again";
+    EXPECT_NO_THROW((void)RosterFile::open(path, kNow)) << "closed, so free again";
 }
 
 TEST_F(RosterFileTest, IsFreeAgainWhenMovedFromAndDropped)
 {
     RosterFile file = RosterFile::create(path);
     file = RosterFile::create(folder.filePath(QStringLiteral("other.benchwright")));
-    EXPECT_NO_THROW((void)RosterFile::open(path));
+    EXPECT_NO_THROW((void)RosterFile::open(path, kNow));
 }
 
 TEST_F(RosterFileTest, TakesOverTheLockOfAProgramThatDied)
@@ -262,5 +263,5 @@ TEST_F(RosterFileTest, TakesOverTheLockOfAProgramThatDied)
     lock.write(QByteArray::number(number) + "\nstorage_test\n"
         + QSysInfo::machineHostName().toUtf8() + "\n\n\n");
     lock.close();
-    EXPECT_NO_THROW((void)RosterFile::open(path));
+    EXPECT_NO_THROW((void)RosterFile::open(path, kNow));
 }

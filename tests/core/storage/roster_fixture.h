@@ -9,6 +9,8 @@
 #include <gmock/gmock.h>
 #include <map>
 
+inline const QDateTime kNow(QDate(2026, 11, 25), QTime(12, 30));
+
 /// A roster in a folder of its own.
 class RosterFixture : public testing::Test
 {

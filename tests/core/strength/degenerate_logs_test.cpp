@@ -22,7 +22,7 @@ void expectFinite(const Band &band)
 /// Every number that an estimate holds, and what is worked from it.
 LifterEstimate soundEstimate(const LifterLog &log)
 {
-    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    const LifterEstimate estimate = estimateOf(log);
     for (const WeekEstimate &week : estimate.weeks) {
         expectFinite(week.filtered);
         expectFinite(week.smoothed);

@@ -19,7 +19,7 @@ double sdOf(const Band &band)
 
 TEST(EstimateReport, AVariationsMaxIsTheCompetitionMaxTimesItsRatio)
 {
-    const LifterEstimate estimate = estimateLifter(steadyLog(20), kVariations);
+    const LifterEstimate estimate = estimateOf(steadyLog(20));
     const Band max = estimate.weeks.back().filtered;
     for (const VariationEstimate &variation : estimate.variations)
         EXPECT_NEAR(variation.max.kg, max.kg * variation.ratio.value, 1e-9);
@@ -30,7 +30,7 @@ TEST(EstimateReport, WhereNoSetTellsTheRatioTheDoubtsAddUp)
 {
     // Var(a + b) = Var a + Var b + 2 Cov(a, b); nothing ties the ratio of an unused variation to
     // the max.
-    const LifterEstimate estimate = estimateLifter(steadyLog(20), kVariations);
+    const LifterEstimate estimate = estimateOf(steadyLog(20));
     const Band max = estimate.weeks.back().filtered;
     for (const VariationEstimate &variation : estimate.variations) {
         const double ratioSd = sdOfLn(variation.ratio.low90, variation.ratio.high90);
@@ -46,7 +46,7 @@ TEST(EstimateReport, WhereSetsTellOnlyTheProductMaxAndRatioPullApart)
     LifterLog log;
     for (int week = 0; week < 12; ++week)
         log.sessions.push_back({7 * week, {rated(83, 3, 8, 1), rated(76, 5, 7, 1)}});
-    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    const LifterEstimate estimate = estimateOf(log);
     const VariationEstimate &known = estimate.variations[1];
     EXPECT_LT(known.withMax, 0.0);
     EXPECT_LT(sdOf(known.max),
@@ -54,24 +54,95 @@ TEST(EstimateReport, WhereSetsTellOnlyTheProductMaxAndRatioPullApart)
             sdOf(estimate.weeks.back().filtered), sdOfLn(known.ratio.low90, known.ratio.high90)));
 }
 
-TEST(EstimateReport, AnEstimateIsStaleFourWeeksAfterTheLastSet)
+namespace {
+
+/// The longest silence after which a log of half a year, with these gaps between its days of
+/// training in turn, is not out of date.
+int patienceOf(const std::vector<int> &gaps)
 {
-    const std::vector<LifterLog> logs{steadyLog(20), steadyLog(1)};
-    LearntRoster roster = learnRoster(logs, kVariations);
-    const int last = logs[0].sessions.back().day;
-    roster.lastDay = last + 28;
-    EXPECT_EQ(estimateLifter(logs[0], kVariations, roster).standing, Standing::enough);
-    roster.lastDay = last + 29;
-    EXPECT_EQ(estimateLifter(logs[0], kVariations, roster).standing, Standing::stale);
+    LifterLog log;
+    for (int day = 0, i = 0; day < 182; day += gaps[size_t(i++) % gaps.size()])
+        log.sessions.push_back({day, {rated(93, 1, 8), rated(87, 3, 8), rated(80, 5, 7)}});
+    const int last = log.sessions.back().day;
+    int silence = 0;
+    while (estimateLifter(log, kVariations, last + silence + 1).standing == Standing::enough)
+        ++silence;
+    EXPECT_EQ(estimateLifter(log, kVariations, last + silence + 1).standing, Standing::stale);
+    return silence;
+}
+
+} // namespace
+
+TEST(EstimateReport, HowLongAnEstimateHoldsFollowsTheLiftersRhythm)
+{
+    // Six gaps of the lifter's own, never under three weeks or over six.
+    EXPECT_EQ(patienceOf({1}), 21);
+    EXPECT_EQ(patienceOf({3}), 21);
+    EXPECT_EQ(patienceOf({4}), 24);
+    EXPECT_EQ(patienceOf({5}), 30);
+    EXPECT_EQ(patienceOf({7}), 42);
+    EXPECT_EQ(patienceOf({10}), 42);
+    EXPECT_EQ(patienceOf({3, 4}), 24) << "twice a week: the longer gap";
+    EXPECT_EQ(patienceOf({2, 2, 3}), 21) << "three times a week";
+    EXPECT_EQ(patienceOf({4, 4, 4, 4, 4, 26}), 24) << "a layoff is no rhythm";
+}
+
+TEST(EstimateReport, ARhythmIsTheLastTwelveGaps)
+{
+    const auto standing = [](int weekly) {
+        LifterLog log;
+        for (int i = 0; i < 60; ++i)
+            log.sessions.push_back({2 * i, {rated(93, 1, 8), rated(87, 3, 8), rated(80, 5, 7)}});
+        for (int i = 0; i < weekly; ++i)
+            log.sessions.push_back(
+                {log.sessions.back().day + 7, {rated(93, 1, 8), rated(87, 3, 8), rated(80, 5, 7)}});
+        return estimateLifter(log, kVariations, log.sessions.back().day + 42).standing;
+    };
+    EXPECT_EQ(standing(5), Standing::stale) << "seven of twelve are still of two days";
+    EXPECT_EQ(standing(6), Standing::enough);
+}
+
+TEST(EstimateReport, SeveralSessionsOfADayAreOneDay)
+{
+    LifterLog log = steadyLog(20);
+    const LifterLog once = log;
+    for (const TrainingSession &session : once.sessions)
+        log.sessions.push_back(session);
+    const int last = log.sessions.back().day;
+    EXPECT_EQ(estimateLifter(log, kVariations, last + 24).standing, Standing::enough);
+    EXPECT_EQ(estimateLifter(log, kVariations, last + 25).standing, Standing::stale);
+}
+
+TEST(EstimateReport, OneDayIsNoRhythm)
+{
+    LifterLog log;
+    log.sessions.push_back({0, {}});
+    for (int set = 0; set < 6; ++set)
+        log.sessions.front().sets.push_back(rated(93, 1, 8));
+    EXPECT_EQ(estimateLifter(log, kVariations, 21).standing, Standing::thin);
+    EXPECT_EQ(estimateLifter(log, kVariations, 22).standing, Standing::stale);
+    // A second one after decades neither.
+    log.sessions.push_back({7305, log.sessions.front().sets});
+    EXPECT_NE(estimateLifter(log, kVariations, 7305 + 42).standing, Standing::stale);
+    EXPECT_EQ(estimateLifter(log, kVariations, 7305 + 43).standing, Standing::stale);
+}
+
+TEST(EstimateReport, LongAgoIsSaidBeforeDoubt)
+{
+    // The remedy of a wide interval and of sets that disagree, a look at the sets of late, is none
+    // where there are no sets of late.
+    const LifterLog thin = steadyLog(1);
+    EXPECT_EQ(estimateOf(thin).standing, Standing::thin);
+    EXPECT_EQ(estimateLifter(thin, kVariations, 700).standing, Standing::stale);
 }
 
 TEST(EstimateReport, TrustGrowsWithTheLog)
 {
     // Two sessions are a guess refined, months are enough; once earned it is not lost by training.
-    EXPECT_EQ(estimateLifter(steadyLog(1), kVariations).standing, Standing::thin);
+    EXPECT_EQ(estimateOf(steadyLog(1)).standing, Standing::thin);
     bool earned = false;
     for (int weeks = 1; weeks <= 20; ++weeks) {
-        const Standing standing = estimateLifter(steadyLog(weeks), kVariations).standing;
+        const Standing standing = estimateOf(steadyLog(weeks)).standing;
         EXPECT_TRUE(standing == Standing::thin || standing == Standing::enough) << weeks;
         EXPECT_TRUE(!earned || standing == Standing::enough) << weeks;
         earned = standing == Standing::enough;
@@ -90,7 +161,7 @@ TEST(EstimateReport, HowFarItIsTrustedFollowsTheIntervalThatIsShown)
             for (int set = 0; set < sets; ++set)
                 log.sessions.push_back(
                     {set, {isRated ? rated(80, 5, 7) : unrated(80, 1 + set % 5)}});
-            const LifterEstimate estimate = estimateLifter(log, kVariations);
+            const LifterEstimate estimate = estimateOf(log);
             const double sd = sdOf(estimate.weeks.back().filtered);
             const Standing expected = sd > 0.08 ? Standing::priorOnly
                 : sd > 0.027                    ? Standing::thin

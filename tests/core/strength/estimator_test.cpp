@@ -21,7 +21,7 @@ TEST(Week, EndsOnSunday)
 
 TEST(Estimator, SteadyLogGivesTheChartsMaxInsideItsInterval)
 {
-    const LifterEstimate estimate = estimateLifter(steadyLog(30), kVariations);
+    const LifterEstimate estimate = estimateOf(steadyLog(30));
     ASSERT_EQ(estimate.weeks.size(), 30u);
     const WeekEstimate &last = estimate.weeks.back();
     EXPECT_EQ(last.sunday, sundayOf(7 * 29 + 4));
@@ -37,10 +37,10 @@ TEST(Estimator, SteadyLogGivesTheChartsMaxInsideItsInterval)
 TEST(Estimator, FilteredEstimateKnowsNothingOfLaterWeeks)
 {
     LifterLog log = steadyLog(12);
-    const LifterEstimate before = estimateLifter(log, kVariations);
+    const LifterEstimate before = estimateOf(log);
     for (int week = 12; week < 20; ++week)
         log.sessions.push_back({7 * week + 4, {rated(110, 3, 8)}});
-    const LifterEstimate after = estimateLifter(log, kVariations);
+    const LifterEstimate after = estimateOf(log);
     for (size_t week = 0; week < 12; ++week)
         EXPECT_NEAR(after.weeks[week].filtered.kg, before.weeks[week].filtered.kg, 1e-9);
     EXPECT_GT(after.weeks[11].smoothed.kg, before.weeks[11].smoothed.kg);
@@ -49,15 +49,15 @@ TEST(Estimator, FilteredEstimateKnowsNothingOfLaterWeeks)
 TEST(Estimator, OrderOfSessionsInTheLogDoesNotMatter)
 {
     LifterLog log = steadyLog(6);
-    const LifterEstimate inOrder = estimateLifter(log, kVariations);
+    const LifterEstimate inOrder = estimateOf(log);
     std::reverse(log.sessions.begin(), log.sessions.end());
-    const LifterEstimate reversed = estimateLifter(log, kVariations);
+    const LifterEstimate reversed = estimateOf(log);
     EXPECT_DOUBLE_EQ(inOrder.weeks.back().smoothed.kg, reversed.weeks.back().smoothed.kg);
 }
 
 TEST(Estimator, MaxAheadKeepsTheMedianAndWidens)
 {
-    const LifterEstimate estimate = estimateLifter(steadyLog(12), kVariations);
+    const LifterEstimate estimate = estimateOf(steadyLog(12));
     const int sunday = estimate.weeks.back().sunday;
     const auto soon = estimate.maxOn(sunday), later = estimate.maxOn(sunday + 70);
     ASSERT_TRUE(soon && later);
@@ -65,29 +65,58 @@ TEST(Estimator, MaxAheadKeepsTheMedianAndWidens)
     EXPECT_GT(later->high90 / later->low90, soon->high90 / soon->low90);
 }
 
-TEST(Estimator, ALayoffThatTheRosterShowsSinksTheMax)
+TEST(Estimator, ALayoffUntilTodaySinksTheMaxAndWidensIt)
 {
-    // The second lifter's log runs on for eight weeks after the first one's last set.
-    const std::vector<LifterLog> logs{steadyLog(20), steadyLog(28, 80.0)};
-    const auto estimates = estimateRoster(logs, kVariations);
-    const LifterEstimate &idle = estimates[0];
+    const LifterLog log = steadyLog(20);
+    const int sunday = sundayOf(log.sessions.back().day);
+    const LifterEstimate idle = estimateLifter(log, kVariations, sunday + 7 * 8 + 3);
     ASSERT_TRUE(idle.idle);
-    EXPECT_EQ(idle.idle->until, estimates[1].weeks.back().sunday - 7); // its last whole week
+    EXPECT_EQ(idle.idle->until, sunday + 7 * 8) << "whole weeks";
+    EXPECT_EQ(idle.asOf, sunday + 7 * 8 + 3);
+    EXPECT_EQ(idle.lastSet, log.sessions.back().day);
     EXPECT_EQ(idle.standing, Standing::stale);
-    EXPECT_FALSE(estimates[1].idle);
     const Band before = idle.weeks.back().filtered;
     EXPECT_LT(idle.idle->max.kg, 0.97 * before.kg);
     EXPECT_GT(idle.idle->max.high90 / idle.idle->max.low90, before.high90 / before.low90);
     EXPECT_NEAR(idle.maxOn(idle.idle->until + 7)->kg, idle.idle->max.kg, 1e-9);
 }
 
+TEST(Estimator, WhatOthersDidTodayMakesNoLogOlder)
+{
+    std::vector<LifterLog> logs{steadyLog(20), steadyLog(20, 80.0)};
+    const int today = lastDayOf(logs) + 7;
+    const RosterPriors learnt = learnRoster(logs, kVariations);
+    const LifterEstimate before = estimateRoster(logs, kVariations, learnt, today).front();
+    logs[1].sessions.push_back({today, {rated(70, 3, 8)}});
+    logs[1].sessions.push_back({today + 4000, {rated(70, 3, 8)}}); // a slip in the year
+    const LifterEstimate after = estimateRoster(logs, kVariations, learnt, today).front();
+    EXPECT_EQ(before.standing, Standing::enough);
+    EXPECT_EQ(after.standing, Standing::enough);
+    EXPECT_EQ(after.asOf, today);
+    EXPECT_DOUBLE_EQ(after.maxOn(today)->kg, before.maxOn(today)->kg);
+}
+
+TEST(Estimator, ASetDatedAfterTodayCountsAndTheEstimateIsOfItsDay)
+{
+    const LifterLog log = steadyLog(20);
+    const int last = log.sessions.back().day;
+    const LifterEstimate then = estimateOf(log);
+    const LifterEstimate setBack = estimateLifter(log, kVariations, last - 200);
+    EXPECT_EQ(setBack.asOf, last);
+    EXPECT_EQ(setBack.lastSet, last);
+    EXPECT_EQ(setBack.weeks.size(), then.weeks.size());
+    EXPECT_FALSE(setBack.idle);
+    EXPECT_EQ(setBack.standing, Standing::enough);
+    EXPECT_DOUBLE_EQ(setBack.maxOn(last)->kg, then.maxOn(last)->kg);
+}
+
 TEST(Estimator, ABadDayIsFormAndNotLevel)
 {
     LifterLog log = steadyLog(20);
-    const LifterEstimate sound = estimateLifter(log, kVariations);
+    const LifterEstimate sound = estimateOf(log);
     for (TrainingSet &set : log.sessions[38].sets)
         set.loadKg *= 0.93; // the same reps and ratings with 7 % less
-    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    const LifterEstimate estimate = estimateOf(log);
     EXPECT_LT(estimate.form[38].factor.value, 0.965);
     EXPECT_NEAR(estimate.weeks.back().smoothed.kg / sound.weeks.back().smoothed.kg, 1.0, 0.015);
 }
@@ -100,7 +129,7 @@ TEST(Estimator, HeavySinglesAndMissesTellARatingHabitFromStrength)
     for (int week = 0; week < 30; ++week)
         log.sessions.push_back(
             {7 * week, {missed(101.5, 0), rated(99, 1, 8), rated(87, 3, 6), rated(83, 5, 6)}});
-    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    const LifterEstimate estimate = estimateOf(log);
     EXPECT_NEAR(estimate.weeks.back().filtered.kg, 100.0, 2.5);
     EXPECT_GT(estimate.rating.bias.value, 0.7);
 }
@@ -110,9 +139,9 @@ TEST(Estimator, AVariationsOwnRatioIsLearned)
     LifterLog log;
     for (int week = 0; week < 30; ++week)
         log.sessions.push_back({7 * week, {rated(87, 3, 8), rated(87 * 0.88, 3, 8, 1)}});
-    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    const LifterEstimate estimate = estimateOf(log);
     const Interval own = estimate.variations[1].ratio;
-    const Interval prior = estimateLifter({}, kVariations).variations[1].ratio;
+    const Interval prior = estimateOf({}).variations[1].ratio;
     EXPECT_NEAR(prior.value, 0.95, 1e-9);
     EXPECT_NEAR(own.value, 0.89, 0.015);
     EXPECT_LT(own.high90 - own.low90, prior.high90 - prior.low90);
@@ -123,7 +152,7 @@ TEST(Estimator, PullsNameTheSetThatMovedTheEstimateMost)
 {
     LifterLog log = steadyLog(12);
     log.sessions.back().sets.push_back(rated(97, 1, 7));
-    const LifterEstimate estimate = estimateLifter(log, kVariations);
+    const LifterEstimate estimate = estimateOf(log);
     ASSERT_EQ(estimate.pulls.size(), 5u);
     EXPECT_EQ(estimate.pulls.front().session, int(log.sessions.size()) - 1);
     EXPECT_EQ(estimate.pulls.front().set, 4);
@@ -131,7 +160,7 @@ TEST(Estimator, PullsNameTheSetThatMovedTheEstimateMost)
     EXPECT_GT(estimate.pulls.front().surprise, 0.0);
     // Close to what leaving it out does.
     log.sessions.back().sets.pop_back();
-    const double without = estimateLifter(log, kVariations).weeks.back().filtered.kg;
+    const double without = estimateOf(log).weeks.back().filtered.kg;
     const double moved = estimate.weeks.back().filtered.kg - without;
     EXPECT_NEAR(estimate.pulls.front().pullKg, moved, 0.35 * moved);
 }
@@ -152,17 +181,20 @@ TEST(Estimator, ARosterLendsItsHabitsToANewLifter)
     LifterLog fresh = gymLog(1, 100.0);
     fresh.sessions.front().sets.pop_back();
     logs.push_back(fresh);
-    const double pooled = estimateRoster(logs, kVariations).back().variations[1].ratio.value;
+    const double pooled =
+        estimateRoster(logs, kVariations, lastDayOf(logs)).back().variations[1].ratio.value;
     EXPECT_GT(pooled, 0.965);
     EXPECT_LT(pooled, 1.0);
 }
 
 TEST(Estimator, EmptyLogHasNoEstimate)
 {
-    const LifterEstimate estimate = estimateLifter({}, kVariations);
+    const LifterEstimate estimate = estimateOf({});
     EXPECT_EQ(estimate.standing, Standing::noData);
     EXPECT_TRUE(estimate.weeks.empty());
     EXPECT_FALSE(estimate.maxOn(0));
+    EXPECT_FALSE(estimate.lastSet);
+    EXPECT_EQ(estimateLifter({}, kVariations, 77).asOf, 77);
     EXPECT_EQ(estimate.variations.size(), kVariations.size());
 }
 
@@ -173,7 +205,7 @@ TEST(Estimator, UnsoundInputIsRefusedByPlace)
         log.sessions.push_back({0, {rated(100, 1, 8), set}});
         const std::vector<LifterLog> logs{{}, log};
         try {
-            (void)estimateRoster(logs, kVariations);
+            (void)estimateRoster(logs, kVariations, lastDayOf(logs));
         } catch (const std::invalid_argument &error) {
             return error.what();
         }
@@ -187,5 +219,5 @@ TEST(Estimator, UnsoundInputIsRefusedByPlace)
     EXPECT_THAT(messageOf(rated(100, 0, 8)), testing::HasSubstr("at least one rep"));
     EXPECT_THAT(messageOf(rated(100, 1, 8, 3)), testing::HasSubstr("no row"));
     EXPECT_EQ(messageOf(rated(100, 1, 8)), "");
-    EXPECT_THROW((void)estimateRoster({}, {}), std::invalid_argument);
+    EXPECT_THROW((void)estimateRoster({}, {}, 0), std::invalid_argument);
 }

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/strength/training_log.h"
+#include "core/strength/estimator.h"
 
 #include <vector>
 
@@ -47,6 +47,12 @@ inline strength::LifterLog steadyLog(int weeks, double maxKg = 100.0)
                 {rated(93 * k, 1, 8), rated(87 * k, 3, 8), rated(80 * k, 5, 7),
                     rated(76 * k, 5, 6.5, 1)}});
     return log;
+}
+
+/// As of the last day of the log.
+inline strength::LifterEstimate estimateOf(const strength::LifterLog &log)
+{
+    return strength::estimateLifter(log, kVariations, strength::lastDayOf(std::span(&log, 1)));
 }
 
 } // namespace samples

@@ -62,7 +62,8 @@ std::unique_ptr<RosterFile> fileWithOneLifter(const QString &path, TouchStyle st
 } // namespace
 
 BoardRoster::BoardRoster(TouchStyle style)
-    : session(fileWithOneLifter(dir.filePath(QStringLiteral("r.benchwright")), style, monday))
+    : session(fileWithOneLifter(dir.filePath(QStringLiteral("r.benchwright")), style, monday),
+        clock.today)
     , lifter(session.lifters().front().id)
 {
     selection.setWeekOf(monday);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/domain/edit.h"
+#include "tests/support/set_clock.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
@@ -9,7 +10,7 @@
 #include <QTemporaryDir>
 
 /// A roster on a temporary file with the catalogue and one lifter, who has benched for three months
-/// and whose estimates are there.
+/// and whose estimates are there. It is the Wednesday of the week shown.
 class BoardRoster
 {
 public:
@@ -27,6 +28,7 @@ public:
 
     QDate monday{2026, 3, 2};
     QTemporaryDir dir;
+    SetClock clock{monday.addDays(2)};
     mutable ui::OpenRoster session;
     ui::Estimates estimates{session};
     ui::Selection selection{session};

@@ -1,6 +1,7 @@
 #include "ui/catalogue/catalogue_dialog.h"
 
 #include "tests/support/roster_fixture.h"
+#include "tests/support/set_clock.h"
 #include "ui/roster/open_roster.h"
 
 #include <QDialogButtonBox>
@@ -20,8 +21,10 @@ class Catalogue : public testing::Test
 {
 protected:
     PrivateFolder folder;
+    SetClock clock;
     ui::OpenRoster roster{std::make_unique<core::RosterFile>(
-        core::RosterFile::create(folder.path(u"roster.benchwright"_s)))};
+                              core::RosterFile::create(folder.path(u"roster.benchwright"_s))),
+        clock.today};
     std::vector<core::Variation> before = roster.variations();
     ui::CatalogueDialog dialog{roster};
 

@@ -2,6 +2,7 @@
 
 #include "tests/core/exchange/hand_out_rows.h"
 #include "tests/support/roster_fixture.h"
+#include "tests/support/set_clock.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/selection.h"
 
@@ -49,8 +50,9 @@ protected:
     QString out = folder.path(QStringLiteral("out"));
     PlannedWeek week;
     QString rosterFile = folder.path(QStringLiteral("club.benchwright"));
+    SetClock clock;
     ui::OpenRoster session{
-        std::make_unique<core::RosterFile>(core::RosterFile::create(rosterFile))};
+        std::make_unique<core::RosterFile>(core::RosterFile::create(rosterFile)), clock.today};
     ui::Estimates estimates{session};
     ui::Selection selection{session};
 };

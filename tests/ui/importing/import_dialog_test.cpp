@@ -1,6 +1,7 @@
 #include "ui/importing/import_dialog.h"
 
 #include "core/storage/roster_file.h"
+#include "tests/support/set_clock.h"
 #include "ui/importing/problem_model.h"
 #include "ui/look/field_note.h"
 #include "ui/roster/open_roster.h"
@@ -60,8 +61,9 @@ private:
 
 protected:
     QString rosterFile = m_folder.filePath(QStringLiteral("club.benchwright"));
+    SetClock clock;
     ui::OpenRoster session{
-        std::make_unique<core::RosterFile>(core::RosterFile::create(rosterFile))};
+        std::make_unique<core::RosterFile>(core::RosterFile::create(rosterFile)), clock.today};
     ImportDialog dialog{session};
 };
 

@@ -11,6 +11,8 @@ using ui::LifterField;
 
 namespace {
 
+const QDate kToday(2026, 11, 25);
+
 core::Lifter soundLifter()
 {
     core::Lifter lifter = inventedLifter(QStringLiteral("Ada Quill"));
@@ -30,7 +32,7 @@ TEST(LifterDraft, ReadsBackWhatItShows)
 {
     for (const Unit unit : {Unit::kilogram, Unit::pound}) {
         const core::Lifter lifter = ui::inUnit(soundLifter(), unit);
-        const ui::LifterReading reading = ui::read(ui::draftOf(lifter), lifter, {});
+        const ui::LifterReading reading = ui::read(ui::draftOf(lifter), lifter, {}, kToday);
         EXPECT_TRUE(reading.problems.isEmpty());
         EXPECT_EQ(reading.lifter, lifter) << "rounding for the screen must not change a weight";
     }
@@ -57,7 +59,7 @@ TEST(LifterDraft, ConvertsATypedWeightByTheExactPound)
     ui::LifterDraft draft = ui::draftOf(lifter);
     draft.bodyweight = QStringLiteral("200");
     // International avoirdupois pound, 0.45359237 kg exactly (NIST Handbook 44, appendix C).
-    EXPECT_DOUBLE_EQ(*ui::read(draft, lifter, {}).lifter.bodyweightKg, 90.718474);
+    EXPECT_DOUBLE_EQ(*ui::read(draft, lifter, {}, kToday).lifter.bodyweightKg, 90.718474);
 }
 
 TEST(LifterDraft, TakesAPointAndACommaAsDecimalSign)
@@ -65,7 +67,7 @@ TEST(LifterDraft, TakesAPointAndACommaAsDecimalSign)
     ui::LifterDraft draft = ui::draftOf(soundLifter());
     for (const char *text : {"82.5", "82,5", " 82.5 "}) {
         draft.bodyweight = QString::fromLatin1(text);
-        EXPECT_EQ(ui::read(draft, soundLifter(), {}).lifter.bodyweightKg, 82.5) << text;
+        EXPECT_EQ(ui::read(draft, soundLifter(), {}, kToday).lifter.bodyweightKg, 82.5) << text;
     }
 }
 
@@ -74,7 +76,7 @@ TEST(LifterDraft, EmptyBirthYearAndBodyweightMeanUnknown)
     ui::LifterDraft draft = ui::draftOf(soundLifter());
     draft.birthYear.clear();
     draft.bodyweight = QStringLiteral("  ");
-    const ui::LifterReading reading = ui::read(draft, soundLifter(), {});
+    const ui::LifterReading reading = ui::read(draft, soundLifter(), {}, kToday);
     EXPECT_TRUE(reading.problems.isEmpty());
     EXPECT_FALSE(reading.lifter.birthYear);
     EXPECT_FALSE(reading.lifter.bodyweightKg);
@@ -108,7 +110,7 @@ TEST(LifterDraft, SaysEachSlipBesideItsField)
         ui::LifterDraft draft = ui::draftOf(soundLifter());
         slip.make(draft);
         const ui::LifterReading reading =
-            ui::read(draft, soundLifter(), {QStringLiteral("Bo Stone")});
+            ui::read(draft, soundLifter(), {QStringLiteral("Bo Stone")}, kToday);
         EXPECT_EQ(reading.problems.keys(), QList<LifterField>{slip.field})
             << "slip " << &slip - slips;
         EXPECT_GT(reading.problems.value(slip.field).size(), 10) << "says what to do";
@@ -120,7 +122,7 @@ TEST(LifterDraft, SortsGroupsAndPlatesAndDropsEmptyRows)
     ui::LifterDraft draft = ui::draftOf(soundLifter());
     draft.groups = QStringLiteral(" north ,, evening,north");
     draft.gear.plates = {{u"5"_s, u"1"_s}, {QString(), QString()}, {u"20"_s, u"2"_s}};
-    const core::Lifter lifter = ui::read(draft, soundLifter(), {}).lifter;
+    const core::Lifter lifter = ui::read(draft, soundLifter(), {}, kToday).lifter;
     EXPECT_EQ(lifter.groups, (QStringList{u"evening"_s, u"north"_s}));
     EXPECT_EQ(lifter.gear.plates, (std::vector<core::PlatePairs>{{20, 2}, {5, 1}}));
 }

@@ -20,7 +20,7 @@ class Editor : public testing::Test
 {
 protected:
     core::Lifter before = inventedLifter(u"Ada Quill"_s);
-    ui::LifterEditor editor{before, {u"Bo Stone"_s}, {u"evening"_s}};
+    ui::LifterEditor editor{before, {u"Bo Stone"_s}, {u"evening"_s}, QDate(2026, 11, 25)};
 
     QLineEdit *line(const char *name) const
     {
@@ -57,9 +57,18 @@ TEST_F(Editor, SaysASlipBesideTheFieldAndHoldsOkUntilItIsPutRight)
 TEST_F(Editor, CautionsBesideTheBirthYearOfAMinorWithoutForbiddingAnything)
 {
     editor.show();
-    type("birthYear", QString::number(QDate::currentDate().year() - 16));
+    type("birthYear", u"2010"_s);
     EXPECT_TRUE(note("ageCaution")->isVisible());
     EXPECT_TRUE(ok()->isEnabled());
+}
+
+TEST_F(Editor, NobodyIsBornInAYearThatHasNotCome)
+{
+    editor.show();
+    type("birthYear", u"2026"_s);
+    EXPECT_TRUE(ok()->isEnabled());
+    type("birthYear", u"2027"_s);
+    EXPECT_FALSE(ok()->isEnabled());
 }
 
 TEST_F(Editor, ConvertsWeightsAndPlatesWithTheUnit)

@@ -1,6 +1,7 @@
 #include "ui/lifters/lifter_list_panel.h"
 
 #include "tests/support/roster_fixture.h"
+#include "tests/support/set_clock.h"
 #include "ui/lifters/lifter_editor.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
@@ -25,7 +26,8 @@ protected:
     PrivateFolder folder;
     std::vector<core::Lifter> lifters{inventedLifter(u"Ada Núñez"_s),
         inventedLifter(u"Bo Stone"_s, core::TouchStyle::sinking), inventedLifter(u"Cy Archer"_s)};
-    ui::OpenRoster roster{std::make_unique<core::RosterFile>(makeFile())};
+    SetClock clock;
+    ui::OpenRoster roster{std::make_unique<core::RosterFile>(makeFile()), clock.today};
     ui::Estimates estimates{roster};
     ui::Selection selection{roster};
     ui::LifterListPanel panel{roster, estimates, selection};

@@ -26,6 +26,16 @@ TEST(BenchSummary, HasWordsInPlaceOfANumberWithoutData)
     EXPECT_FALSE(ui::standingText({strength::Band{100, 80, 120}, Standing::thin}).isEmpty());
 }
 
+TEST(BenchSummary, OfAClockThatIsBehindIsOfTheLastSet)
+{
+    core::LiftEstimate fit;
+    for (const int sunday : {20002, 20009}) // 6 and 13 October 2024
+        fit.estimate.weeks.push_back({sunday, {sunday / 200.0, 90.0, 120.0}, {}, 4});
+    fit.estimate.asOf = 20008;
+    for (const int clock : {20008, 20001, 19000})
+        EXPECT_NEAR(ui::benchSummary(&fit, core::fromEngineDay(clock)).band->kg, 100.045, 1e-6);
+}
+
 TEST(MeetText, CountsDownAndFallsSilentAfterwards)
 {
     const QDate today(2026, 11, 25);

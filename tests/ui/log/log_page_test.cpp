@@ -96,7 +96,7 @@ protected:
     }
 
     BoardRoster roster;
-    const QDate today = QDate::currentDate();
+    const QDate today = roster.clock.today.date();
     Insights insights{roster.session, roster.estimates};
     LogPage window{roster.session, roster.estimates, insights, roster.history, roster.selection};
     int keys = 0;

@@ -1,5 +1,6 @@
 #include "app/demo/demo_roster.h"
 #include "core/storage/roster_file.h"
+#include "tests/support/set_clock.h"
 #include "ui/board/card_widget.h"
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_grid.h"
@@ -60,7 +61,7 @@ protected:
         const QString path = dir.filePath(QStringLiteral("demo.benchwright"));
         {
             RosterFile file = RosterFile::create(path);
-            Edit edit = demo::demoRoster(file.variations(), QDate::currentDate(),
+            Edit edit = demo::demoRoster(file.variations(), clock.today.date(),
                 {[&] { return file.newId<Lifter>(); }, [&] { return file.newId<LoggedSession>(); },
                     [&] { return file.newId<Card>(); }, [&] { return file.newId<Block>(); },
                     [&] { return file.newId<CheckIn>(); }});
@@ -68,7 +69,7 @@ protected:
             file.apply(edit);
         }
         theme = std::make_unique<ui::Theme>(*qApp);
-        window = std::make_unique<ui::MainWindow>(*theme);
+        window = std::make_unique<ui::MainWindow>(*theme, clock.today);
         window->resize(1366, 768);
         window->move(0, 0);
         window->show();
@@ -107,6 +108,7 @@ protected:
 
     QTemporaryDir dir;
     std::unique_ptr<ui::Theme> theme;
+    SetClock clock;
     std::unique_ptr<ui::MainWindow> window;
     ui::RosterView *roster = nullptr;
     ui::VariationShelf *shelf = nullptr;

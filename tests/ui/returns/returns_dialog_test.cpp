@@ -2,6 +2,7 @@
 
 #include "tests/core/exchange/return_files.h"
 #include "tests/support/roster_fixture.h"
+#include "tests/support/set_clock.h"
 #include "ui/look/field_note.h"
 #include "ui/returns/return_files.h"
 #include "ui/returns/return_tree.h"
@@ -64,8 +65,10 @@ protected:
     PrivateFolder folder;
     PlannedWeek week;
     ReturnFile sheet{week};
-    ui::OpenRoster session{std::make_unique<core::RosterFile>(
-        core::RosterFile::create(folder.path(QStringLiteral("club.benchwright"))))};
+    SetClock clock;
+    ui::OpenRoster session{std::make_unique<core::RosterFile>(core::RosterFile::create(
+                               folder.path(QStringLiteral("club.benchwright")))),
+        clock.today};
     ReturnsDialog dialog{session};
     ReturnTree *tree = dialog.findChild<ReturnTree *>();
 };

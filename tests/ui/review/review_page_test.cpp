@@ -1,4 +1,5 @@
 #include "tests/support/roster_fixture.h"
+#include "tests/support/set_clock.h"
 #include "tests/ui/review/sample_season.h"
 #include "ui/review/review_page.h"
 #include "ui/review/strength_chart.h"
@@ -107,8 +108,10 @@ protected:
     }
 
     PrivateFolder folder;
+    SetClock clock;
     OpenRoster roster{std::make_unique<core::RosterFile>(
-        makeRoster(folder.path(QStringLiteral("r.benchwright"))))};
+                          makeRoster(folder.path(QStringLiteral("r.benchwright")))),
+        clock.today};
     Estimates estimates{roster};
     Selection selection{roster};
     Insights insights{roster, estimates};

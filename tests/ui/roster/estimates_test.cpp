@@ -89,3 +89,38 @@ TEST_F(EstimatesTest, SetsInQuickSuccessionAreAllSeen)
     roster.waitForEstimate(roster.lifter);
     EXPECT_EQ(roster.estimates.of(roster.lifter, Lift::bench)->readings.size(), before + 5);
 }
+
+TEST_F(EstimatesTest, AnotherDayCarriesAllEstimatesOnToIt)
+{
+    const auto estimate = [this](LifterId lifter) {
+        return roster.estimates.of(lifter, Lift::bench)->estimate;
+    };
+    const QDate before = roster.clock.today.date();
+    EXPECT_EQ(estimate(roster.lifter).asOf, engineDay(before));
+    EXPECT_EQ(estimate(roster.lifter).standing, strength::Standing::enough);
+    QSignalSpy fitted(&roster.estimates, &ui::Estimates::rosterFitted);
+    const QDate later = before.addDays(60);
+    roster.clock.set(later);
+    ASSERT_TRUE(fitted.wait(kPatienceMs));
+    for (const LifterId lifter : {roster.lifter, other}) {
+        EXPECT_EQ(estimate(lifter).asOf, engineDay(later));
+        EXPECT_EQ(estimate(lifter).standing, strength::Standing::stale);
+    }
+}
+
+TEST_F(EstimatesTest, ALifterWhoTrainsTodayMakesNobodyElseOutOfDate)
+{
+    const QDate later = roster.clock.today.date().addDays(60);
+    QSignalSpy fitted(&roster.estimates, &ui::Estimates::rosterFitted);
+    roster.clock.set(later);
+    ASSERT_TRUE(fitted.wait(kPatienceMs));
+    const strength::Band stale =
+        *roster.estimates.of(other, Lift::bench)->estimate.maxOn(engineDay(later));
+    log(later, 100.0, 3, 8.0);
+    ASSERT_TRUE(fitted.wait(kPatienceMs));
+    EXPECT_NE(roster.estimates.of(roster.lifter, Lift::bench)->estimate.standing,
+        strength::Standing::stale);
+    const strength::Band same =
+        *roster.estimates.of(other, Lift::bench)->estimate.maxOn(engineDay(later));
+    EXPECT_NEAR(same.kg / stale.kg, 1.0, 0.005);
+}

@@ -1,5 +1,6 @@
 #include "ui/roster/open_roster.h"
 
+#include "tests/support/set_clock.h"
 #include "tests/ui/roster/failing_store.h"
 #include "ui/roster/selection.h"
 
@@ -21,7 +22,8 @@ class OpenRosterTest : public testing::Test
 protected:
     QTemporaryDir dir;
     FailingStore *store = new FailingStore(dir.filePath(QStringLiteral("r.benchwright")));
-    OpenRoster roster{std::unique_ptr<RosterStore>(store)};
+    SetClock clock;
+    OpenRoster roster{std::unique_ptr<RosterStore>(store), clock.today};
 
     Lifter newLifter(const QString &name)
     {

@@ -1,6 +1,7 @@
 #include "ui/roster/roster_work.h"
 
 #include "tests/support/roster_fixture.h"
+#include "tests/support/set_clock.h"
 
 #include <QSemaphore>
 #include <QSignalSpy>
@@ -31,8 +32,10 @@ protected:
     void waitUntilItRuns() { m_begun.acquire(); }
 
     PrivateFolder folder;
-    OpenRoster session{std::make_unique<core::RosterFile>(
-        core::RosterFile::create(folder.path(QStringLiteral("club.benchwright"))))};
+    SetClock clock;
+    OpenRoster session{std::make_unique<core::RosterFile>(core::RosterFile::create(
+                           folder.path(QStringLiteral("club.benchwright")))),
+        clock.today};
     std::vector<std::optional<int>> told;
     RosterWork<int>::Done keep = [this](std::optional<int> result) { told.push_back(result); };
 

@@ -1,6 +1,7 @@
 #include "ui/squad/squad_page.h"
 
 #include "tests/support/roster_fixture.h"
+#include "tests/support/set_clock.h"
 #include "ui/roster/estimates.h"
 #include "ui/squad/spark_line.h"
 #include "ui/squad/squad_model.h"
@@ -32,7 +33,7 @@ core::SquadRow row(int id, double attention, std::optional<int> daysToMeet = {})
 struct SquadPageShown : testing::Test
 {
     SquadPageShown()
-        : roster(std::make_unique<core::RosterFile>(makeFile()))
+        : roster(std::make_unique<core::RosterFile>(makeFile()), clock.today)
         , estimates(roster)
         , page(roster, estimates)
     {
@@ -46,7 +47,7 @@ struct SquadPageShown : testing::Test
             core::RosterFile::create(folder.path(QStringLiteral("squad.benchroster")));
         std::vector<core::Lifter> lifters{inventedLifter(QStringLiteral("Ada")),
             inventedLifter(QStringLiteral("Bo")), inventedLifter(QStringLiteral("Cy"))};
-        lifters[1].meetDate = QDate::currentDate().addDays(5);
+        lifters[1].meetDate = clock.today.date().addDays(5);
         addTo(file, lifters);
         bo = lifters[1].id;
         return file;
@@ -57,6 +58,7 @@ struct SquadPageShown : testing::Test
     }
 
     PrivateFolder folder;
+    SetClock clock;
     core::LifterId bo;
     OpenRoster roster;
     Estimates estimates;

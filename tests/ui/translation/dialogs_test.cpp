@@ -98,7 +98,7 @@ TEST_F(WordsOnScreen, EditorOfALifter)
                 plates->item(row, row % 2)->setText(QString::fromLatin1(said));
             look(dialog, QStringLiteral("lifter with ") + QLatin1String(said));
         }
-        const QString year = QString::number(QDate::currentDate().year() - 12);
+        const QString year = QString::number(clock.today.date().year() - 12);
         dialog.findChild<QLineEdit *>(QStringLiteral("birthYear"))->setText(year);
         dialog.findChild<QComboBox *>(QStringLiteral("unit"))->setCurrentIndex(1);
         look(dialog, "minor in pounds");

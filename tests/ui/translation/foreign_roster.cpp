@@ -69,11 +69,11 @@ core::RosterFile makeEmptyRoster(const QString &path)
     return file;
 }
 
-void makeForeignRoster(const QString &path)
+void makeForeignRoster(const QString &path, QDate today)
 {
     core::RosterFile file = core::RosterFile::create(path);
     const std::vector<core::Variation> catalogue = file.variations();
-    core::Edit edit = demo::demoRoster(catalogue, QDate::currentDate(),
+    core::Edit edit = demo::demoRoster(catalogue, today,
         {[&] { return file.newId<core::Lifter>(); },
             [&] { return file.newId<core::LoggedSession>(); },
             [&] { return file.newId<core::Card>(); }, [&] { return file.newId<core::Block>(); },

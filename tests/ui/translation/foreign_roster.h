@@ -12,7 +12,7 @@ namespace tests {
 /// A roster of nobody with a foreign catalogue, whose codes are like no word of the program.
 core::RosterFile makeEmptyRoster(const QString &path);
 
-/// The demo roster with a template, all names and notes foreign.
-void makeForeignRoster(const QString &path);
+/// The demo roster of the day with a template, all names and notes foreign.
+void makeForeignRoster(const QString &path, QDate today);
 
 } // namespace tests

@@ -68,7 +68,7 @@ TEST_F(WordsOnScreen, EveryPageOfEveryLifter)
         roster().selection().setLifter(lifter.id);
         lookAtPages("this week");
     }
-    roster().selection().setWeekOf(QDate::currentDate().addDays(10 * kWeekDays));
+    roster().selection().setWeekOf(clock.today.date().addDays(10 * kWeekDays));
     lookAtPages("empty week");
 }
 
@@ -151,7 +151,7 @@ TEST_F(WordsOnScreen, EntriesOfTheLog)
     for (const char *name : {"Greta Holmsund", "Ewa Lindqvarn", "Tomas Brackwell"}) {
         choose(name);
         for (int ago = -2; ago <= 7; ++ago) {
-            page->showDay(QDate::currentDate().addDays(-ago));
+            page->showDay(clock.today.date().addDays(-ago));
             look(*page, "day of the log");
             QTest::keyClick(entry, Qt::Key_Insert);
             look(*page, "extra set");

@@ -90,8 +90,7 @@ TEST_F(Papers, HandOutPage)
 TEST_F(Papers, Calendar)
 {
     forEachWeek([&](const Lifter &lifter, const WeekSheet &sheet, const auto &) {
-        QString text =
-            QString::fromUtf8(writeCalendar(lifter, sheet, QDateTime::currentDateTimeUtc()));
+        QString text = QString::fromUtf8(writeCalendar(lifter, sheet, clock.today.now()));
         text.remove(QStringLiteral("\r\n ")).remove(QStringLiteral("\\n")); // folded lines
         for (const QString &line : text.split(QStringLiteral("\r\n")))
             for (const char *name : {"SUMMARY:", "DESCRIPTION:", "X-WR-CALNAME:"})

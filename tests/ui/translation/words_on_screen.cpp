@@ -37,7 +37,7 @@ private:
 WordsOnScreen::WordsOnScreen()
 {
     const QString path = folder.path(QStringLiteral("ω.benchwright"));
-    makeForeignRoster(path);
+    makeForeignRoster(path, clock.today.date());
     window.show();
     QApplication::setActiveWindow(&window);
     EXPECT_TRUE(window.openFile(path));

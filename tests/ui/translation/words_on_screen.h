@@ -1,6 +1,7 @@
 #pragma once
 
 #include "tests/support/roster_fixture.h"
+#include "tests/support/set_clock.h"
 #include "tests/ui/translation/visible_text.h"
 #include "ui/look/theme.h"
 #include "ui/window/main_window.h"
@@ -39,7 +40,8 @@ protected:
 
     PrivateFolder folder;
     ui::Theme theme{*qApp};
-    ui::MainWindow window{theme};
+    SetClock clock;
+    ui::MainWindow window{theme, clock.today};
     /// What is no matter of words: codes of the catalogue, paths, and what a test writes or types.
     QStringList data;
 

@@ -3,11 +3,13 @@
 #include "core/exchange/return_sheet.h"
 #include "core/storage/backup.h"
 #include "tests/support/roster_fixture.h"
+#include "tests/support/set_clock.h"
 #include "ui/handout/hand_out_dialog.h"
 #include "ui/importing/import_dialog.h"
 #include "ui/look/theme.h"
 #include "ui/returns/returns_dialog.h"
 #include "ui/window/help.h"
+#include "ui/window/message_bar.h"
 #include "ui/window/roster_view.h"
 
 #include <QAction>
@@ -19,6 +21,7 @@
 #include <QMenuBar>
 #include <QMimeData>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTabWidget>
 #include <QTest>
 #include <QUrl>
@@ -35,7 +38,8 @@ protected:
     QString path = folder.path(u"club.benchwright"_s);
     QString other = folder.path(u"other.benchwright"_s);
     ui::Theme theme{*static_cast<QApplication *>(QCoreApplication::instance())};
-    ui::MainWindow window{theme};
+    SetClock clock;
+    ui::MainWindow window{theme, clock.today};
 
     void makeRoster(const QString &at, const QString &lifter) const
     {
@@ -101,7 +105,7 @@ TEST_F(Window, SaysWhyAFileCannotBeOpenedAndKeepsWhatItHad)
 
     const QString text = folder.path(u"text.benchwright"_s);
     write(text, "not a roster at all");
-    const core::RosterFile held = core::RosterFile::open(other);
+    const core::RosterFile held = core::RosterFile::open(other, clock.today.now());
     for (const QString &bad : {text, folder.path(u"missing.benchwright"_s), other}) {
         EXPECT_FALSE(window.openFile(bad));
         EXPECT_FALSE(message().isEmpty());
@@ -109,6 +113,62 @@ TEST_F(Window, SaysWhyAFileCannotBeOpenedAndKeepsWhatItHad)
         EXPECT_EQ(window.path(), path);
     }
     EXPECT_TRUE(message().contains(u"another window"_s));
+}
+
+TEST_F(Window, AClockBehindTheNewestSetIsPointedOutOnce)
+{
+    const QDate newest = clock.today.date();
+    {
+        core::RosterFile file = core::RosterFile::create(path);
+        std::vector<core::Lifter> lifters{inventedLifter(u"Ada Quill"_s)};
+        addTo(file, lifters);
+        core::LoggedSession session;
+        session.id = file.newId<core::LoggedSession>();
+        session.lifter = lifters.front().id;
+        session.day = newest;
+        core::SetEntry set;
+        set.variation = core::competitionOf(file.variations(), core::Lift::bench)->id;
+        set.loadKg = 60.0;
+        set.repsDone = 5;
+        session.sets = {set};
+        core::Edit edit;
+        edit.sessions.after = {session};
+        file.apply(edit);
+    }
+    const auto open = [this] {
+        ASSERT_TRUE(window.openFile(path));
+        QSignalSpy fitted(&window.roster()->estimates(), &ui::Estimates::rosterFitted);
+        ASSERT_TRUE(fitted.wait(20'000));
+    };
+    open();
+    EXPECT_EQ(message(), QString()) << "the clock is right";
+    window.closeFile();
+
+    clock.set(newest.addDays(-200));
+    open();
+    EXPECT_THAT(message().toStdString(),
+        testing::AllOf(testing::HasSubstr("This computer's clock says 9 May 2026"),
+            testing::HasSubstr("the newest set is of 25 November 2026")));
+    window.findChild<QPushButton *>(u"dismiss"_s)->click();
+    QSignalSpy fitted(&window.roster()->estimates(), &ui::Estimates::rosterFitted);
+    std::vector<core::Lifter> more{inventedLifter(u"Bo Stone"_s)};
+    more.front().id = window.roster()->openRoster().newId<core::Lifter>();
+    core::Edit edit;
+    edit.lifters.after = more;
+    ASSERT_TRUE(window.roster()->openRoster().perform(u"Add"_s, edit));
+    ASSERT_TRUE(fitted.wait(20'000));
+    EXPECT_EQ(message(), QString()) << "said once";
+}
+
+TEST_F(Window, WordsOfTheClockDoNotPushAsideWhatWasSaidBefore)
+{
+    auto *bar = window.findChild<ui::MessageBar *>();
+    bar->say(u"No backup could be made."_s, u"disk full"_s);
+    bar->sayToo(u"The clock is behind."_s);
+    EXPECT_EQ(message(), u"No backup could be made. The clock is behind."_s);
+    bar->hide();
+    bar->sayToo(u"The clock is behind."_s);
+    EXPECT_EQ(message(), u"The clock is behind."_s);
 }
 
 TEST_F(Window, TellsOfABackupThatFailedAndWorksOn)
@@ -150,7 +210,8 @@ TEST_F(Window, GoesFromOneRosterToAnotherAndLetsTheFirstGo)
     ASSERT_TRUE(window.openFile(path));
     ASSERT_TRUE(window.openFile(other));
     EXPECT_EQ(window.roster()->openRoster().lifters()[0].name, u"Bo Stone"_s);
-    EXPECT_NO_THROW(static_cast<void>(core::RosterFile::open(path))) << "no lock was left behind";
+    EXPECT_NO_THROW(static_cast<void>(core::RosterFile::open(path, clock.today.now())))
+        << "no lock was left behind";
     window.closeFile();
     EXPECT_EQ(window.roster(), nullptr);
 }

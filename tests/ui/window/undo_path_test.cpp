@@ -1,5 +1,6 @@
 #include "core/storage/roster_file.h"
 #include "tests/support/roster_fixture.h"
+#include "tests/support/set_clock.h"
 #include "ui/lifters/lifter_list_panel.h"
 #include "ui/look/theme.h"
 #include "ui/window/main_window.h"
@@ -50,7 +51,8 @@ protected:
     QString path = folder.path(u"club.benchwright"_s);
     core::LifterId ada, bo;
     ui::Theme theme{*qApp};
-    ui::MainWindow window{theme};
+    SetClock clock;
+    ui::MainWindow window{theme, clock.today};
 };
 
 } // namespace
@@ -112,7 +114,8 @@ TEST_F(UndoPath, WordsHalfTypedAreStoredWhenThePageTheLifterOrTheRosterIsLeft)
     roster().selection().setLifter(ada);
     type("as ever");
     window.closeFile();
-    EXPECT_EQ(core::RosterFile::open(path).checkIns(ada).front().note, u"as ever"_s);
+    EXPECT_EQ(
+        core::RosterFile::open(path, clock.today.now()).checkIns(ada).front().note, u"as ever"_s);
 }
 
 TEST_F(UndoPath, TheMenuTakesBackAndDoesAgainWhatItNames)
