@@ -54,8 +54,8 @@ void scoreDay(GivenScore &score, std::span<const ResolvedCard> cards,
 
 } // namespace
 
-GivenScore scoreGiven(std::span<const ResolvedCard> cards,
-    std::span<const LoggedSession> sessions, std::span<const Variation> catalogue)
+GivenScore scoreGiven(std::span<const ResolvedCard> cards, std::span<const LoggedSession> sessions,
+    std::span<const Variation> catalogue)
 {
     std::map<QDate, std::pair<std::vector<ResolvedCard>, std::vector<SetEntry>>> days;
     for (const ResolvedCard &card : cards)
@@ -78,6 +78,13 @@ GivenScore operator+(GivenScore a, const GivenScore &b)
         a[i].chance += b[i].chance;
     }
     return a;
+}
+
+std::vector<ResolvedCard> asGiven(std::vector<Card> cards, const Lifter &lifter,
+    std::span<const Variation> catalogue, std::span<const GivenDay> given)
+{
+    return resolveCards(std::move(cards),
+        {lifter, catalogue, [](Lift) { return nullptr; }, noCheckIns(), given, {}});
 }
 
 } // namespace core

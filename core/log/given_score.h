@@ -30,4 +30,10 @@ using GivenScore = std::array<GivenTenth, 10>;
 
 [[nodiscard]] GivenScore operator+(GivenScore a, const GivenScore &b);
 
+/// Cards as they were given, for what came of them: without an estimate, so that those which were
+/// not given have no load.
+/// @param given  of the lifter
+[[nodiscard]] std::vector<ResolvedCard> asGiven(std::vector<Card> cards, const Lifter &lifter,
+    std::span<const Variation> catalogue, std::span<const GivenDay> given);
+
 } // namespace core

@@ -123,8 +123,9 @@ CardLayout cardLayout(const CardView &card, int width, const QFont &body)
     if (card.lines.empty())
         rows.addWrapped(CardText::Role::prompt, Text::tr("type the sets, such as 4x3 @8"));
     rows.layout().setsField = rows.band(setsTop, rows.y() - kRowGap);
-    if (!card.given.isEmpty())
-        rows.addWrapped(CardText::Role::given, card.given);
+    for (const QString &fact : {card.given, card.done})
+        if (!fact.isEmpty())
+            rows.addWrapped(CardText::Role::given, fact);
     const int noteTop = rows.y();
     if (!card.note.isEmpty())
         rows.addWrapped(CardText::Role::note, card.note);

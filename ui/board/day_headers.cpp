@@ -32,7 +32,7 @@ QSize DayHeaders::sizeHint() const
 {
     const int name = QFontMetrics(ui::font(Type::strong, font())).height();
     const int total = QFontMetrics(ui::font(Type::small, font())).height();
-    return {400, space::tight + name + 2 * total + space::tight};
+    return {400, space::tight + name + 3 * total + space::tight};
 }
 
 void DayHeaders::paintEvent(QPaintEvent *)
@@ -64,6 +64,8 @@ void DayHeaders::paintEvent(QPaintEvent *)
         row = QRect(row.left(), row.bottom() + 1, row.width(), height() - row.bottom());
         painter.drawText(
             row, Qt::AlignLeft | Qt::AlignTop, totals(view, painter.fontMetrics(), row.width()));
+        painter.drawText(row, Qt::AlignLeft | Qt::AlignBottom,
+            painter.fontMetrics().elidedText(view.done, Qt::ElideRight, row.width()));
     }
 }
 

@@ -102,7 +102,7 @@ void WeekBoardPage::showPlan()
         return;
     const WeekView &week = m_plan->view();
     QStringList totals;
-    for (const QString &total : {week.lifts, week.tonnage})
+    for (const QString &total : {week.lifts, week.tonnage, week.done})
         if (!total.isEmpty())
             totals << total;
     m_header->show(m_plan->monday(), totals.join(QStringLiteral(" \u00b7 ")));

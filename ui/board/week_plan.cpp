@@ -1,8 +1,8 @@
 #include "ui/board/week_plan.h"
 
+#include "core/loads/given_loads.h"
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
-#include "core/loads/given_loads.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/giving.h"
 #include "ui/roster/lifter_history.h"
@@ -27,6 +27,10 @@ WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory
     connect(&selection, &Selection::weekChanged, this, &WeekPlan::reload);
     connect(&roster, &OpenRoster::changed, this, &WeekPlan::follow);
     connect(&roster, &OpenRoster::settling, this, &WeekPlan::settling);
+    connect(&history, &LifterHistory::changed, this, [this] {
+        if (m_shown == m_selection.lifter()) // else the cards are about to be read
+            rebuild();
+    });
     connect(&roster.today(), &Today::changed, this, &WeekPlan::resolveAgain);
     connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
@@ -67,8 +71,8 @@ DayCards WeekPlan::newCards(core::VariationId variation) const
         core::Card &card = cards[size_t(day)];
         card.variation = variation;
         const QDate on = monday().addDays(day);
-        card.setLine =
-            core::suggestedSetLine(*chosen, earlier, on, core::limitsOn(*lifter(), on, m_history.checkIns()));
+        card.setLine = core::suggestedSetLine(
+            *chosen, earlier, on, core::limitsOn(*lifter(), on, m_history.checkIns()));
     }
     return cards;
 }
@@ -275,6 +279,7 @@ void WeekPlan::follow(const core::RosterChange &change)
 void WeekPlan::reload()
 {
     m_cards.clear();
+    m_shown = m_selection.lifter();
     if (lifter())
         m_cards = m_roster.cards(lifter()->id, monday(), monday().addDays(core::kWeekDays - 1));
     resolveAgain();
@@ -349,7 +354,10 @@ void WeekPlan::rebuild()
         for (int day = 0; day < core::kWeekDays; ++day)
             std::ranges::copy(
                 resolvedOn(monday().addDays(day), m_cards), std::back_inserter(m_resolved));
-        m_view = weekView(m_resolved, sources(), monday());
+        const core::DoneInput done{
+            m_resolved, m_history.sessions(), m_history.checkIns(), catalogue(), today()};
+        m_view = weekView(m_resolved, sources(), monday(),
+            core::outcomes(done, monday(), monday().addDays(core::kWeekDays - 1)));
     }
     for (size_t day = 0; day < core::kWeekDays; ++day)
         for (const CardView &card : m_view.days[day].cards)

@@ -115,6 +115,7 @@ private:
     Estimates &m_estimates;
     const LifterHistory &m_history;
     Selection &m_selection;
+    core::LifterId m_shown;          ///< whose week is in the members below
     std::vector<core::Card> m_cards; ///< of the week
     /// Each day as it was resolved last, be it with a card that is dragged over it.
     std::array<std::vector<core::ResolvedCard>, core::kWeekDays> m_days;

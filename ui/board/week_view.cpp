@@ -86,6 +86,68 @@ QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
     return text;
 }
 
+/// What became of a card, beside what it asked for.
+void tellOutcome(CardView &view, const core::DayOutcome &day)
+{
+    const auto found = std::ranges::find(day.cards, view.id, &core::CardOutcome::card);
+    if (found == day.cards.end())
+        return;
+    const QString sets = Text::tr("%1 of %2 sets").arg(found->done).arg(found->sets);
+    switch (found->outcome) {
+    case core::Outcome::open:
+        return;
+    case core::Outcome::done:
+        view.done = Text::tr("done");
+        break;
+    case core::Outcome::partly:
+        view.done = Text::tr("done: %1").arg(sets);
+        break;
+    case core::Outcome::missed:
+        view.done = Text::tr("a rep missed; done: %1").arg(sets);
+        break;
+    case core::Outcome::leftOut:
+        view.done = Text::tr("left out");
+        break;
+    }
+    view.spoken += QStringLiteral(", ") + view.done;
+}
+
+/// Days added up.
+class DoneSum
+{
+public:
+    void add(const core::DayOutcome &day, bool isOver)
+    {
+        for (const core::CardOutcome &card : day.cards) {
+            m_planned += card.sets;
+            m_done += card.done;
+            m_isBegun = m_isBegun || isOver || card.outcome != core::Outcome::open;
+        }
+        m_extra += day.extra;
+        m_hasPain = m_hasPain || day.hasPain;
+    }
+
+    /// Empty while nothing has been done of it and its time is not over.
+    [[nodiscard]] QString words() const
+    {
+        QStringList parts;
+        if (m_isBegun)
+            parts << Text::tr("%1/%2 sets").arg(m_done).arg(m_planned);
+        if (m_extra > 0)
+            parts << Text::tr("%1 extra").arg(m_extra);
+        if (m_hasPain)
+            parts << Text::tr("pain");
+        return parts.join(QStringLiteral(", "));
+    }
+
+private:
+    int m_planned = 0;
+    int m_done = 0;
+    int m_extra = 0;
+    bool m_hasPain = false;
+    bool m_isBegun = false;
+};
+
 } // namespace
 
 bool WeekView::isEmpty() const
@@ -142,8 +204,8 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     return view;
 }
 
-WeekView weekView(
-    std::span<const core::ResolvedCard> cards, const core::PlanSources &sources, QDate monday)
+WeekView weekView(std::span<const core::ResolvedCard> cards, const core::PlanSources &sources,
+    QDate monday, const std::map<QDate, core::DayOutcome> &outcomes)
 {
     const QLocale locale;
     WeekView week;
@@ -159,7 +221,9 @@ WeekView weekView(
         const qint64 day = monday.daysTo(card.card.day);
         if (day < 0 || day >= core::kWeekDays)
             continue;
-        week.days[size_t(day)].cards.push_back(cardView(card, sources));
+        CardView &view = week.days[size_t(day)].cards.emplace_back(cardView(card, sources));
+        if (const auto outcome = outcomes.find(card.card.day); outcome != outcomes.end())
+            tellOutcome(view, outcome->second);
         lifts[size_t(day)] += core::liftCount(card.parsed.lines);
         tonnage[size_t(day)] += core::tonnageKg(card.lines);
     }
@@ -171,6 +235,15 @@ WeekView weekView(
         allLifts += lifts[day];
         allTonnage += tonnage[day];
     }
+    DoneSum all;
+    for (DayView &day : week.days)
+        if (const auto outcome = outcomes.find(day.day); outcome != outcomes.end()) {
+            DoneSum ofDay;
+            ofDay.add(outcome->second, day.day < sources.today);
+            day.done = ofDay.words();
+            all.add(outcome->second, day.day < sources.today);
+        }
+    week.done = all.words();
     week.lifts = liftsText(allLifts);
     week.tonnage = tonnageText(allTonnage, sources.lifter.unit);
     return week;

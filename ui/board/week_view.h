@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/loads/resolved_cards.h"
+#include "core/log/outcome.h"
 #include "ui/board/board_layout.h"
 
 #include <QDate>
@@ -28,6 +29,7 @@ struct CardView
     core::Serves serves = core::Serves::both;
     QString setLine; ///< as stored, for the editor
     std::vector<LineView> lines;
+    QString done;  ///< what became of it; empty while nothing has
     QString given; ///< that the loads are a fact, and what the estimate would ask now; short
     QString note;
     QString caution;         ///< what stands in the way of a load, or speaks against it; short
@@ -49,6 +51,7 @@ struct DayView
     QString date;    ///< "2 Mar"
     QString lifts;   ///< "24 lifts", empty on a day without
     QString tonnage; ///< "2450 kg", empty where no load is known
+    QString done;    ///< "5 of 6 sets done, 1 extra, pain"; empty while nothing is
     std::vector<CardView> cards;
 };
 
@@ -57,6 +60,7 @@ struct WeekView
     std::array<DayView, core::kWeekDays> days;
     QString lifts; ///< totals of the week, as for a day
     QString tonnage;
+    QString done;
 
     [[nodiscard]] bool isEmpty() const;
 };
@@ -66,8 +70,10 @@ struct WeekView
 /// @param cards    of the lifter in the week that begins on `monday`, by day and position; others
 ///                 are left out
 /// @param sources  from which they were resolved
-[[nodiscard]] WeekView weekView(
-    std::span<const core::ResolvedCard> cards, const core::PlanSources &sources, QDate monday);
+/// @param outcomes  what became of the days of the week
+[[nodiscard]] WeekView weekView(std::span<const core::ResolvedCard> cards,
+    const core::PlanSources &sources, QDate monday,
+    const std::map<QDate, core::DayOutcome> &outcomes = {});
 
 enum class Effort { sign, words };
 

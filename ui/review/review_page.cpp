@@ -3,6 +3,7 @@
 #include "ui/look/form_parts.h"
 #include "ui/review/choice_row.h"
 #include "ui/review/compare_button.h"
+#include "ui/review/done_words.h"
 #include "ui/review/measure_chart.h"
 #include "ui/review/measure_panel.h"
 #include "ui/review/range_row.h"
@@ -17,6 +18,7 @@
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -25,6 +27,10 @@
 #include <algorithm>
 
 namespace ui {
+
+namespace {
+constexpr int kDoneDays = 4 * core::kWeekDays;
+} // namespace
 
 ReviewPage::ReviewPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
     LifterHistory &history, Selection &selection, QWidget *parent)
@@ -168,6 +174,23 @@ void ReviewPage::refresh()
         m_side->touch().show(*lifter, *bench, m_insights.touch(), m_roster.variations());
     m_stack->setCurrentIndex(0);
     showTrend();
+    showDone(*lifter);
+}
+
+void ReviewPage::showDone(const core::Lifter &lifter)
+{
+    const QDate today = m_roster.today().date();
+    const std::vector<core::ResolvedCard> cards =
+        core::asGiven(m_roster.cards(lifter.id, today.addDays(-kScoredDays), today), lifter,
+            m_roster.variations(), m_history.given());
+    const core::DoneInput done{
+        cards, m_history.sessions(), m_history.checkIns(), m_roster.variations(), today};
+    m_side->setDone(
+        adherenceWords(
+            core::adherence(core::outcomes(done, today.addDays(-kDoneDays), today), today),
+            kDoneDays / core::kWeekDays),
+        scoreWords(core::scoreGiven(cards, m_history.sessions(), m_roster.variations()),
+            m_insights.score()));
 }
 
 MeasureContent ReviewPage::measured(Measure measure)

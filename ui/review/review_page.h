@@ -50,6 +50,7 @@ private:
     [[nodiscard]] MeasureContent measured(Measure measure);
     void showMessage(const QString &words);
     void showTrend();
+    void showDone(const core::Lifter &lifter);
 
     OpenRoster &m_roster;
     Estimates &m_estimates;

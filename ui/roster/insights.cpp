@@ -2,6 +2,7 @@
 
 #include "core/advice/readiness_advice.h"
 #include "core/review/touch_review.h"
+#include "ui/roster/today.h"
 
 #include <chrono>
 
@@ -10,13 +11,39 @@ namespace ui {
 namespace {
 using namespace std::chrono_literals;
 constexpr auto kQuiet = 3s;
+
+/// By lifter, as the rows come.
+template <class Row> std::map<core::LifterId, std::vector<Row>> byLifter(std::vector<Row> rows)
+{
+    std::map<core::LifterId, std::vector<Row>> found;
+    for (Row &row : rows)
+        found[row.lifter].push_back(std::move(row));
+    return found;
+}
+
+core::GivenScore scoreOf(const core::RosterReader &reader, const std::vector<core::Lifter> &lifters,
+    const std::vector<core::Variation> &catalogue, QDate today)
+{
+    const QDate from = today.addDays(-kScoredDays);
+    auto given = byLifter(reader.given(from, today));
+    auto cards = byLifter(reader.cards(from, today));
+    core::GivenScore score{};
+    for (const core::Lifter &lifter : lifters)
+        if (given.contains(lifter.id))
+            score = score
+                + core::scoreGiven(
+                    core::asGiven(cards[lifter.id], lifter, catalogue, given[lifter.id]),
+                    reader.sessions(lifter.id), catalogue);
+    return score;
+}
+
 } // namespace
 
 Insights::Insights(OpenRoster &roster, Estimates &estimates, QObject *parent)
     : QObject(parent)
     , m_roster(roster)
     , m_estimates(estimates)
-    , m_found{strength::learnTouch({}), {}, {}}
+    , m_found{strength::learnTouch({}), {}, {}, {}}
     , m_work(
           roster, [this](std::optional<Found> found) { take(std::move(found)); },
           tr("What the roster says of touch, readiness and carry-over could not be worked out."))
@@ -38,8 +65,8 @@ const strength::ReadinessEffect *Insights::readiness(core::LifterId lifter) cons
 }
 
 Insights::Found Insights::find(const core::RosterReader &reader,
-    const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits,
-    const std::stop_token &stop)
+    const std::vector<core::Lifter> &lifters, const std::vector<core::Variation> &catalogue,
+    const Estimates::Fits &fits, QDate today, const std::stop_token &stop)
 {
     const std::vector<core::CheckIn> checkIns = reader.checkIns();
     std::vector<core::LifterId> ids;
@@ -57,7 +84,7 @@ Insights::Found Insights::find(const core::RosterReader &reader,
             rows = lift.rows;
         }
     // Each of these takes a while; a roster that is being closed does not wait for the next.
-    Found found{strength::learnTouch(touch), {}, {}};
+    Found found{strength::learnTouch(touch), {}, {}, {}};
     if (stop.stop_requested())
         return found;
     found.carriedOver = core::whatCarriedOver(logs, rows);
@@ -66,15 +93,20 @@ Insights::Found Insights::find(const core::RosterReader &reader,
     const auto effects = strength::readinessEffects(readiness);
     for (size_t i = 0; i < ids.size(); ++i)
         found.readiness.emplace(ids[i], effects[i]);
+    if (stop.stop_requested())
+        return found;
+    found.score = scoreOf(reader, lifters, catalogue, today);
     return found;
 }
 
 void Insights::work()
 {
     m_quiet.stop();
-    m_work.startNext(
-        [lifters = m_roster.lifters(), fits = m_estimates.all()](const core::RosterReader &reader,
-            const core::Watch &watch) { return find(reader, lifters, fits, watch.stop); });
+    m_work.startNext([lifters = m_roster.lifters(), catalogue = m_roster.variations(),
+                         fits = m_estimates.all(), today = m_roster.today().date()](
+                         const core::RosterReader &reader, const core::Watch &watch) {
+        return find(reader, lifters, catalogue, fits, today, watch.stop);
+    });
 }
 
 void Insights::take(std::optional<Found> found)

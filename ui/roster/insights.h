@@ -1,11 +1,15 @@
 #pragma once
 
+#include "core/log/given_score.h"
 #include "core/review/carry_over_review.h"
 #include "core/strength/readiness_effect.h"
 #include "core/strength/touch_hold.h"
 #include "ui/roster/estimates.h"
 
 namespace ui {
+
+/// Given loads further back tell of an engine and a lifter that are no more.
+inline constexpr int kScoredDays = 26 * core::kWeekDays;
 
 /// What the roster as a whole says of the bench press beside the estimates: touch, readiness and
 /// what carried over. Worked out off the screen's thread after each fit of the roster, and when the
@@ -25,6 +29,8 @@ public:
     {
         return m_found.carriedOver;
     }
+    /// How far the chances held that all lifters were given in the last weeks.
+    [[nodiscard]] const core::GivenScore &score() const { return m_found.score; }
     [[nodiscard]] bool isBusy() const { return m_work.isRunning() || m_first; }
 
 Q_SIGNALS:
@@ -37,11 +43,12 @@ private:
         strength::TouchRoster touch;
         std::map<core::LifterId, strength::ReadinessEffect> readiness;
         std::vector<core::CarryOverRow> carriedOver;
+        core::GivenScore score{};
     };
 
     [[nodiscard]] static Found find(const core::RosterReader &reader,
-        const std::vector<core::Lifter> &lifters, const Estimates::Fits &fits,
-        const std::stop_token &stop);
+        const std::vector<core::Lifter> &lifters, const std::vector<core::Variation> &catalogue,
+        const Estimates::Fits &fits, QDate today, const std::stop_token &stop);
     void work();
     void take(std::optional<Found> found);
 
