@@ -53,7 +53,7 @@ struct HandOutOptions
     QDate day;      ///< any day of the week; invalid = this week
     ui::HandOutKinds kinds;
     ui::PaperSize paper = ui::PaperSize::a4;
-    QString folder; ///< is made where it is not there
+    QString folder;       ///< is made where it is not there
     bool isDraft = false; ///< gives nothing, and may be written while a window has the roster open
     core::GivenBy by = core::GivenBy::handOut;
 };

@@ -51,7 +51,8 @@ struct Edit
 /// Every kind of row, those that others refer to first. Whatever is done to each of them is a loop
 /// over this; what differs between them is a trait of the row, which the compiler asks for.
 inline constexpr std::tuple kRowKinds{&Edit::lifters, &Edit::variations, &Edit::cards,
-    &Edit::sessions, &Edit::checkIns, &Edit::templates, &Edit::blocks, &Edit::waivers, &Edit::given};
+    &Edit::sessions, &Edit::checkIns, &Edit::templates, &Edit::blocks, &Edit::waivers,
+    &Edit::given};
 
 inline constexpr size_t kRowKindCount = std::tuple_size_v<decltype(kRowKinds)>;
 

@@ -42,9 +42,9 @@ struct Figure
 /// One line of a card's sets as it was given. What the numbers are: core/loads/resolve.h.
 struct GivenLine
 {
-    std::optional<double> loadKg;    ///< > 0; empty where the coach has to say
-    std::vector<PlatePairs> plates;  ///< on each side, heaviest first
-    std::optional<Figure> targetKg;  ///< before rounding to plates
+    std::optional<double> loadKg;   ///< > 0; empty where the coach has to say
+    std::vector<PlatePairs> plates; ///< on each side, heaviest first
+    std::optional<Figure> targetKg; ///< before rounding to plates
     std::optional<Figure> firstReserve;
     std::optional<Figure> lastReserve;
     std::optional<double> allMade;   ///< chance that all sets are completed, 0..1
@@ -98,7 +98,6 @@ struct GivenDay
 [[nodiscard]] QStringList problems(const GivenDay &given);
 
 /// What holds of the lifter's day; null where nothing was given.
-[[nodiscard]] const GivenDay *givenOn(
-    std::span<const GivenDay> given, LifterId lifter, QDate day);
+[[nodiscard]] const GivenDay *givenOn(std::span<const GivenDay> given, LifterId lifter, QDate day);
 
 } // namespace core

@@ -52,8 +52,8 @@ ResolvedLine resolvedLine(const SetLine &line, const GivenLine &given)
     if (given.loadKg)
         resolved.load = BarLoad{*given.loadKg, given.plates};
     if (given.targetKg)
-        resolved.target = strength::Band{
-            given.targetKg->value, given.targetKg->low90, given.targetKg->high90};
+        resolved.target =
+            strength::Band{given.targetKg->value, given.targetKg->low90, given.targetKg->high90};
     resolved.firstReserve = intervalOf(given.firstReserve);
     resolved.lastReserve = intervalOf(given.lastReserve);
     resolved.allMade = given.allMade;
@@ -128,9 +128,8 @@ std::vector<GivenDay> give(std::span<const ResolvedCard> cards, const PlanSource
         days[card.card.day].push_back(&card);
     std::vector<GivenDay> rows;
     for (const auto &[day, ofDay] : days) {
-        if (std::ranges::any_of(ofDay, [&sources](const ResolvedCard *card) {
-                return waitsForEstimate(*card, sources);
-            }))
+        if (std::ranges::any_of(ofDay,
+                [&sources](const ResolvedCard *card) { return waitsForEstimate(*card, sources); }))
             continue;
         std::vector<GivenCard> given;
         for (const ResolvedCard *card : ofDay)

@@ -11,8 +11,7 @@ namespace core {
 /// stands; else only notes that it has changed since.
 /// @param card  with its lines as the estimate asks for them
 /// @param isAhead  compares the two, see ResolvedLine::now
-void takeGiven(
-    ResolvedCard &card, const GivenDay &day, const PlateTable &plates, bool isAhead);
+void takeGiven(ResolvedCard &card, const GivenDay &day, const PlateTable &plates, bool isAhead);
 
 /// How and when something is given.
 struct Giving

@@ -21,8 +21,9 @@ QString givenBadge(const ResolvedCard &card)
         return Text::tr("changed since it was given");
     if (!card.given)
         return {};
-    return card.given->by == GivenBy::reconstructed ? Text::tr("as it would have been")
-                                                    : Text::tr("given %1").arg(dayOf(card.given->at));
+    return card.given->by == GivenBy::reconstructed
+        ? Text::tr("as it would have been")
+        : Text::tr("given %1").arg(dayOf(card.given->at));
 }
 
 QString givenWords(const GivenMark &mark, Unit unit)

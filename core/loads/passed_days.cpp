@@ -20,8 +20,8 @@ LiftEstimates knownOn(QDate day, const std::set<Lift> &lifts, const PassedDays &
     std::vector<LoggedSession> before;
     std::ranges::copy_if(passed.sessions, std::back_inserter(before),
         [day](const LoggedSession &session) { return session.day < day; });
-    return fitSome({passed.lifter}, {passed.variations.begin(), passed.variations.end()}, before,
-        learnt, day);
+    return fitSome(
+        {passed.lifter}, {passed.variations.begin(), passed.variations.end()}, before, learnt, day);
 }
 
 } // namespace

@@ -11,7 +11,7 @@ struct PassedDays
 {
     const Lifter &lifter;
     std::span<const Variation> variations;
-    std::span<const Card> cards; ///< of the lifter, all of the days asked for
+    std::span<const Card> cards;             ///< of the lifter, all of the days asked for
     std::span<const LoggedSession> sessions; ///< of the lifter, by day
     std::span<const GivenDay> given;         ///< of the lifter
     const LearntLifts &learnt;

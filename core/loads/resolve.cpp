@@ -81,8 +81,7 @@ public:
             resolved.firstReserve = reserveAt(parts.back(), before.front(), loadKg);
             resolved.lastReserve = reserveAt(parts.back(), before.back(), loadKg);
             resolved.firstMade = chance({before.front()}, parts, loadKg);
-            resolved.allMade =
-                line.sets == 1 ? resolved.firstMade : chance(before, parts, loadKg);
+            resolved.allMade = line.sets == 1 ? resolved.firstMade : chance(before, parts, loadKg);
         }
         resolved.caution = caution(resolved);
         return resolved;

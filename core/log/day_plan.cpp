@@ -28,8 +28,7 @@ bool isHeavier(const DayInputs &day, Card card, VariationId in)
 {
     const auto loadsOf = [&day](const Card &one) {
         std::vector<double> loads;
-        for (const ResolvedCard &resolved :
-            resolveCards({one}, sourcesOf(day)))
+        for (const ResolvedCard &resolved : resolveCards({one}, sourcesOf(day)))
             for (const ResolvedLine &line : resolved.lines)
                 loads.push_back(line.load ? line.load->loadKg : 0.0);
         return loads;
@@ -148,8 +147,8 @@ DaySet swapped(const DayInputs &day, const DayPlan &plan, size_t planned, Variat
     for (Card &card : cards)
         if (card.id == set.card)
             card.variation = variation;
-    std::vector<DaySet> sets = daySets(
-        resolveCards(std::move(cards), sourcesOf(day)), day.catalogue, day.lifter.unit);
+    std::vector<DaySet> sets =
+        daySets(resolveCards(std::move(cards), sourcesOf(day)), day.catalogue, day.lifter.unit);
     if (plan.shiftsLoads)
         sets = shifted(std::move(sets), plan.advice, day.catalogue, platesOf(day.lifter));
     if (set.lead || planned >= sets.size()) {

@@ -57,11 +57,11 @@ DayOutcome outcomeOf(const Day &day, std::span<const Variation> catalogue, bool 
     }
     for (size_t i = 0; i < outcome.cards.size(); ++i) {
         CardOutcome &card = outcome.cards[i];
-        card.outcome = isMissed[i]    ? Outcome::missed
-            : card.done == card.sets  ? Outcome::done
-            : isBegun[i]              ? Outcome::partly
-            : isOver                  ? Outcome::leftOut
-                                      : Outcome::open;
+        card.outcome = isMissed[i]   ? Outcome::missed
+            : card.done == card.sets ? Outcome::done
+            : isBegun[i]             ? Outcome::partly
+            : isOver                 ? Outcome::leftOut
+                                     : Outcome::open;
     }
     return outcome;
 }

@@ -9,11 +9,11 @@
 namespace core {
 
 enum class Outcome {
-    open,    ///< nothing done yet, and the day is not over
-    done,    ///< every set, with all its reps
-    partly,  ///< sets left out or cut short
-    missed,  ///< a rep was tried and missed
-    leftOut  ///< nothing done, and the day is over
+    open,   ///< nothing done yet, and the day is not over
+    done,   ///< every set, with all its reps
+    partly, ///< sets left out or cut short
+    missed, ///< a rep was tried and missed
+    leftOut ///< nothing done, and the day is over
 };
 
 /// What became of a card.
@@ -39,7 +39,7 @@ struct DayOutcome
 /// What days of one lifter are measured by.
 struct DoneInput
 {
-    std::span<const ResolvedCard> cards; ///< by day and position
+    std::span<const ResolvedCard> cards;     ///< by day and position
     std::span<const LoggedSession> sessions; ///< by day and number
     std::span<const CheckIn> checkIns;
     std::span<const Variation> catalogue;

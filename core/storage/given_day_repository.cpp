@@ -29,8 +29,7 @@ std::vector<PlatePairs> platesOf(const QString &text)
 {
     std::vector<PlatePairs> plates;
     for (const QString &word : text.split(u' ', Qt::SkipEmptyParts))
-        plates.push_back(
-            {word.section(u'x', 1).toDouble(), word.section(u'x', 0, 0).toInt()});
+        plates.push_back({word.section(u'x', 1).toDouble(), word.section(u'x', 0, 0).toInt()});
     return plates;
 }
 
@@ -127,8 +126,8 @@ std::vector<GivenDay> Repository<GivenDay>::select(Database &db, const Where &wh
 void Repository<GivenDay>::insert(Database &db, const GivenDay &given)
 {
     db.insert("given_day", kColumns,
-        {given.id.value, given.lifter.value, toVariant(given.day), given.number,
-            fileWord(given.by), given.at.toString(Qt::ISODate)});
+        {given.id.value, given.lifter.value, toVariant(given.day), given.number, fileWord(given.by),
+            given.at.toString(Qt::ISODate)});
     for (int position = 0; const GivenCard &card : given.cards) {
         QVariantList values{given.id.value, position, card.card.value, card.variation.value,
             toVariant(card.setLine)};

@@ -60,11 +60,12 @@ std::vector<LoggedSession> Repository<LoggedSession>::select(Database &db, const
         session.readiness = rows.maybe<int>();
     }
     const Where parts = partsOf<LoggedSession>(where, "session_id");
-    readSets(db.select(QStringLiteral(
-                           "SELECT session_id, variation_id, load_kg, reps_planned, reps_done,"
-                           " rpe, failed, velocity_ms, touch, nullif(note, ''), lead_reps,"
-                           " lead_variation_id, answers_card, answers_set FROM set_entry %1 ORDER BY session_id, position")
-                           .arg(parts.condition),
+    readSets(db.select(
+                 QStringLiteral("SELECT session_id, variation_id, load_kg, reps_planned, reps_done,"
+                                " rpe, failed, velocity_ms, touch, nullif(note, ''), lead_reps,"
+                                " lead_variation_id, answers_card, answers_set FROM set_entry %1 "
+                                "ORDER BY session_id, position")
+                     .arg(parts.condition),
                  parts.values),
         sessions);
     return sessions;

@@ -105,8 +105,9 @@ template <class Base> std::vector<Card> SqlReads<Base>::cardsNotGiven(QDate befo
 template <class Base> std::optional<QDate> SqlReads<Base>::givenSince() const
 {
     const QVariant first = db().value(QStringLiteral("SELECT min(at) FROM given_day"));
-    return first.isNull() ? std::nullopt
-                          : std::optional(QDateTime::fromString(first.toString(), Qt::ISODate).date());
+    return first.isNull()
+        ? std::nullopt
+        : std::optional(QDateTime::fromString(first.toString(), Qt::ISODate).date());
 }
 
 template class SqlReads<RosterReader>;

@@ -17,8 +17,7 @@ std::vector<BoardOffer> boardMenu(bool onCard, size_t chosen)
         {Text::tr("Cut"), Text::tr("Ctrl+X"), BoardAct::cut, true},
         {Text::tr("Copy"), Text::tr("Ctrl+C"), BoardAct::copy},
         {Text::tr("Paste below"), Text::tr("Ctrl+V"), BoardAct::paste},
-        {Text::tr("Add a variation below"), Text::tr("Insert"), BoardAct::addCard, true},
-        giveDay,
+        {Text::tr("Add a variation below"), Text::tr("Insert"), BoardAct::addCard, true}, giveDay,
         {chosen > 1 ? Text::tr("Remove %1 cards").arg(chosen) : Text::tr("Remove card"),
             Text::tr("Delete"), BoardAct::removeCard, true}};
 }

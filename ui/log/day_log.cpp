@@ -101,8 +101,7 @@ bool DayLog::add(const core::SetEntry &set, size_t place)
     if (!lifter())
         return false;
     core::Edit facts; // from the first set on the day's loads are what the lifter was given
-    facts.given.after =
-        core::giveDay(inputs(), m_plan, giving(m_roster, core::GivenBy::firstSet));
+    facts.given.after = core::giveDay(inputs(), m_plan, giving(m_roster, core::GivenBy::firstSet));
     return perform(tr("Log a set of %1"), set.variation,
         core::addSet(sessions(), lifter()->id, m_day, set, place,
             [this] { return m_roster.newId<core::LoggedSession>(); }),
@@ -224,7 +223,8 @@ core::DayInputs DayLog::inputs() const
 {
     const core::Lifter &who = *lifter();
     return {who, m_day, catalogue(), m_cards, m_history.given(), m_roster.today().date(), m_done,
-        m_history.checkIns(), [this, id = who.id](core::Lift lift) { return m_estimates.of(id, lift); },
+        m_history.checkIns(),
+        [this, id = who.id](core::Lift lift) { return m_estimates.of(id, lift); },
         m_insights.readiness(who.id), m_shiftLoads};
 }
 

@@ -57,10 +57,10 @@ struct HandOutBatch
 
 struct HandOutSummary
 {
-    QStringList files;       ///< paths, each of them whole
+    QStringList files;                 ///< paths, each of them whole
     std::vector<core::GivenDay> given; ///< by what is written, to be stored
-    QStringList withoutPlan; ///< lifters who have nothing in this week
-    QString failure;         ///< why it ended early, in words; empty = it did not
+    QStringList withoutPlan;           ///< lifters who have nothing in this week
+    QString failure;                   ///< why it ended early, in words; empty = it did not
     bool cancelled = false;
 };
 

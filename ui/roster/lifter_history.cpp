@@ -43,10 +43,9 @@ void LifterHistory::follow(const core::RosterChange &change)
         });
     std::sort(m_checkIns.begin(), m_checkIns.end(),
         [](const core::CheckIn &a, const core::CheckIn &b) { return a.day < b.day; });
-    std::sort(m_given.begin(), m_given.end(),
-        [](const core::GivenDay &a, const core::GivenDay &b) {
-            return std::tie(a.day, a.number) < std::tie(b.day, b.number);
-        });
+    std::sort(m_given.begin(), m_given.end(), [](const core::GivenDay &a, const core::GivenDay &b) {
+        return std::tie(a.day, a.number) < std::tie(b.day, b.number);
+    });
     std::sort(m_waivers.begin(), m_waivers.end(),
         [](const core::Waiver &a, const core::Waiver &b) { return a.id < b.id; });
     Q_EMIT changed();

@@ -59,8 +59,8 @@ OpenRoster::OpenRoster(std::unique_ptr<core::RosterStore> store, Today &today, Q
     m_store->setListener([this](const core::RosterChange &change) { tellOf(change); });
 }
 
-bool OpenRoster::perform(const QString &name, const core::Edit &edit, const QString &series,
-    const core::Edit &facts)
+bool OpenRoster::perform(
+    const QString &name, const core::Edit &edit, const QString &series, const core::Edit &facts)
 {
     if (edit.isEmpty())
         return record(facts);

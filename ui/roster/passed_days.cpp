@@ -19,8 +19,8 @@ constexpr size_t kDaysAtOnce = 100;
 std::vector<core::Card> cardsOfDays(
     const core::RosterReader &reader, const std::vector<core::Card> &missing)
 {
-    std::vector<core::Card> cards = reader.cards(
-        missing.front().lifter, missing.front().day, missing.back().day);
+    std::vector<core::Card> cards =
+        reader.cards(missing.front().lifter, missing.front().day, missing.back().day);
     std::erase_if(cards, [&missing](const core::Card &card) {
         return !std::ranges::binary_search(missing, card.day, {}, &core::Card::day);
     });

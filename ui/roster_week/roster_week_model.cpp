@@ -8,8 +8,8 @@
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
-#include "ui/roster/today.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/today.h"
 
 #include <QLocale>
 #include <algorithm>

@@ -24,8 +24,8 @@ public:
         m_lifter.gear = usualGear(below(2) ? Unit::kilogram : Unit::pound);
         for (int session = 0; session < 2 + below(6); ++session)
             logOn(kMonday.addDays(-2 - 3 * session));
-        static constexpr const char *kLines[] = {
-            "3x3 @8", "1x1 @8\n3x4 -10%", "5x5 75%", "2x2+1 1RIR", "1xAMRAP 80%", "4x6 100kg", "3x3"};
+        static constexpr const char *kLines[] = {"3x3 @8", "1x1 @8\n3x4 -10%", "5x5 75%",
+            "2x2+1 1RIR", "1xAMRAP 80%", "4x6 100kg", "3x3"};
         static constexpr const char *kCodes[] = {"comp", "feet_up", "tempo_4_2_0", "squat"};
         for (int card = 0; card < 1 + below(5); ++card)
             m_cards.push_back(cardOf(card + 1, kMonday.addDays(card / 2), card % 2,
@@ -109,8 +109,9 @@ bool showsTheSame(const ResolvedLine &a, const ResolvedLine &b)
             && (!x || (x->low90 == y->low90 && x->high90 == y->high90));
     };
     return a.load == b.load && same(a.target, b.target) && same(a.firstReserve, b.firstReserve)
-        && same(a.lastReserve, b.lastReserve) && a.allMade == b.allMade && a.firstMade == b.firstMade
-        && a.hardSetsAfter == b.hardSetsAfter && a.why == b.why && a.caution == b.caution;
+        && same(a.lastReserve, b.lastReserve) && a.allMade == b.allMade
+        && a.firstMade == b.firstMade && a.hardSetsAfter == b.hardSetsAfter && a.why == b.why
+        && a.caution == b.caution;
 }
 
 } // namespace
@@ -128,8 +129,7 @@ TEST(GivenLoads, AreTheSameWhateverHappensAfterwardsInAThousandRosters)
                 ASSERT_TRUE(shown[card].given) << "seed " << seed;
                 ASSERT_EQ(shown[card].lines.size(), asPlanned[card].lines.size());
                 for (size_t line = 0; line < shown[card].lines.size(); ++line)
-                    ASSERT_TRUE(
-                        showsTheSame(shown[card].lines[line], asPlanned[card].lines[line]))
+                    ASSERT_TRUE(showsTheSame(shown[card].lines[line], asPlanned[card].lines[line]))
                         << "seed " << seed << ", card " << card << ", line " << line;
             }
             roster.happen();

@@ -140,9 +140,10 @@ TEST(DaySets, CardsBecomeSetsWithTheirLoads)
     fives.position = 2;
     fives.setLine = QStringLiteral("2x5+ 90kg");
     lead.setLine = QStringLiteral("1x1+2 80kg");
-    const auto sets = daySets(resolveCards({lead, many, fives},
-                                  {lifter, all, [](Lift) { return nullptr; }, noCheckIns(), {}, {}}),
-        all, Unit::kilogram);
+    const auto sets =
+        daySets(resolveCards({lead, many, fives},
+                    {lifter, all, [](Lift) { return nullptr; }, noCheckIns(), {}, {}}),
+            all, Unit::kilogram);
     ASSERT_THAT(sets, SizeIs(3)) << "a card that cannot be read has none";
     EXPECT_EQ(sets[0].variation, VariationId{comp});
     EXPECT_EQ(sets[0].lead, (LeadReps{{feetUp}, 1}));

@@ -105,7 +105,9 @@ TEST_F(GivenTest, TheIdOfACardThatIsGoneIsNotGivenOutAgain)
     Edit edit;
     edit.cards.before = {card};
     file.apply(edit);
-    { const RosterFile closed = std::move(file); }
+    {
+        const RosterFile closed = std::move(file);
+    }
     RosterFile again = RosterFile::open(path);
     EXPECT_GT(again.newId<Card>().value, card.id.value);
 }

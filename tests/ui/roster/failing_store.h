@@ -18,7 +18,7 @@ public:
     bool failsToRead = false;
 
     /// A change that another coach makes in the same roster.
-    void changeElsewhere(const core::Edit &edit) 
+    void changeElsewhere(const core::Edit &edit)
     {
         m_file.apply(edit);
         tell(core::changeBy(edit));
