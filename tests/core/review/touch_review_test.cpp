@@ -113,9 +113,9 @@ TEST(TouchReview, EveryStandingHasItsWords)
 
 TEST(TouchReview, ALightTouchToEightyFivePerCentIsSoftAndSinkingFromEightySinking)
 {
-    // By the end of the interval that speaks against it, on holds a quarter of a per cent apart.
+    // By the end of the interval that speaks against it, on holds a per cent apart.
     int soft = 0, sinking = 0, between = 0;
-    for (double hold = 0.70; hold < 0.96; hold += 0.0025) {
+    for (double hold = 0.70; hold < 0.96; hold += 0.01) {
         const std::vector<std::vector<TouchReading>> all{slipping(hold)};
         const strength::TouchRoster roster = strength::learnTouch(all);
         const strength::TouchHold light = touchHold(all[0], roster, 2, {20100});
