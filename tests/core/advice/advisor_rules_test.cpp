@@ -4,8 +4,8 @@
 
 #include <gmock/gmock.h>
 
-// When each rule of the advisor speaks, and for or against. All are common practice, no source; the
-// points order a list and mean nothing else, so that only their signs and their order are held.
+// When each rule of the advisor speaks, and for or against. All are common practice, no source. How
+// much each weighs: advisor_weights_test.cpp.
 
 using namespace core;
 using namespace tests;

@@ -377,3 +377,52 @@ RC_GTEST_PROP(AdvisorProperty, PainNeverYieldsAnythingHeavier, ())
     for (const Advice &advice : inPain.advice)
         RC_ASSERT(core::works(desk.of(advice), desk.checkIn->pain->area.value()) == false);
 }
+
+TEST(Advisor, InPainNothingAboveCompetitionLoadsIsBearable)
+{
+    Desk desk(TouchStyle::soft);
+    desk.hurts(BodyArea::legs);
+    Variation &feetUp = desk.catalogue[size_t(desk.id("feet_up").value - 1)];
+    feetUp.ratio = 1.0;
+    EXPECT_THAT(desk.order(desk.rank(3)), testing::ElementsAre("feet_up"));
+    feetUp.ratio = 1.01;
+    EXPECT_THAT(desk.rank(3).advice, IsEmpty());
+}
+
+TEST(Advisor, ALeadRepNeedsARepToFollowAndACompetitionLift)
+{
+    Desk desk(TouchStyle::soft);
+    EXPECT_EQ(adviceOn(desk, desk.rank(1), "tempo_4_2_0").leadReps, 0);
+    EXPECT_EQ(adviceOn(desk, desk.rank(2), "tempo_4_2_0").leadReps, 1);
+    for (Variation &v : desk.catalogue)
+        v.competition = false;
+    EXPECT_EQ(adviceOn(desk, desk.rank(2), "tempo_4_2_0").leadReps, 0);
+}
+
+TEST(Advisor, WithoutAVariationOfTheLiftItSaysSo)
+{
+    Desk desk(TouchStyle::soft);
+    std::erase_if(desk.catalogue, [](const Variation &v) { return v.lift == Lift::squat; });
+    const Ranking none = desk.rank(3, {}, Lift::squat);
+    EXPECT_THAT(none.advice, IsEmpty());
+    ASSERT_EQ(none.cautions.size(), 1);
+    EXPECT_TRUE(none.cautions[0].contains(QStringLiteral("no variation of this lift")));
+}
+
+TEST(Advisor, VariationsOfTheSameScoreStandInTheOrderOfTheCatalogue)
+{
+    Desk desk(TouchStyle::soft);
+    for (Variation &v : desk.catalogue) // all alike but for their names
+        v = [&v] {
+            Variation plain;
+            plain.id = v.id;
+            plain.code = v.code;
+            plain.name = v.name;
+            return plain;
+        }();
+    desk.sessions.clear();
+    std::vector<std::string> codes;
+    for (const Variation &v : desk.catalogue)
+        codes.push_back(v.code.toStdString());
+    EXPECT_EQ(desk.order(desk.rank(5)), codes);
+}

@@ -255,3 +255,78 @@ TEST(PlanChecksBounds, RepsAreCountedByTheVariationTheyAreDoneIn)
     EXPECT_EQ(measure("tempo_4_2_0", u"3x4+1 50kg"_qs), 1.0) << "four lead reps, made for three";
     EXPECT_EQ(measure("off_chest_pause", u"2x4 50kg\n2x6 50kg"_qs), 3.0) << "the worst line";
 }
+
+TEST(PlanChecksBounds, AMaximalAttemptIsAnEffortAboveNine)
+{
+    // Without loads, so that only what is asked for counts.
+    const auto isStopped = [](const QString &line) {
+        Desk desk;
+        desk.bench.estimate.standing = strength::Standing::priorOnly;
+        desk.lifter.birthYear = 2010;
+        desk.plan(0, "comp", line);
+        return desk.find(CheckRule::maximalAttempt).has_value();
+    };
+    EXPECT_TRUE(isStopped(u"1x2 @9.5"_qs));
+    EXPECT_FALSE(isStopped(u"1x2 @9"_qs));
+    EXPECT_TRUE(isStopped(u"1x3 @9.5"_qs));
+    EXPECT_TRUE(isStopped(u"1x1 @8-9.5"_qs));
+    EXPECT_FALSE(isStopped(u"1x1 @8-9"_qs));
+}
+
+TEST(PlanChecksBounds, OneHeavyDayOfDeadliftsAWeekIsTheMost)
+{
+    Desk desk;
+    desk.bench.rows = {idOf("deadlift")};
+    desk.bench.priors = {{1.0, 0.0, 1.0}};
+    desk.bench.estimate.variations.resize(1);
+    desk.bench.estimate.variations[0].ratio = {1.0, 1.0, 1.0};
+    const auto check = [&desk] {
+        const auto estimateOf = [&desk](Lift) { return &desk.bench; };
+        std::vector<double> measures;
+        for (const Finding &finding : checkPlan({desk.lifter, builtInCatalogue(), desk.sessions,
+                 resolveCards(desk.cards,
+                     {desk.lifter, builtInCatalogue(), estimateOf, noCheckIns(), {}, {}}),
+                 estimateOf, {}}))
+            if (finding.key.rule == CheckRule::daysNearMaximum)
+                measures.push_back(finding.measure);
+        return measures;
+    };
+    desk.plan(0, "deadlift", u"1x1 95kg"_qs);
+    EXPECT_TRUE(check().empty());
+    desk.plan(3, "deadlift", u"1x1 95kg"_qs);
+    EXPECT_EQ(check(), std::vector{2.0});
+}
+
+TEST(PlanChecksBounds, TonnageJumpsLikeLifts)
+{
+    Desk desk = afterWeeks({0, 0, 0, 20, 20, 20}); // 1600 kg a week
+    desk.plan(0, "comp", u"19x1 100kg"_qs);
+    EXPECT_FALSE(desk.find(CheckRule::weeklyTonnage));
+    desk.cards[0].setLine = u"20x1 100kg"_qs;
+    const auto found = desk.find(CheckRule::weeklyTonnage);
+    ASSERT_TRUE(found);
+    EXPECT_NEAR(found->measure, 1.25, 1e-9);
+    EXPECT_TRUE(found->words.contains(u"tonnage of 2000 kg"_qs)) << found->words.toStdString();
+    EXPECT_TRUE(found->words.contains(u"1600 kg to 1600 kg"_qs));
+}
+
+TEST(PlanChecksBounds, AFindingThatIsWavedThroughMayMoveByARoundingAndNoMore)
+{
+    Desk desk;
+    desk.plan(0, "close_grip", u"3x13 50kg"_qs);
+    const Finding finding = *desk.find(CheckRule::repsOutOfRange);
+    const auto stands = [&](double measure) {
+        const Waiver waiver{{1}, finding.key, measure, u"meant"_qs};
+        const auto none = [](Lift) { return nullptr; };
+        const auto resolved = resolveCards(
+            desk.cards, {desk.lifter, builtInCatalogue(), none, noCheckIns(), {}, {}});
+        for (const Finding &found : checkPlan({desk.lifter, builtInCatalogue(), desk.sessions,
+                 resolved, none, {}, {&waiver, 1}}))
+            if (found.key == finding.key)
+                return found.wavedThrough.has_value();
+        throw std::logic_error("found no more");
+    };
+    EXPECT_TRUE(stands(1.0));
+    EXPECT_TRUE(stands(1.0 - 1e-10));
+    EXPECT_FALSE(stands(1.0 - 1e-6));
+}

@@ -1,5 +1,7 @@
 #include "core/advice/readiness_advice.h"
 
+#include <QLocale>
+#include <cmath>
 #include <gtest/gtest.h>
 
 using namespace core;
@@ -203,4 +205,57 @@ TEST_F(ReadinessAdvised, ASessionsReadingIsItsFormWithWhatWasSaidBeforeIt)
     EXPECT_EQ(readinessReadings(lift, {&checkIn, 1})[0].readiness, 4.0) << "somebody else's";
     lift.estimate.formSd = 0.0;
     EXPECT_TRUE(readinessReadings(lift, {}).empty()) << "without an estimate";
+}
+
+TEST_F(ReadinessAdvised, TenSessionsAreTheLeastThatLoadsAreMovedBy)
+{
+    sayAll(2);
+    effect.sessions = 10;
+    EXPECT_LT(advise().loadFactor, 1.0);
+    effect.sessions = 9;
+    EXPECT_EQ(advise().loadFactor, 1.0);
+    EXPECT_TRUE(advise().words.first().contains(QStringLiteral("so far: 9.")));
+}
+
+TEST_F(ReadinessAdvised, AShiftIsHalfAPerCentOrMore)
+{
+    effect.usual = {0.0, 0.0};
+    effect.covariance = Eigen::Matrix2d::Identity() * 1e-14;
+    const auto factor = [this](int said, double share) {
+        sayAll(said); // one point off the middle
+        effect.slope = Eigen::Vector2d::Constant(std::abs(std::log(share)));
+        return advise().loadFactor;
+    };
+    EXPECT_NEAR(factor(2, 0.9949), 0.9949, 1e-6);
+    EXPECT_EQ(factor(2, 0.9951), 1.0);
+    EXPECT_NEAR(factor(4, 1.0051), 1.0051, 1e-6);
+    EXPECT_EQ(factor(4, 1.0049), 1.0);
+}
+
+TEST_F(ReadinessAdvised, TheShiftIsSaidWithItsInterval)
+{
+    QLocale::setDefault(QLocale::c());
+    sayAll(2);
+    const QString words = advise().words.first();
+    const strength::Interval factor = *advise().measured;
+    const auto percent = [](double f) { return QString::number(100.0 * (1.0 - f), 'f', 1); };
+    EXPECT_TRUE(words.contains(
+        QStringLiteral("%1 % weaker than usual (%2 to %3 %)")
+            .arg(percent(factor.value), percent(factor.high90), percent(factor.low90))))
+        << words.toStdString();
+}
+
+TEST_F(ReadinessAdvised, OfWhatSparesAnAreaTheLiftersTouchComesFirstThenTheNearest)
+{
+    checkIn.soreness = {{BodyArea::back, 1}, {BodyArea::legs, 2}};
+    lifter.touchStyle = TouchStyle::soft;
+    feetUp.serves = Serves::sinking;
+    EXPECT_EQ(advise().swaps.at(0).spares, incline.id) << "farther, but for this touch";
+    EXPECT_TRUE(advise().swaps[0].words.contains(QStringLiteral("back and legs")));
+    incline.serves = Serves::sinking;
+    EXPECT_EQ(advise().swaps.at(0).spares, feetUp.id);
+    feetUp.retired = true;
+    EXPECT_EQ(advise().swaps.at(0).spares, incline.id);
+    incline.lift = Lift::squat;
+    EXPECT_TRUE(advise().swaps.empty());
 }

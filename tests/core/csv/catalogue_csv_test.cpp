@@ -191,3 +191,36 @@ TEST(Catalogue, FaultsAreNamedByLineAndField)
     EXPECT_EQ(found.items()[0].field, QStringLiteral("lift"));
     EXPECT_EQ(found.items()[1].field, QStringLiteral("code"));
 }
+
+TEST(Catalogue, ABlankCellIsTheUsualValueAndSaidWhereThatIsNone)
+{
+    QByteArray bytes =
+        "code,name,lift,competition,serves,stance,purpose,tempo_lowering,tempo_pause,"
+        "tempo_lifting,reps_low,reps_high,ratio,ratio_spread,ratio_source,rep_cost,"
+        "fatigue,work,when_to_use,cautions\n"
+        "a,A,bench,,both,,p,,,,,,,,s,,low,back:not legs:some chest:much shoulders:much elbows:much wrists:some,w,c\n"
+        "b,B,squat,1,soft,wide,p,3,2,1,2,7,1,0.1,s,1.5,high,back:much legs:much chest:not shoulders:not elbows:not wrists:not,w,c\n";
+    QBuffer buffer(&bytes);
+    ASSERT_TRUE(buffer.open(QIODevice::ReadOnly));
+    ProblemList found;
+    const std::vector<Variation> read = readCatalogueCsv(buffer, QStringLiteral("a.csv"), found);
+    EXPECT_TRUE(found.isEmpty());
+    ASSERT_THAT(read, SizeIs(2));
+    EXPECT_EQ(read[0].id, VariationId{1});
+    EXPECT_FALSE(read[0].competition);
+    EXPECT_EQ(read[0].tempo, (Tempo{0, 0, 0}));
+    EXPECT_EQ(read[0].repsLow, 1);
+    EXPECT_EQ(read[0].repsHigh, 1);
+    EXPECT_EQ(read[0].ratio, 1.0);
+    EXPECT_EQ(read[0].ratioSpread, 0.0);
+    EXPECT_EQ(read[0].repCost, 1.0);
+    EXPECT_EQ(read[1].id, VariationId{2});
+    EXPECT_TRUE(read[1].competition);
+    EXPECT_EQ(read[1].tempo, (Tempo{3, 2, 1}));
+    EXPECT_EQ(read[1].repsLow, 2);
+    EXPECT_EQ(read[1].repsHigh, 7);
+    EXPECT_EQ(read[1].ratioSpread, 0.1);
+    EXPECT_EQ(read[1].repCost, 1.5);
+    EXPECT_EQ(read[0].work[BodyArea::legs], Work::some);
+    EXPECT_EQ(read[1].work[BodyArea::chest], Work::none);
+}

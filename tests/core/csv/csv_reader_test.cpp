@@ -136,3 +136,21 @@ TEST(CsvReader, AnyBytesEndWithoutACrash)
             qsizetype(reading.records.size() + reading.faultLines.size()), text.count('\n') + 1);
     }
 }
+
+TEST(CsvReader, ALineIsTooLongFromAMillionBytesOnItsCommasIncluded)
+{
+    const auto faults = [](const QByteArray &line) { return read(line + "\n").faultLines.size(); };
+    EXPECT_EQ(faults(QByteArray(999'999, 'x')), 0u);
+    EXPECT_EQ(faults(QByteArray(1'000'000, 'x')), 1u);
+    EXPECT_EQ(faults(QByteArray(999'998, 'x') + ","), 0u);
+    EXPECT_EQ(faults(QByteArray(999'999, 'x') + ","), 1u);
+}
+
+TEST(CsvReader, AQuotationMarkInsideAFieldOrBehindAQuotedOneIsOutOfPlace)
+{
+    for (const char *line : {"ab\"c\"", "\"ab\"c", "\"ab\" ", "a,b\""}) {
+        EXPECT_THAT(read(line).faultLines, ElementsAre(1)) << line;
+        EXPECT_TRUE(read(line).faults[0].contains(QStringLiteral("middle of a field"))) << line;
+    }
+    EXPECT_THAT(read("a,\"\"\r\n").records, ElementsAre(Fields{"a", ""}));
+}

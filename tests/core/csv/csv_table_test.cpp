@@ -164,7 +164,7 @@ TEST(ProblemList, KeepsTheFirstAndCountsTheRest)
     const auto at = [](int line) { return Problem{QStringLiteral("f"), line, {}, {}, {}}; };
     for (size_t i = 0; i < ProblemList::kKept; ++i)
         list.add(at(2));
-    EXPECT_EQ(list.items().size(), ProblemList::kKept);
+    EXPECT_EQ(list.items().size(), 10'000u);
     list.add(at(1));
     EXPECT_EQ(list.items().size(), ProblemList::kKept);
     EXPECT_EQ(list.count(), ProblemList::kKept + 1);
@@ -196,4 +196,45 @@ TEST(CsvTable, OtherSeparatorsAreTold)
         ASSERT_EQ(file.problems.count(), 1u);
         EXPECT_TRUE(file.problems.items()[0].words.contains(QLatin1String(word)));
     }
+}
+
+TEST(ProblemList, OneLineNamesWhatThereIsToName)
+{
+    const auto line = [](int number, const char *field, const char *remedy) {
+        return oneLine({QStringLiteral("log.csv"), number, QLatin1String(field),
+                           QStringLiteral("Wrong."), QLatin1String(remedy)})
+            .toStdString();
+    };
+    EXPECT_EQ(line(12, "rpe", "Mend it."), "log.csv:12: rpe: Wrong. Mend it.");
+    EXPECT_EQ(line(1, "", ""), "log.csv:1: Wrong.");
+    EXPECT_EQ(line(0, "", "Mend it."), "log.csv: Wrong. Mend it.") << "the file as a whole";
+}
+
+TEST(CsvTable, AWholeNumberLiesWithinItsBoundsOrIsToldInTheirWords)
+{
+    const auto within = [](const QByteArray &cell) {
+        File file("name,amount\na," + cell + '\n');
+        CsvTable table(file.buffer, {}, kColumns, file.problems);
+        EXPECT_TRUE(table.next());
+        const auto value =
+            table.wholeNumber(1, 2, 5, QStringLiteral("2 to 5."), QStringLiteral("Write it."));
+        return std::pair(value, file.problems.count());
+    };
+    EXPECT_EQ(within("2"), std::pair(std::optional(2), size_t(0)));
+    EXPECT_EQ(within("5"), std::pair(std::optional(5), size_t(0)));
+    EXPECT_EQ(within("1"), std::pair(std::optional<int>(), size_t(1)));
+    EXPECT_EQ(within("6"), std::pair(std::optional<int>(), size_t(1)));
+    EXPECT_EQ(within("x"), std::pair(std::optional<int>(), size_t(1))) << "told once";
+    EXPECT_EQ(within(""), std::pair(std::optional<int>(), size_t(0)));
+}
+
+TEST(CsvTable, AnEmptyFileIsAskedForItsColumns)
+{
+    File file("");
+    CsvTable table(file.buffer, {}, kColumns, file.problems);
+    EXPECT_FALSE(table.next());
+    ASSERT_EQ(file.problems.count(), 1u);
+    EXPECT_EQ(file.problems.items()[0].line, 0);
+    EXPECT_TRUE(file.problems.items()[0].remedy.endsWith(QStringLiteral("name,amount")))
+        << "those that it has to name";
 }

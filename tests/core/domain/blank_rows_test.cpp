@@ -56,6 +56,8 @@ TEST(BlankRows, ABlockHasFourWeeksAndATemplateIsItsFirstVersion)
     EXPECT_EQ(TemplateCard{}.position, 0);
     EXPECT_EQ(Card{}.position, 0) << "on top of its day";
     EXPECT_EQ(Waiver{}.measure, 1.0);
+    EXPECT_EQ(FindingKey{}.rule, CheckRule::repsOutOfRange);
+    EXPECT_EQ(FindingKey{}.lift, Lift::bench);
 }
 
 TEST(BlankRows, AWeekWithoutTrainingHoldsNothing)

@@ -1,5 +1,6 @@
 #include "core/domain/lifter.h"
 
+#include <cmath>
 #include <gmock/gmock.h>
 
 using namespace core;
@@ -66,4 +67,22 @@ TEST(Lifter, TheYearOfThe18thBirthdayStillCountsAsUnderAge)
     lifter.birthYear = 2008;
     EXPECT_TRUE(mayBeMinor(lifter, QDate(2026, 12, 31)));
     EXPECT_FALSE(mayBeMinor(lifter, QDate(2027, 1, 1)));
+}
+
+TEST(Gear, AUsualSetHasThePlatesOfItsUnitInPairs)
+{
+    // Common practice, no source.
+    using Pairs = std::vector<PlatePairs>;
+    const Gear kg = usualGear(Unit::kilogram);
+    EXPECT_EQ(kg.barKg, 20.0);
+    EXPECT_EQ(kg.collarsKg, 0.0);
+    EXPECT_EQ(kg.plates, (Pairs{{25, 6}, {20, 1}, {15, 1}, {10, 1}, {5, 1}, {2.5, 1}, {1.25, 1}}));
+    const Gear lb = usualGear(Unit::pound);
+    EXPECT_EQ(lb.barKg, 45 * kKgPerPound);
+    EXPECT_EQ(lb.collarsKg, 0.0);
+    EXPECT_TRUE(problems(lb).isEmpty());
+    Pairs inPounds;
+    for (const PlatePairs &p : lb.plates)
+        inPounds.push_back({std::round(100.0 * fromKg(p.plateKg, Unit::pound)) / 100.0, p.pairs});
+    EXPECT_EQ(inPounds, (Pairs{{45, 6}, {35, 1}, {25, 1}, {10, 2}, {5, 1}, {2.5, 1}}));
 }

@@ -27,3 +27,12 @@ TEST(TouchScore, ASinkingLifterMayGoFurtherThanASoftOne)
     EXPECT_LT(wantedTouch(TouchStyle::undecided), wantedTouch(TouchStyle::sinking));
     EXPECT_LT(wantedTouch(TouchStyle::sinking), kHardestTouch);
 }
+
+TEST(TouchScore, HowHardATouchMayBeIsForTheStyleToSay)
+{
+    EXPECT_EQ(touchWord(wantedTouch(TouchStyle::soft)), QStringLiteral("light"));
+    EXPECT_EQ(touchWord(wantedTouch(TouchStyle::undecided)), QStringLiteral("rests"));
+    EXPECT_EQ(touchWord(wantedTouch(TouchStyle::sinking)), QStringLiteral("sinks"));
+    EXPECT_TRUE(isTouchScore(1));
+    EXPECT_TRUE(isTouchScore(5));
+}

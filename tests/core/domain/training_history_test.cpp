@@ -73,3 +73,40 @@ TEST(TrainingHistory, FindsWhenAVariationWasLastDone)
     EXPECT_EQ(lastDone(idOf("comp"), kMonday, log), kMonday.addDays(-3));
     EXPECT_FALSE(lastDone(idOf("feet_up"), kMonday, log));
 }
+
+TEST(TrainingHistory, TheWeeksBeforeEndOnSundayAndBeginOnTheirOldestMonday)
+{
+    const std::vector<LoggedSession> log = {
+        sessionOf(kMonday.addDays(-21), {setOf(idOf("comp"), 100, 1)}),
+        sessionOf(kMonday.addDays(-14), {setOf(idOf("comp"), 100, 2)}),
+        sessionOf(kMonday.addDays(-8), {setOf(idOf("comp"), 100, 4)})};
+    EXPECT_THAT(weeksBefore(kMonday, 3, log, builtInCatalogue(), Lift::bench),
+        ElementsAre(WeekLoad{kMonday.addDays(-21), 1, 1, 100.0},
+            WeekLoad{kMonday.addDays(-14), 2, 6, 600.0}, WeekLoad{kMonday.addDays(-7)}));
+}
+
+TEST(TrainingHistory, AHabitOfOneWeekIsThatWeekAndWithoutAWeekThereIsNone)
+{
+    const auto lifts = [](const WeekLoad &w) { return double(w.lifts); };
+    const std::vector<WeekLoad> one{{kMonday, 1, 7, 700.0}};
+    const auto range = usualRange(std::span(one), 1, lifts);
+    ASSERT_TRUE(range);
+    EXPECT_EQ(range->low, 7.0);
+    EXPECT_EQ(range->high, 7.0);
+    EXPECT_FALSE(usualRange(std::span<const WeekLoad>(), 0, lifts));
+    EXPECT_EQ(UsualRange{}.weeks, 0);
+    const std::vector<WeekLoad> two{{kMonday, 1, 7, 0.0}, {kMonday, 1, 5, 0.0}};
+    EXPECT_EQ(usualRange(std::span(two), 1, lifts)->low, 5.0);
+}
+
+TEST(TrainingHistory, AVariationIsAlsoDoneWhereItsRepsLeadASet)
+{
+    SetEntry led = setOf(idOf("comp"), 90, 3);
+    led.lead = LeadReps{idOf("feet_up"), 1};
+    std::vector<LoggedSession> log{
+        sessionOf(kMonday.addDays(-2), {setOf(idOf("comp"), 100, 3), led}),
+        sessionOf(kMonday.addDays(-1), {setOf(idOf("comp"), 100, 3)})};
+    EXPECT_EQ(lastDone(idOf("feet_up"), kMonday, log), kMonday.addDays(-2));
+    EXPECT_FALSE(lastDone(idOf("feet_up"), kMonday.addDays(-2), log))
+        << "the day itself is no past";
+}

@@ -2,6 +2,7 @@
 
 #include "tests/core/exchange/hand_out_rows.h"
 
+#include <QRegularExpression>
 #include <gmock/gmock.h>
 #include <libical/ical.h>
 #include <memory>
@@ -101,4 +102,31 @@ TEST(Calendar, LinesAreFoldedTextIsEscapedAndTheSameInputGivesTheSameBytes)
     ASSERT_EQ(parsed.events().size(), 2u) << "a note is no event";
     EXPECT_THAT(
         icalcomponent_get_description(parsed.events()[0]), testing::HasSubstr(note.toStdString()));
+}
+
+TEST(Calendar, EqualSetsAreReadOnceAndASetWithoutALoadNotAtAll)
+{
+    PlannedWeek week;
+    week.cards.clear();
+    week.add(0, "comp", QStringLiteral("2x3 100kg\n1x3 90kg\n1x3 100kg"));
+    week.add(0, "feet_up", QStringLiteral("3x5 @8"));
+    const Parsed parsed(writeCalendar(week.lifter, week.sheet(), kNow));
+    ASSERT_EQ(parsed.events().size(), 1u);
+    const QString said = QString::fromUtf8(icalcomponent_get_description(parsed.events()[0]));
+    EXPECT_EQ(said.count(QStringLiteral("3 at 100 kg\n")), 2) << said.toStdString();
+    EXPECT_EQ(said.count(QStringLiteral("3 at 90 kg\n")), 1);
+    EXPECT_FALSE(said.contains(QStringLiteral("5 at")));
+    EXPECT_TRUE(said.startsWith(QStringLiteral("Competition bench: 2x3 100kg")));
+}
+
+TEST(Calendar, AUidIsThirtyTwoDigitsOfNobodysDomain)
+{
+    // RFC 6761: names under .invalid belong to nobody.
+    const PlannedWeek week;
+    const Parsed parsed(writeCalendar(week.lifter, week.sheet(), kNow));
+    const QString uid = QString::fromUtf8(icalcomponent_get_uid(parsed.events()[0]));
+    EXPECT_TRUE(QRegularExpression(QStringLiteral("^[0-9a-f]{32}@benchwright\\.invalid$"))
+                    .match(uid)
+                    .hasMatch())
+        << uid.toStdString();
 }

@@ -250,3 +250,11 @@ TEST(HandOut, AsksAboutEveryAreaByItsNameAndGoesInTheSmallestStep)
         EXPECT_EQ(data["scales"].toObject()[QLatin1String(question)].toArray().size(), 5);
     EXPECT_EQ(data["touch"].toArray().size(), 5);
 }
+
+TEST(PlanMark, IsSixteenHexadecimalDigits)
+{
+    const PlannedWeek week;
+    const QString mark = planMark(week.lifter.id, tests::kMonday, week.cards, week.catalogue);
+    EXPECT_TRUE(QRegularExpression(QStringLiteral("^[0-9a-f]{16}$")).match(mark).hasMatch())
+        << mark.toStdString();
+}

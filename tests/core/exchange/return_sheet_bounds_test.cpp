@@ -185,3 +185,34 @@ TEST(ReturnSheetBounds, WhatIsSaidLaterOnADayHoldsAndNotesAreKept)
     EXPECT_EQ(sheet.checkIns[1].sleep, 5);
     EXPECT_EQ(merged(sheet.checkIns[0], sheet.checkIns[0]), sheet.checkIns[0]);
 }
+
+TEST(ReturnSheetBounds, AFileOfAMillionBytesIsStillReadAndOneByteMoreIsNot)
+{
+    const auto isTooLarge = [](qsizetype bytes) {
+        return ReturnFile::readText(QByteArray(bytes, 'x'))
+            .problems.items()
+            .front()
+            .words.contains(QStringLiteral("far larger"));
+    };
+    EXPECT_FALSE(isTooLarge(1'000'000));
+    EXPECT_TRUE(isTooLarge(1'000'001));
+}
+
+TEST(ReturnSheetBounds, ASessionMayAlsoBeDoneFourWeeksEarly)
+{
+    EXPECT_EQ(wrongWith("date", day(kMonday.addDays(-35))), kSound);
+    EXPECT_EQ(wrongWith("date", day(kMonday.addDays(-36))), QStringList("date"));
+}
+
+TEST(ReturnSheetBounds, ANoteThatSaysTheSameIsKeptOnce)
+{
+    CheckIn earlier, later;
+    later.note = QStringLiteral("tired");
+    EXPECT_EQ(merged(earlier, later).note, QStringLiteral("tired"));
+    earlier.note = QStringLiteral("very tired");
+    EXPECT_EQ(merged(earlier, later).note, QStringLiteral("very tired"));
+    later.note = QStringLiteral("hungry");
+    EXPECT_EQ(merged(earlier, later).note, QStringLiteral("very tired\nhungry"));
+    later.note.clear();
+    EXPECT_EQ(merged(earlier, later).note, QStringLiteral("very tired"));
+}

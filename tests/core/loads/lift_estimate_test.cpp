@@ -171,3 +171,54 @@ TEST(LiftEstimate, OneLifterWithASetOfTodayMakesNobodyElseOlder)
     EXPECT_GT(now.high90 / now.low90, 1.2) << "and is doubtful";
     EXPECT_LT(then.high90 / then.low90, 1.1);
 }
+
+TEST(LiftEstimate, LifterVariationsAndSetsAreHandedOverWhole)
+{
+    std::vector<Lifter> all = lifters({7, 8, 9});
+    all[0].sex = Sex::female;
+    all[0].bodyweightKg = 63.5;
+    all[1].sex = Sex::male;
+    std::vector<Variation> catalogue = kCatalogue;
+    catalogue[0].ratioSpread = 0.07;
+    catalogue[0].repCost = 1.3;
+    SetEntry set = single(2, 80.0);
+    set.repsPlanned = 4;
+    set.repsDone = 2;
+    set.rpe = 7.5;
+    set.velocityMs = 0.31;
+    set.failed = true;
+    const LiftLogs logs =
+        liftLogs(all, catalogue, {session(7, QDate(2026, 3, 2), {set})}, Lift::bench);
+    using EngineSex = strength::LifterLog::Sex;
+    EXPECT_EQ(logs.logs[0].sex, EngineSex::female);
+    EXPECT_EQ(logs.logs[0].bodyweightKg, 63.5);
+    EXPECT_EQ(logs.logs[1].sex, EngineSex::male);
+    EXPECT_EQ(logs.logs[1].bodyweightKg, std::nullopt);
+    EXPECT_EQ(logs.logs[2].sex, EngineSex::unstated);
+    EXPECT_EQ(logs.priors[1].ratio, 0.95);
+    EXPECT_EQ(logs.priors[1].spread, 0.07);
+    EXPECT_EQ(logs.priors[1].repCost, 1.3);
+    const strength::TrainingSet &read = logs.logs[0].sessions[0].sets[0];
+    EXPECT_EQ(read.loadKg, 80.0);
+    EXPECT_EQ(read.reps, 2);
+    EXPECT_EQ(read.repsPlanned, 4);
+    EXPECT_EQ(read.rpe, 7.5);
+    EXPECT_EQ(read.velocity, 0.31);
+    EXPECT_TRUE(read.missed);
+}
+
+TEST(LiftEstimate, ASetThatEndedAtItsLastLeadRepIsOneOfTheLeadVariation)
+{
+    SetEntry set = single(2, 80.0);
+    set.lead = {{1}, 2};
+    set.repsDone = 2;
+    SetEntry missedNext = set;
+    missedNext.failed = true;
+    const LiftLogs logs = liftLogs(
+        lifters({7}), kCatalogue, {session(7, QDate(2026, 3, 2), {set, missedNext})}, Lift::bench);
+    const std::vector<strength::TrainingSet> &sets = logs.logs[0].sessions[0].sets;
+    EXPECT_EQ(sets[0].variation, 1);
+    EXPECT_EQ(sets[0].leadReps, 0);
+    EXPECT_EQ(sets[1].variation, 0) << "the third rep was tried, and it was a competition rep";
+    EXPECT_EQ(sets[1].leadReps, 2);
+}

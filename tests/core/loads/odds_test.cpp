@@ -77,3 +77,12 @@ RC_GTEST_PROP(OddsProperty, MoreSetsAndMoreLoadNeverHelp, ())
         set.mean -= 0.01;
     RC_ASSERT(chanceOfAll(heavier) <= chance + 1e-12);
 }
+
+TEST(Odds, ASetAloneScattersByEightTenthsOfAPerCent)
+{
+    // Phi(1) = 0.841345 and Phi(-2) = 0.022750, from any table of the normal distribution.
+    const Margin oneSd{0.008, 0.0}, twoShort{-0.016, 0.0};
+    EXPECT_NEAR(chanceOfAll({&oneSd, 1}), 0.841345, 1e-6);
+    EXPECT_NEAR(chanceOfAll({&twoShort, 1}), 0.022750, 1e-6);
+    EXPECT_NEAR(chanceOfAll({}), 1.0, 1e-12) << "nothing to do is done";
+}

@@ -177,3 +177,32 @@ TEST(Plates, AUsualSetLoadsEveryStepUpToAllItsPlates)
         EXPECT_NEAR(pounds.round(lb(load)).loadKg, lb(load), 1e-6) << load;
     EXPECT_NEAR(pounds.heaviestKg(), lb(760), 1e-6);
 }
+
+TEST(Plates, NoSideIsLoadedBeyondHalfATonne)
+{
+    EXPECT_DOUBLE_EQ(PlateTable({20.0, 0.0, {{100, 6}}}).heaviestKg(), 20.0 + 2 * 500.0);
+    EXPECT_DOUBLE_EQ(PlateTable({20.0, 0.0, {{100, 4}, {50, 3}}}).heaviestKg(), 20.0 + 2 * 500.0);
+}
+
+TEST(Plates, LoadsWithinAGramAreOne)
+{
+    const PlateTable plates({20.0, 0.0, {{10, 1}, {9.9996, 1}, {9.998, 1}}});
+    // 20, then 20 + 2 x 9.998, then 20 + 2 x 10, which stands for 9.9996 too, then the sums of two.
+    EXPECT_NEAR(plates.above(20.0).value(), 39.996, 1e-9);
+    EXPECT_NEAR(plates.above(39.996).value(), 40.0, 1e-9);
+    EXPECT_GT(plates.above(40.0).value(), 59.0);
+    const PlateTable plain({20.0, 0.0, {{10, 1}, {2.5, 1}}}); // 20, 25, 40, 45
+    EXPECT_DOUBLE_EQ(plain.above(39.9995).value(), 45.0);
+    EXPECT_DOUBLE_EQ(plain.above(39.9985).value(), 40.0);
+    EXPECT_DOUBLE_EQ(plain.below(40.0005).value(), 25.0);
+    EXPECT_DOUBLE_EQ(plain.below(40.0015).value(), 40.0);
+    EXPECT_DOUBLE_EQ(plain.round(39.9995, Rounding::down).loadKg, 40.0);
+    EXPECT_DOUBLE_EQ(plain.round(39.9985, Rounding::down).loadKg, 25.0);
+}
+
+TEST(Plates, OfAsManyPlatesTheHeaviestComeFirst)
+{
+    // 30 a side: 20 + 10 and 15 + 15 have two plates each.
+    EXPECT_EQ(PlateTable({20.0, 0.0, {{20, 1}, {15, 2}, {10, 1}}}).round(80.0).plates,
+        (Plates{{20, 1}, {10, 1}}));
+}

@@ -125,3 +125,24 @@ TEST(ResolveLines, WithoutALoadFromOwnSetsThereAreNoOdds)
     EXPECT_FALSE(lines[1].load);
     EXPECT_FALSE(lines[1].why.isEmpty());
 }
+
+TEST(ResolveLines, TheChanceDoubtsTheCurveByAShareOfWhatTheRepsCost)
+{
+    // Three reps cost 2 x 2 % of ln load, of which 8 % is doubt; a set scatters by 0.8 %. At 95 kg
+    // there are ln(100 / 95) - 0.04 = 1.13 % to spare.
+    const double sd = std::hypot(0.008, 0.08 * 0.04);
+    const double spare = std::log(100.0 / 95.0) - 0.04;
+    EXPECT_NEAR(resolved(u"1x3 95kg"_qs).front().allMade.value(),
+        0.5 * std::erfc(-spare / sd / std::sqrt(2.0)), 1e-6);
+}
+
+TEST(ResolveLines, MannersCostTheirCountsAndNoMoreThanHalf)
+{
+    const Variation &comp = *find(builtInCatalogue(), idOf("comp"));
+    ASSERT_EQ(comp.tempo, (Tempo{0, 1, 0}));
+    EXPECT_DOUBLE_EQ(mannerFactor(comp, Tempo{2, 1, 0}), 1.0) << "two counts down are free";
+    EXPECT_DOUBLE_EQ(mannerFactor(comp, Tempo{3, 1, 0}), 0.97);
+    EXPECT_DOUBLE_EQ(mannerFactor(comp, Tempo{0, 1, 2}), 0.94);
+    EXPECT_DOUBLE_EQ(mannerFactor(comp, Pause{0}), 1.02);
+    EXPECT_EQ(mannerFactor(comp, Tempo{20, 20, 20}), 0.5);
+}

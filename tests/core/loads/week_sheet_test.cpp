@@ -206,3 +206,55 @@ TEST(TempoWords, SayCountsAndPauses)
     EXPECT_EQ(tempoWords({0, 2, 0}), u"2-count pause");
     EXPECT_EQ(tempoWords({}), QString());
 }
+
+TEST_F(WeekSheetTest, TargetsAndMannersAreInWords)
+{
+    for (const char *line : {"1x5 1-2RIR", "1x5 2.5RIR tempo 4-2-0", "1x5 72.5% pause 3",
+             "1x5 @7-8", "1x5 100kg", "1x5 -10%", "1x4-6 pause 2"})
+        add(0, kBench, QLatin1String(line));
+    std::vector<std::string> targets;
+    const WeekSheet made = sheet();
+    for (const SheetCard &card : made.days.at(0).cards)
+        targets.push_back(card.sets.at(0).target.toStdString());
+    EXPECT_THAT(targets,
+        testing::ElementsAre("1\u20132 in reserve", "2.5 in reserve, tempo 4-2-0", "72.5%, pause 3",
+            "@7\u20138", "", "", "pause 2"));
+}
+
+TEST_F(WeekSheetTest, TheRatingRisesAlongTheSetsOfALine)
+{
+    // Fresh, 1 + ln(140 / 120) / 0.03 = 6.1 reps are possible at 120 kg; each set before costs a
+    // third of a rep where it was hard.
+    add(0, kBench, QStringLiteral("5x4 120kg"));
+    const WeekSheet made = sheet();
+    std::vector<std::string> ratings;
+    for (const SheetSet &set : made.days.at(0).cards.at(0).sets)
+        ratings.push_back(set.rpe.toStdString());
+    EXPECT_THAT(ratings, testing::ElementsAre("8", "8", "8.5", "9", "9"));
+}
+
+TEST_F(WeekSheetTest, CollarsAreNamedWithTheBarAndAMeetOnItsMonday)
+{
+    lifter.gear.collarsKg = 5.0;
+    lifter.meetDate = kMonday;
+    EXPECT_EQ(sheet().facts,
+        (QStringList{QStringLiteral("soft touch"), QStringLiteral("meet on 4 May 2026"),
+            QStringLiteral("bar and collars 25 kg")}));
+}
+
+TEST_F(WeekSheetTest, AFileNameHasNothingThatAFileSystemMinds)
+{
+    lifter.name = QStringLiteral("A/da \"Q\": Ex-ample\u00e9?");
+    EXPECT_EQ(
+        weekFileName(sheet()), QStringLiteral("A da Q Ex-ample\u00e9 - 4 May to 10 May 2026"));
+    lifter.name = QString(300, u'x');
+    EXPECT_EQ(weekFileName(sheet()).size(), 100);
+}
+
+TEST(TempoWords, ALoweringOfOneCountIsATempoAndOfNoneAPause)
+{
+    EXPECT_EQ(tempoWords({1, 0, 0}), u"1 counts down, 0 held, then as fast as possible");
+    EXPECT_EQ(tempoWords({1, 0, 1}), u"1 counts down, 0 held, 1 up");
+    EXPECT_EQ(tempoWords({0, 1, 0}), u"1-count pause");
+    EXPECT_EQ(tempoWords({0, 0, 3}), QString());
+}

@@ -216,6 +216,7 @@ TEST(SetEntryText, AMistakeIsPointedAtWhereItStands)
     EXPECT_EQ(position("@9 -100"), 3);
     EXPECT_EQ(position("@9 x1+2"), 3);
     EXPECT_EQ(position("@9 +5", planned(5, 0.0)), 3);
+    EXPECT_EQ(position("x4 @11"), 0) << "of the set as a whole";
 }
 
 TEST(SetEntryText, ALeadSetHasALeadRepOrIsOneNumber)

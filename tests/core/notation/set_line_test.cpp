@@ -243,3 +243,27 @@ TEST(SetLine, TheMiddleOfARangeIsExpectedRoundedDown)
     EXPECT_EQ(expectedReps(one(u"1x1+2"_qs)), 3);
     EXPECT_EQ(expectedReps(one(u"1x5+"_qs)), 5);
 }
+
+TEST(SetLine, BeforeAnythingIsWrittenALineIsOneSetOfOneAndATargetTheUsualOne)
+{
+    // What the dialogs and the completion begin with; common practice, no source.
+    EXPECT_EQ(SetLine{}, line(1, 1));
+    EXPECT_EQ(setLineText(line(3, 5, RpeTarget{})), u"3x5 @8"_qs);
+    EXPECT_EQ(setLineText(line(3, 5, ReserveTarget{})), u"3x5 2RIR"_qs);
+    EXPECT_EQ(setLineText(line(3, 5, ShareTarget{})), u"3x5 75%"_qs);
+    EXPECT_EQ(setLineText(line(3, 5, DropTarget{})), u"3x5 -10%"_qs);
+    SetLine paused = line(1, 1);
+    paused.manner = Pause{};
+    EXPECT_EQ(setLineText(paused), u"1x1 pause 2"_qs);
+}
+
+TEST(SetLine, NumbersArePrintedWithAtMostTwoDecimals)
+{
+    EXPECT_EQ(setLineText(line(1, 1, LoadTarget{100.126, false})), u"1x1 100.13kg"_qs);
+    EXPECT_EQ(setLineText(line(1, 1, LoadTarget{225 * kKgPerPound, true})), u"1x1 225lb"_qs);
+    SetLine rest = line(1, 1);
+    rest.restSeconds = 60;
+    EXPECT_EQ(setLineText(rest), u"1x1 rest 1min"_qs);
+    rest.restSeconds = 59;
+    EXPECT_EQ(setLineText(rest), u"1x1 rest 59s"_qs);
+}

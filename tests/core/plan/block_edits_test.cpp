@@ -206,3 +206,59 @@ TEST(BlockEdits, ATemplateBecomesABlockAndIsLaidAnew)
     EXPECT_EQ(latestVersions(templates).size(), 1u);
     EXPECT_EQ(latestVersions(templates).front().version, 2);
 }
+
+TEST(BlockEdits, ATemplateIsLaidOnTheBlockThatCarriesItOrOnANewOne)
+{
+    BlockTemplate layout, earlier;
+    layout.id = {8};
+    layout.name = earlier.name = QStringLiteral("Heavy");
+    earlier.id = {7};
+    const std::vector<BlockTemplate> templates{earlier, layout};
+    std::vector<Block> blocks{block(1, kMonday)};
+    const auto blockAt = [&](QDate start) {
+        return blockFor(layout, blocks, templates, start, [] { return BlockId{9}; });
+    };
+    EXPECT_EQ(blockAt(kMonday).id, BlockId{9}) << "another block, which was not laid by it";
+    blocks[0].templateId = earlier.id;
+    EXPECT_EQ(blockAt(kMonday.addDays(13)), blocks[0]) << "an earlier version lies there";
+    const Block fresh = blockAt(kMonday.addDays(14));
+    EXPECT_EQ(fresh.id, BlockId{9});
+    EXPECT_EQ(fresh.name, layout.name);
+    EXPECT_EQ(fresh.start, kMonday.addDays(14));
+    layout.name = QStringLiteral("Light");
+    EXPECT_EQ(blockAt(kMonday).id, BlockId{9}) << "that one goes by another name";
+}
+
+TEST(BlockEdits, AShiftByNothingIsNoStepAndOneOntoAnotherBlockIsRefused)
+{
+    Desk desk = twoWeeks();
+    const BlockEdit none = shiftBlock(desk.blocks.front(), desk.plan(), 0);
+    EXPECT_TRUE(none.edit.isEmpty());
+    EXPECT_TRUE(none.refused.isEmpty());
+    desk.blocks.push_back(block(2, kMonday.addDays(14)));
+    const BlockEdit refused = shiftBlock(desk.blocks.front(), desk.plan(), 1);
+    EXPECT_TRUE(refused.edit.isEmpty());
+    EXPECT_TRUE(refused.refused.contains(QStringLiteral("Block 2")));
+}
+
+TEST(BlockEdits, ATemplateThatDoesNotFitIsNotLaid)
+{
+    Desk desk = twoWeeks();
+    BlockTemplate layout;
+    layout.id = {7};
+    layout.weeks = 3;
+    layout.purpose = QStringLiteral("build");
+    layout.deloadWeeks = {3};
+    Lifter lifter;
+    lifter.id = {1};
+    const BlockEdit refused = layTemplate(layout, block(2, kMonday.addDays(-20)), lifter,
+        desk.plan(), {}, builtInCatalogue(), desk.newId());
+    EXPECT_FALSE(refused.refused.isEmpty());
+    EXPECT_TRUE(refused.edit.isEmpty());
+    const BlockEdit laid = layTemplate(layout, block(2, kMonday.addDays(-21)), lifter, desk.plan(),
+        {}, builtInCatalogue(), desk.newId());
+    ASSERT_EQ(laid.edit.blocks.after.size(), 1u);
+    EXPECT_EQ(laid.edit.blocks.after[0].weeks, 3);
+    EXPECT_EQ(laid.edit.blocks.after[0].purpose, layout.purpose);
+    EXPECT_EQ(laid.edit.blocks.after[0].deloadWeeks, layout.deloadWeeks);
+}

@@ -248,3 +248,59 @@ TEST(TouchSwap, TheRuleIsASentence)
     }
     EXPECT_THAT(usualTouchSwaps({}), IsEmpty());
 }
+
+TEST(Template, TheLatestOfEachNameComesInTheOrderOfTheNames)
+{
+    const auto version = [](qint64 id, const char *name, int number) {
+        BlockTemplate one;
+        one.id = {id};
+        one.name = QLatin1String(name);
+        one.version = number;
+        return one;
+    };
+    std::vector<qint64> ids;
+    for (const BlockTemplate &one : latestVersions({version(1, "Peak", 2), version(2, "Base", 1),
+             version(3, "Peak", 3), version(4, "Peak", 1), version(5, "Base", 2)}))
+        ids.push_back(one.id.value);
+    EXPECT_THAT(ids, ElementsAre(5, 3));
+}
+
+TEST(Template, TwoCardsOfAVariationOnADayKeepTheirOwnKeys)
+{
+    const std::vector<Card> cards{cardOf(1, kMonday, 0, idOf("comp"), u"1x1 @8"_qs),
+        cardOf(2, kMonday, 1, idOf("comp"), u"3x3 @7"_qs)};
+    const BlockTemplate before =
+        templateOf(u"Twice"_qs, heavyBlock(), cards, builtInCatalogue(), {});
+    EXPECT_EQ(before.version, 1);
+    const BlockTemplate next = nextVersion(before, heavyBlock(), cards, builtInCatalogue());
+    ASSERT_EQ(next.cards.size(), 2u);
+    EXPECT_EQ(next.cards, before.cards);
+    EXPECT_EQ(next.cards[0].key, 1);
+    EXPECT_EQ(next.cards[1].key, 2);
+    EXPECT_FALSE(next.id.isValid());
+}
+
+TEST(Template, CardsOutsideTheBlockStayOut)
+{
+    const std::vector<Card> cards{cardOf(1, kMonday.addDays(-1), 0, idOf("comp"), u"1x1"_qs),
+        cardOf(2, kMonday.addDays(6), 0, idOf("comp"), u"2x2"_qs),
+        cardOf(3, kMonday.addDays(7), 0, idOf("comp"), u"3x3"_qs)};
+    const BlockTemplate made = templateOf(u"Week"_qs, heavyBlock(), cards, builtInCatalogue(), {});
+    ASSERT_EQ(made.cards.size(), 1u);
+    EXPECT_EQ(made.cards[0].dayOffset, 6);
+}
+
+TEST(Template, SaysHowManyDifferencesOfALifterWereKept)
+{
+    Desk desk(TouchStyle::soft);
+    desk.lay(block());
+    std::erase(desk.cards, Card(desk.card(3, 0)));
+    desk.card(0, 0).setLine = u"2x1 @7"_qs;
+    desk.card(0, 1).note = u"slow"_qs;
+    BlockTemplate next = block();
+    next.cards[0].setLine = u"5x2 @8"_qs;
+    next.cards.erase(next.cards.begin() + 1);
+    desk.lay(next);
+    ASSERT_EQ(desk.remarks.size(), 1);
+    EXPECT_TRUE(desk.remarks[0].endsWith(u"were kept: 3."_qs)) << desk.remarks[0].toStdString();
+}

@@ -2,6 +2,7 @@
 
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/core/strength/reference_values.h"
 
 #include <algorithm>
 #include <cmath>
@@ -294,4 +295,29 @@ TEST(WhatIf, AWeekThatHasBegunEndsOnItsSunday)
     EXPECT_EQ(result.weeks[0].tonnageKg, 0.0);
     EXPECT_EQ(result.weeks[1].sunday, kMonday.addDays(13));
     EXPECT_NEAR(result.weeks[1].tonnageKg, 3 * 4 * 5 * 80, 1e-6);
+}
+
+TEST(WhatIf, SaysOfAFixedPlanWhatItAlwaysSaid)
+{
+    // The futures are drawn from a fixed seed, so that the same plan shows the same numbers.
+    const Desk desk;
+    const auto taper = whatIf(desk.input(), desk.plan(1.0, 0), desk.plan(0.5, 2));
+    samples::Values found;
+    for (const size_t week : {size_t(0), size_t(1), size_t(4)}) {
+        found.emplace_back("ratio", taper.ratio[week].value);
+        found.emplace_back("low", taper.ratio[week].low90);
+        found.emplace_back("high", taper.ratio[week].high90);
+        found.emplace_back("max", taper.changed.weeks[week].max.kg);
+        found.emplace_back("... low", taper.changed.weeks[week].max.low90);
+        found.emplace_back("fatigue", taper.changed.weeks[week].fatigue.value);
+        found.emplace_back("... high", taper.changed.weeks[week].fatigue.high90);
+    }
+    samples::expectReference(
+        {{"ratio", 1.01350868}, {"low", 1.00485669}, {"high", 1.03438855}, {"max", 101.332259},
+            {"... low", 97.8913972}, {"fatigue", 0.762828492}, {"... high", 0.848848192},
+            {"ratio", 1.0169673}, {"low", 1.00113066}, {"high", 1.05236008}, {"max", 101.796464},
+            {"... low", 98.0565963}, {"fatigue", 0.654257243}, {"... high", 0.761832112},
+            {"ratio", 0.991412342}, {"low", 0.975027773}, {"high", 1.01003955}, {"max", 99.1002041},
+            {"... low", 95.2504549}, {"fatigue", 0.863137597}, {"... high", 0.872441571}},
+        found);
 }

@@ -123,3 +123,74 @@ TEST(CarryOverReview, AWeekIsTheMeanOfItsSessions)
             / 3.0,
         1e-12);
 }
+
+TEST(CarryOverReview, AWeekRunsFromMondayToSunday)
+{
+    LiftEstimate one = lift();
+    one.readings[0].day = QDate(2026, 3, 2);
+    one.readings[1] = one.readings[0];
+    one.readings[1].day = QDate(2026, 3, 8);
+    EXPECT_EQ(carryLog(one)[0].sessions, 2);
+    one.readings[1].day = QDate(2026, 3, 9);
+    EXPECT_EQ(carryLog(one)[0].sessions, 1);
+    EXPECT_EQ(carryLog(one)[1].sessions, 1);
+}
+
+TEST(CarryOverReview, ASetIsHardFromSeventyPerCentOfItsVariationsMax)
+{
+    LiftEstimate one = lift();
+    one.readings[0].sets = {set(kComp, 70.0, 3, {}), set(kComp, 69.9, 5, {}),
+        set(kPause, 0.7 * 90.0 + 0.01, 2, {}), set(kPause, 62.9, 4, {})};
+    EXPECT_EQ(carryLog(one)[0].hardLifts[0], 3.0);
+    EXPECT_EQ(carryLog(one)[0].hardLifts[1], 2.0);
+}
+
+TEST(CarryOverReview, TheSetsBeforeAReadingCountAsItsFatigue)
+{
+    LiftEstimate one = lift();
+    one.estimate.setFatigue = 0.01;
+    one.readings[0].sets = {
+        set(kPause, 70, 2, 8.0), set(kComp, 60, 5, 5.0), set(kComp, 80, 3, 8.0)};
+    EXPECT_NEAR(
+        *carryLog(one)[0].lnMax, std::log(impliedMaxKg(one, set(kComp, 80, 3, 8.0), 0, 2)), 1e-12);
+}
+
+TEST(CarryOverReview, ALossIsWrittenWithAMinusAndNothingWithoutASign)
+{
+    EXPECT_EQ(
+        effectWords(effect(0.99, 0.985, 1.0004)).toStdString(), "\u22121.0 % (\u22121.5 to 0.0)");
+    EXPECT_EQ(effectWords(effect(1.0, 0.9996, 1.0006)).toStdString(), "0.0 % (0.0 to +0.1)");
+}
+
+TEST(CarryOverReview, TheGreatestGainComesFirstAndWhatIsNotKnownLast)
+{
+    // Two years in which variation 2 goes with a gain, 3 with a loss, 1 was used for a month, and
+    // 4 never.
+    std::vector<strength::CarryLog> logs;
+    for (int lifter = 0; lifter < 3; ++lifter) {
+        strength::CarryLog log;
+        double level = std::log(100.0);
+        for (int t = 0; t < 104; ++t) {
+            strength::CarryWeek week;
+            week.hardLifts = Eigen::VectorXd::Zero(5);
+            const int kind = (t + 3 * lifter) / 4 % 3;
+            week.hardLifts[0] = kind == 0 ? 20.0 : 10.0;
+            week.hardLifts[2] = kind == 1 ? 10.0 : 0.0;
+            week.hardLifts[3] = kind == 2 ? 10.0 : 0.0;
+            week.hardLifts[1] = t < 3 ? 5.0 : 0.0;
+            week.lnMax = level + 0.001 * std::sin(2.4 * t + lifter);
+            week.sessions = 1;
+            level += 0.0003 * (week.hardLifts[2] - week.hardLifts[3]);
+            log.push_back(week);
+        }
+        logs.push_back(log);
+    }
+    const std::vector<CarryOverRow> rows = whatCarriedOver(logs, {{11}, {12}, {13}, {14}, {15}});
+    ASSERT_EQ(rows.size(), 3u);
+    EXPECT_EQ(rows[0].variation, VariationId{13});
+    EXPECT_GT(rows[0].effect.factor.value, 1.0);
+    EXPECT_EQ(rows[1].variation, VariationId{14});
+    EXPECT_LT(rows[1].effect.factor.value, 1.0);
+    EXPECT_EQ(rows[2].variation, VariationId{12});
+    EXPECT_FALSE(rows[2].effect.enough);
+}

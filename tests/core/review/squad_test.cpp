@@ -349,3 +349,72 @@ TEST_F(Squad, AFallCountsUpToFourPercent)
     EXPECT_GT(points(96.2), points(96.4));
     EXPECT_EQ(points(95.9), points(90.0));
 }
+
+TEST_F(Squad, TheUrgencyOfEachReasonInPoints)
+{
+    // Points are made up, but the order of a squad is made of them: one reason against several.
+    using About = AttentionTerm::About;
+    CheckIn &said = checkIn({1}, 0);
+    said.pain = PainFlag{BodyArea::back, {}};
+    said.sleep = 2;
+    EXPECT_DOUBLE_EQ(pointsOf(row(1), About::pain), 100.0);
+    EXPECT_DOUBLE_EQ(pointsOf(row(1), About::readiness), 25.0);
+    lifters[0].meetDate = kToday.addDays(28);
+    EXPECT_DOUBLE_EQ(pointsOf(row(1), About::meet), 10.0);
+    lifters[0].meetDate = kToday;
+    EXPECT_DOUBLE_EQ(pointsOf(row(1), About::meet), 24.0) << "half a point a day";
+
+    plan({2}, kToday.addDays(-3));
+    EXPECT_DOUBLE_EQ(pointsOf(row(2), About::missed), 10.0);
+    for (int day = 4; day < 10; ++day)
+        plan({2}, kToday.addDays(-day));
+    EXPECT_DOUBLE_EQ(pointsOf(row(2), About::missed), 40.0) << "up to four";
+    benches[{2}] = bench(100.0, 98.0);
+    EXPECT_NEAR(pointsOf(row(2), About::falling), 20.0, 1e-9) << "ten a per cent";
+    benches[{2}] = bench(100.0, 90.0);
+    EXPECT_DOUBLE_EQ(pointsOf(row(2), About::falling), 40.0) << "up to four per cent";
+
+    LiftEstimate &third = benches[{3}];
+    third.estimate.standing = strength::Standing::conflicting;
+    third.estimate.pulls = {{0, 0, -4.0, 1.0}};
+    EXPECT_DOUBLE_EQ(pointsOf(row(3), About::conflict), 6.0);
+    EXPECT_DOUBLE_EQ(pointsOf(row(3), About::surprise), 12.0) << "three an SD";
+    third.estimate.pulls = {{0, 0, 7.0, 1.0}};
+    EXPECT_DOUBLE_EQ(pointsOf(row(3), About::surprise), 15.0) << "up to five of them";
+    third.readings.front().day = kToday.addDays(-12);
+    EXPECT_DOUBLE_EQ(pointsOf(row(3), About::away), 15.0);
+    std::erase_if(cards, [](const Card &card) { return card.day > kToday.addDays(7); });
+    EXPECT_DOUBLE_EQ(pointsOf(row(3), About::unplanned), 8.0);
+    cards.clear();
+    EXPECT_DOUBLE_EQ(pointsOf(row(3), About::unplanned), 20.0);
+}
+
+TEST_F(Squad, TheTrendComparesWithTheSundayFourWeeksBefore)
+{
+    auto &weeks = benches[{1}].estimate.weeks;
+    weeks[weeks.size() - 5].smoothed.kg = 80.0;
+    EXPECT_DOUBLE_EQ(*row(1).fourWeekChange, 0.25);
+    weeks[weeks.size() - 5].smoothed.kg = 100.0;
+    weeks[weeks.size() - 4].smoothed.kg = weeks[weeks.size() - 6].smoothed.kg = 80.0;
+    EXPECT_DOUBLE_EQ(*row(1).fourWeekChange, 0.0);
+    EXPECT_EQ(row(1).trendKg.back(), weeks.back().smoothed.kg);
+    EXPECT_EQ(row(1).trendKg.front(), weeks[weeks.size() - 12].smoothed.kg);
+}
+
+TEST_F(Squad, ALayoffCountsInTheMaxAndALiftersOtherLiftsAsTraining)
+{
+    benches[{1}].estimate.idle = {engineDay(kToday), {91.0, 85.0, 97.0}};
+    EXPECT_EQ(row(1).max->kg, 91.0);
+    LoggedSession old = benches[{1}].readings.front();
+    old.day = kToday.addDays(-20);
+    benches[{1}].readings.push_back(old);
+    EXPECT_EQ(row(1).lastSession, kToday.addDays(-2)) << "the last of them, in any order";
+}
+
+TEST_F(Squad, OfTwoCheckInsOfADayTheLaterOneCountsAndTheNextDaysAreUnknown)
+{
+    checkIn({1}, 1).sleep = 1;
+    checkIn({1}, 1).sleep = 4;
+    checkIn({1}, 3).sleep = 2;
+    EXPECT_EQ(row(1).readiness, 4.0);
+}

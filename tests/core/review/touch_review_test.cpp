@@ -110,3 +110,72 @@ TEST(TouchReview, EveryStandingHasItsWords)
     EXPECT_EQ(said.size(), 6);
     EXPECT_TRUE(said.last().contains(QStringLiteral("87 % (84 to 90)")));
 }
+
+TEST(TouchReview, ALightTouchToEightyFivePerCentIsSoftAndSinkingFromEightySinking)
+{
+    // By the end of the interval that speaks against it, on holds a per cent apart.
+    int soft = 0, sinking = 0, between = 0;
+    for (double hold = 0.70; hold < 0.96; hold += 0.01) {
+        const std::vector<std::vector<TouchReading>> all{slipping(hold)};
+        const strength::TouchRoster roster = strength::learnTouch(all);
+        const strength::TouchHold light = touchHold(all[0], roster, 2, {20100});
+        const strength::TouchHold rests = touchHold(all[0], roster, 3, {20100});
+        const TouchStyle expected = light.share.low90 >= 0.85 ? TouchStyle::soft
+            : rests.share.high90 <= 0.80                      ? TouchStyle::sinking
+                                                              : TouchStyle::undecided;
+        EXPECT_EQ(suggestTouchStyle(all[0], roster, fromEngineDay(20100)).style, expected)
+            << "hold " << hold;
+        soft += expected == TouchStyle::soft;
+        sinking += expected == TouchStyle::sinking;
+        between += expected == TouchStyle::undecided;
+    }
+    EXPECT_GT(soft, 0);
+    EXPECT_GT(sinking, 0);
+    EXPECT_GT(between, 0);
+}
+
+TEST(TouchReview, WordsNameTheSharesOfTheirStanding)
+{
+    using strength::TouchStanding;
+    const auto said = [](TouchStanding standing) {
+        return words({standing, {0.874, 0.836, 0.905}, 20, 0.704, 0.946}, 4).toStdString();
+    };
+    EXPECT_NE(said(TouchStanding::few).find("so far: 20."), std::string::npos);
+    EXPECT_NE(said(TouchStanding::flat).find("70 to 95 %"), std::string::npos);
+    EXPECT_NE(said(TouchStanding::beyond).find("\"sinks\" or softer"), std::string::npos);
+    EXPECT_NE(said(TouchStanding::beyond).find("95 %"), std::string::npos);
+    EXPECT_NE(said(TouchStanding::below).find("70 %"), std::string::npos);
+    EXPECT_NE(said(TouchStanding::enough).find("87 % (84 to 91)"), std::string::npos);
+}
+
+TEST(TouchReview, ReadingsKeepDayAndSessionAndLeaveOutOtherLifts)
+{
+    LiftEstimate lift;
+    lift.rows = {{1}};
+    lift.estimate.variations.resize(1);
+    lift.estimate.variations[0].ratio.value = 1.0;
+    strength::WeekEstimate week;
+    week.sunday = 100;
+    week.filtered.kg = week.smoothed.kg = 100.0;
+    lift.estimate.weeks = {week};
+    SetEntry set;
+    set.variation = {1};
+    set.loadKg = 85.0;
+    set.touch = 3;
+    SetEntry other = set;
+    other.variation = {9};
+    LoggedSession first, second, third;
+    first.day = fromEngineDay(101);
+    first.sets = {other, set, set};
+    second.day = fromEngineDay(102);
+    third.day = fromEngineDay(103);
+    third.sets = {set};
+    lift.readings = {first, second, third};
+    const auto readings = touchReadings(lift);
+    ASSERT_EQ(readings.size(), 3u);
+    EXPECT_EQ(readings[0], (TouchReading{101, 0, 0.85, 3}));
+    EXPECT_EQ(readings[1], readings[0]);
+    EXPECT_EQ(readings[2], (TouchReading{103, 2, 0.85, 3}));
+    lift.estimate.weeks.clear();
+    EXPECT_TRUE(touchReadings(lift).empty()) << "no max, no share";
+}

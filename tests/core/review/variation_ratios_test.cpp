@@ -110,3 +110,13 @@ TEST_F(Ratios, EightWeeksAreAPointOfTheirMiddle)
         did(spanStart + day, {set(kPause, 85.0, 3, 8.0)});
     EXPECT_TRUE(ratiosOverTime(lift, 1).empty()) << "one in those before";
 }
+
+TEST_F(Ratios, TheSetsBeforeCountAsFatigueAndEqualCountsStayInTheirOrder)
+{
+    lift.estimate.setFatigue = 0.02;
+    for (int day = 0; day < 4; ++day)
+        did(day, {set(kComp, 90.0, 1, {}), set(kTempo, 60.0, 3, {}), set(kPause, 85.0, 1, 10.0)});
+    EXPECT_NEAR(ratiosOverTime(lift, 1)[0].ratio.value, 0.85 * std::exp(0.04), 1e-9);
+    lift.estimate.variations[1].sets = lift.estimate.variations[2].sets = 4;
+    EXPECT_THAT(trainedRows(lift), ElementsAre(1, 2));
+}

@@ -115,3 +115,36 @@ TEST_F(WeekMeasured, WithoutAnEstimateThereIsWorkButNoShare)
     lift.readings.clear();
     EXPECT_TRUE(measures().empty());
 }
+
+TEST(Zones, BeginAtTheirLowerBound)
+{
+    // The zones that the trade counts in: common practice, no source.
+    const double bounds[] = {0.55, 0.70, 0.80, 0.90};
+    for (size_t zone = 0; zone < std::size(bounds); ++zone) {
+        EXPECT_EQ(zoneOf(bounds[zone]), zone + 1);
+        EXPECT_EQ(zoneOf(bounds[zone] - 1e-9), zone);
+    }
+}
+
+TEST_F(WeekMeasured, ALiftingThatIsPrescribedTakesItsCountsAndWhatIsNotOfTheLiftNothing)
+{
+    Variation slow;
+    slow.tempo = {3, 0, 4};
+    EXPECT_DOUBLE_EQ(secondsUnderTension(slow), 7.0);
+    did(0, VariationId{9}, 100.0, 5);
+    did(6, comp.id, 80.0, 5);
+    EXPECT_EQ(measures()[0].done.lifts, 5);
+    Card card;
+    card.variation = {9};
+    card.day = kMonday;
+    card.setLine = QStringLiteral("3x5 @8");
+    cards = {card};
+    EXPECT_EQ(measures()[0].plannedLifts, 0);
+}
+
+TEST_F(WeekMeasured, IntensityIsTheMeanOverTheRepsOfTheMaxesOfTheirDays)
+{
+    did(0, comp.id, 80.0, 5);
+    did(1, tempo.id, 60.0, 3);
+    EXPECT_DOUBLE_EQ(*measures()[0].averageIntensity, (400.0 + 180.0) / (8 * 100.0));
+}

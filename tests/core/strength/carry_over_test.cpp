@@ -101,3 +101,57 @@ TEST(CarryOver, SaysOfAFixedLogWhatItAlwaysSaid)
             {"factor", 1.00002809}, {"low", 0.998549883}, {"high", 1.00150849}},
         found);
 }
+
+namespace {
+
+/// The clean log with variation 3 used in so many of its first weeks.
+CarryLog usedFor(int weeks, int shift)
+{
+    CarryLog log = cleanLog(0.002, shift);
+    for (int t = 0; t < int(log.size()); ++t)
+        log[size_t(t)].hardLifts[3] = t < weeks ? 5.0 : 0.0;
+    return log;
+}
+
+} // namespace
+
+TEST(CarryOver, ADozenWeeksByTwoLiftersAreTheLeast)
+{
+    const auto found = [](std::vector<CarryLog> logs) { return carryOver(logs, 4)[2]; };
+    EXPECT_TRUE(found({usedFor(6, 0), usedFor(6, 2)}).enough);
+    EXPECT_FALSE(found({usedFor(6, 0), usedFor(5, 2)}).enough);
+    EXPECT_FALSE(found({usedFor(40, 0), usedFor(0, 2)}).enough) << "one lifter's alone";
+    const CarryOver few = found({usedFor(6, 0), usedFor(5, 2)});
+    EXPECT_EQ(few.weeks, 11);
+    EXPECT_EQ(few.lifters, 2);
+    EXPECT_EQ(few.factor.value, 1.0);
+}
+
+TEST(CarryOver, EightReadingsAreTheLeastForALifterToCount)
+{
+    const auto lifters = [](size_t readings) {
+        CarryLog few = cleanLog(0.002, 2);
+        for (size_t t = readings; t < few.size(); ++t)
+            few[t].lnMax.reset();
+        const std::vector<CarryLog> logs{cleanLog(0.002, 0), few};
+        return carryOver(logs, 4)[0].lifters;
+    };
+    EXPECT_EQ(lifters(8), 2);
+    EXPECT_EQ(lifters(7), 1);
+}
+
+TEST(CarryOver, IsClearWhereTheWholeIntervalLiesOnOneSideOfNoChange)
+{
+    const auto isClear = [](bool enough, double low, double high) {
+        CarryOver one;
+        one.enough = enough;
+        one.factor = {0.5 * (low + high), low, high};
+        return one.isClear();
+    };
+    EXPECT_TRUE(isClear(true, 1.001, 1.01));
+    EXPECT_TRUE(isClear(true, 0.98, 0.999));
+    EXPECT_FALSE(isClear(true, 0.999, 1.01));
+    EXPECT_FALSE(isClear(true, 1.0, 1.01));
+    EXPECT_FALSE(isClear(true, 0.98, 1.0));
+    EXPECT_FALSE(isClear(false, 1.001, 1.01));
+}

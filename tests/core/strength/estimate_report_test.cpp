@@ -176,3 +176,26 @@ TEST(EstimateReport, HowFarItIsTrustedFollowsTheIntervalThatIsShown)
     EXPECT_GT(guesses, 0);
     EXPECT_GT(thin, 0);
 }
+
+TEST(EstimateReport, SetsDisagreeFromAQuarterOfThemOfLateOn)
+{
+    // More and more of the last sets are far off; the filter says what share it takes for gross.
+    const RosterPriors priors = publishedPriors(kVariations);
+    int sound = 0, conflicting = 0;
+    for (int wrong = 0; wrong < 8; ++wrong) {
+        LifterLog log = steadyLog(20);
+        TrainingSession last{7 * 20 + 4, {}};
+        for (int set = 0; set < wrong; ++set)
+            last.sets.push_back(rated(150, 5, 7));
+        last.sets.push_back(rated(87, 3, 8));
+        log.sessions.push_back(last);
+        const LifterFit fit = fitLifter(log, priors, 0);
+        const Standing standing = report(fit, kVariations, last.day).standing;
+        EXPECT_EQ(standing == Standing::conflicting, fit.filter.conflict() > 0.25)
+            << wrong << ": " << fit.filter.conflict();
+        sound += standing == Standing::enough;
+        conflicting += standing == Standing::conflicting;
+    }
+    EXPECT_GT(sound, 0);
+    EXPECT_GT(conflicting, 0);
+}

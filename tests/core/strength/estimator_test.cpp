@@ -220,4 +220,64 @@ TEST(Estimator, UnsoundInputIsRefusedByPlace)
     EXPECT_THAT(messageOf(rated(100, 1, 8, 3)), testing::HasSubstr("no row"));
     EXPECT_EQ(messageOf(rated(100, 1, 8)), "");
     EXPECT_THROW((void)estimateRoster({}, {}, 0), std::invalid_argument);
+    LifterLog alone;
+    alone.sessions.push_back({0, {rated(100, 1, 11)}});
+    try {
+        (void)estimateLifter(alone, kVariations, publishedPriors(kVariations), 0);
+        FAIL();
+    } catch (const std::invalid_argument &error) {
+        EXPECT_THAT(error.what(), testing::StartsWith("log 0, session 0, set 0: the rating"));
+    }
+}
+
+TEST(Estimator, TheMaxOfADayGoneByIsWhatWasKnownOnTheSundayBefore)
+{
+    const LifterEstimate estimate = estimateOf(steadyLog(12));
+    const auto at = [&estimate](int day) { return *estimate.maxOn(day); };
+    const auto &weeks = estimate.weeks;
+    const auto sameAs = [](const Band &a, const Band &b) {
+        return std::abs(a.kg - b.kg) < 1e-9 && std::abs(a.low90 - b.low90) < 1e-9;
+    };
+    // A week of drift is added for each week ahead, in sevenths for its days.
+    const auto ahead = [&estimate](const Band &band, double weeksAhead) {
+        const double sd = sdOfLn(band.low90, band.high90);
+        return bandOf(std::log(band.kg),
+            std::sqrt(sd * sd + std::pow(estimate.driftPerWeek, 2.0) * weeksAhead));
+    };
+    EXPECT_TRUE(sameAs(at(weeks[5].sunday), ahead(weeks[4].filtered, 1.0)));
+    EXPECT_TRUE(sameAs(at(weeks[5].sunday - 6), ahead(weeks[4].filtered, 1.0 / 7.0))) << "Monday";
+    EXPECT_TRUE(sameAs(at(weeks[1].sunday), ahead(weeks[0].filtered, 1.0)));
+    EXPECT_TRUE(sameAs(at(weeks[0].sunday), weeks[0].filtered)) << "nothing was known before";
+    EXPECT_TRUE(sameAs(at(weeks[0].sunday - 30), weeks[0].filtered));
+    EXPECT_TRUE(sameAs(at(weeks[11].sunday - 7), ahead(weeks[9].filtered, 1.0)));
+    EXPECT_TRUE(sameAs(at(weeks[11].sunday - 6), weeks[11].filtered)) << "of this week all";
+    EXPECT_TRUE(sameAs(at(weeks[11].sunday + 14), ahead(weeks[11].filtered, 2.0)));
+}
+
+TEST(Estimator, OneLifterAnewIsEstimatedAsInTheRosterAndUpToTheOwnLastDay)
+{
+    const std::vector<LifterLog> logs{steadyLog(20), steadyLog(12, 80.0)};
+    const RosterPriors learnt = learnRoster(logs, kVariations);
+    const int today = 7 * 19 + 7;
+    const auto all = estimateRoster(logs, kVariations, learnt, today);
+    const LifterEstimate alone = estimateLifter(logs[1], kVariations, learnt, today);
+    EXPECT_EQ(alone.weeks.back().filtered, all[1].weeks.back().filtered);
+    EXPECT_EQ(alone.idle->until, all[1].idle->until);
+    LifterLog longer = logs[1];
+    longer.sessions.push_back({7 * 30, {rated(70, 3, 8)}});
+    EXPECT_FALSE(estimateLifter(longer, kVariations, learnt, today).idle)
+        << "the log has outrun it";
+}
+
+TEST(Estimator, RatingsAreCountedWhereTheyWereGivenAndNotMissed)
+{
+    LifterLog log;
+    TrainingSet ratedMiss = missed(105, 0);
+    ratedMiss.rpe = 10.0;
+    log.sessions = {{0, {rated(87, 3, 8), unrated(80, 5), ratedMiss, rated(80, 3, 8, 1)}}};
+    const LifterEstimate estimate = estimateOf(log);
+    EXPECT_EQ(estimate.rating.ratings, 2);
+    EXPECT_EQ(estimate.variations[0].sets, 3);
+    EXPECT_EQ(estimate.variations[1].sets, 1);
+    EXPECT_EQ(estimate.weeks[0].sets, 4);
 }

@@ -38,3 +38,17 @@ TEST(LoadMetrics, SessionLoadIsRatingTimesMinutes)
     EXPECT_DOUBLE_EQ(sessionLoad(8, 60), 480.0);
     EXPECT_THROW((void)sessionLoad(11, 60), std::invalid_argument);
 }
+
+TEST(LoadMetrics, TheEndsOfTheScaleAreRatingsAndAWeekNeedsTwoDays)
+{
+    EXPECT_EQ(sessionLoad(0, 60), 0.0);
+    EXPECT_EQ(sessionLoad(10, 60), 600.0);
+    EXPECT_EQ(sessionLoad(5, 0), 0.0);
+    EXPECT_THROW((void)sessionLoad(10.1, 60), std::invalid_argument);
+    EXPECT_THROW((void)sessionLoad(-0.1, 60), std::invalid_argument);
+    EXPECT_THROW((void)sessionLoad(5, -1), std::invalid_argument);
+    // Of 100 and 300 the mean is 200 and the SD (n - 1) 141.42.
+    const std::vector<double> two{100, 300};
+    EXPECT_NEAR(*monotony(two), 200.0 / 141.421356, 1e-6);
+    EXPECT_FALSE(monotony(std::span(two).first(1)));
+}

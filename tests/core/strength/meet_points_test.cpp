@@ -41,3 +41,20 @@ TEST(MeetPoints, NoSexNoPointsAndNonsenseIsRefused)
     EXPECT_THROW((void)dots(Sex::male, 0, 100), std::invalid_argument);
     EXPECT_EQ(dots(Sex::male, 300, 500), dots(Sex::male, 210, 500));
 }
+
+TEST(MeetPoints, DotsAreHeldAtTheEndsOfTheirRange)
+{
+    // 40 to 210 kg for men, 40 to 150 kg for women; worked from the coefficients.
+    EXPECT_NEAR(dots(Sex::male, 40, 300).value(), 381.3330, 1e-4);
+    EXPECT_EQ(dots(Sex::male, 20, 300), dots(Sex::male, 40, 300));
+    EXPECT_NEAR(dots(Sex::male, 41, 300).value(), 370.1402, 1e-4);
+    EXPECT_NEAR(dots(Sex::male, 209, 300).value(), 148.8064, 1e-4);
+    EXPECT_NEAR(dots(Sex::male, 230, 300).value(), 148.6862, 1e-4);
+    EXPECT_NEAR(dots(Sex::female, 30, 300).value(), 445.4390, 1e-4);
+    EXPECT_NEAR(dots(Sex::female, 41, 300).value(), 436.6913, 1e-4);
+    EXPECT_NEAR(dots(Sex::female, 149, 300).value(), 231.3019, 1e-4);
+    EXPECT_NEAR(dots(Sex::female, 200, 300).value(), 231.2270, 1e-4);
+    EXPECT_EQ(dots(Sex::female, 60, 0), 0.0) << "nothing lifted, no point";
+    EXPECT_THROW((void)dots(Sex::male, 80, -1), std::invalid_argument);
+    EXPECT_THROW((void)dots(Sex::male, 0, 100), std::invalid_argument);
+}

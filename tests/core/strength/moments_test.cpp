@@ -98,6 +98,28 @@ TEST(Moments, AGrossReadingMovesNothing)
     for (const double mean : {-1e3, 1e3}) {
         const Moments hopeless = readInterval(0.0, 1.0, 0.1, mean, 1.0, {0.02, 0.5});
         EXPECT_EQ(hopeless.shift, 0.0);
+        EXPECT_EQ(hopeless.shrink, 0.0);
+        EXPECT_EQ(hopeless.inlier, 0.0);
         EXPECT_TRUE(std::isfinite(hopeless.logEvidence));
     }
+}
+
+TEST(Moments, TheSurpriseIsTheWayToTheReadingInSdOfWhatWasExpected)
+{
+    // SD of what is expected: sqrt(1.5 + 0.75) = 1.5.
+    EXPECT_DOUBLE_EQ(readPoint(5.0, 0.75, 2.0, 1.5, Gross{}).surprise, 2.0);
+    EXPECT_DOUBLE_EQ(readInterval(5.0, 8.0, 0.75, 2.0, 1.5, Gross{}).surprise, 2.0);
+    EXPECT_DOUBLE_EQ(readInterval(-4.0, 0.5, 0.75, 2.0, 1.5, Gross{}).surprise, -1.0);
+    EXPECT_EQ(readInterval(1.0, 3.0, 0.75, 2.0, 1.5, Gross{}).surprise, 0.0) << "as expected";
+}
+
+TEST(Moments, AReadingThatNothingExplainsIsGrossWithoutAWord)
+{
+    const Moments none = readInterval(0.0, 1.0, 0.1, 1e3, 1.0, Gross{});
+    EXPECT_EQ(none.inlier, 0.0);
+    EXPECT_EQ(none.shift, 0.0);
+    EXPECT_EQ(none.shrink, 0.0);
+    EXPECT_LT(none.logEvidence, -600.0);
+    EXPECT_EQ(Moments{}.shrink, 0.0);
+    EXPECT_EQ(Moments{}.inlier, 1.0);
 }

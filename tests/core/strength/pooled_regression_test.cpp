@@ -157,3 +157,34 @@ TEST(PooledRegression, SizesThatDoNotMatchAreTheCallersBug)
     group.variance[1] = 0.0;
     EXPECT_THROW((void)poolRegressions({&group, 1}, kStart), std::invalid_argument);
 }
+
+TEST(ReadinessEffects, AFormThatIsNearlyAllPriorSaysNothing)
+{
+    // Of a form's variance 5 % has to be the session's own word: doubt up to sqrt(0.95) of its SD.
+    const auto slopeWith = [](double kept) {
+        std::vector<std::vector<ReadinessReading>> lifters(1);
+        for (int session = 0; session < 20; ++session)
+            lifters[0].push_back({1.0 + session % 5,
+                factorOf(0.01 * (session % 5), 0.02 * std::sqrt(1.0 - kept)), 0.02});
+        return readinessEffects(lifters)[0].slope.norm();
+    };
+    EXPECT_EQ(slopeWith(0.0499), 0.0);
+    EXPECT_GT(slopeWith(0.0501), 0.0);
+    std::vector<std::vector<ReadinessReading>> unknown(1);
+    unknown[0].push_back({2.0, factorOf(0.1, 0.0), 0.0});
+    EXPECT_EQ(readinessEffects(unknown)[0].slope.norm(), 0.0) << "no form is known at all";
+}
+
+TEST(ReadinessEffects, BeforeAnyDataAnEffectIsWithinAPerCentAPoint)
+{
+    // Common practice, no source.
+    const std::vector<std::vector<ReadinessReading>> nobody(1);
+    const ReadinessEffect effect = readinessEffects(nobody)[0];
+    EXPECT_EQ(effect.slope.norm(), 0.0);
+    // The doubt of a lifter plus that of the mean of four: 0.008^2 (1 + 1 / 4).
+    EXPECT_NEAR(effect.covariance(0, 0), 0.008 * 0.008 * 1.25, 1e-12);
+    EXPECT_NEAR(effect.covariance(1, 1), 0.008 * 0.008 * 1.25, 1e-12);
+    EXPECT_EQ(effect.lowest, 3.0);
+    EXPECT_EQ(effect.highest, 3.0);
+    EXPECT_EQ(effect.factorAt(1.0).low90, 1.0) << "nothing was seen, nothing is moved";
+}

@@ -93,3 +93,38 @@ TEST(Prescription, NoDataNoLoadAndUnsoundSetsAreRefused)
     EXPECT_THROW(
         (void)reserveAt(estimate, 0, kVariations, {0, 1, 0.0, 0}, 0.0), std::invalid_argument);
 }
+
+TEST(Prescription, ATwelfthHardSetIsTheLastThatCostsAnything)
+{
+    // Common practice, no source.
+    double count = 0.0;
+    for (int set = 0; set < 12; ++set)
+        count = hardSetsAfter(count, 0.0);
+    EXPECT_DOUBLE_EQ(count, 12.0);
+    EXPECT_DOUBLE_EQ(hardSetsAfter(count, 0.0), 12.0);
+    EXPECT_DOUBLE_EQ(hardSetsAfter(11.5, 0.0), 12.0);
+}
+
+TEST(Prescription, DoubtsOfMaxRatioAndFormAddUpWithWhatTiesThem)
+{
+    LifterEstimate estimate = estimateOf100();
+    const auto sdOf = [&estimate](int variation) {
+        const Band load = *loadFor(estimate, 10, kVariations, {variation, 1, 0.0, 0});
+        return sdOfLn(load.low90, load.high90);
+    };
+    const double maxSd = sdOfLn(98.0, 102.04), ratioSd = sdOfLn(0.86, 0.942);
+    EXPECT_NEAR(sdOf(0), std::hypot(maxSd, 0.02), 1e-12);
+    EXPECT_NEAR(sdOf(1), std::sqrt(maxSd * maxSd + ratioSd * ratioSd + 0.02 * 0.02), 1e-12);
+    estimate.variations[1].withMax = -1e-4;
+    EXPECT_NEAR(sdOf(1), std::sqrt(maxSd * maxSd + ratioSd * ratioSd - 2e-4 + 0.02 * 0.02), 1e-12);
+    estimate.variations[1].withMax = -1.0;
+    EXPECT_NEAR(sdOf(1), 0.02, 1e-12) << "never less than the form of the day";
+}
+
+TEST(Prescription, AVariationThatTheEstimateDoesNotKnowHasNoLoad)
+{
+    const std::vector<VariationPrior> more{{1.0, 0.0, 1.0}, {0.9, 0.03, 1.2}, {0.8, 0.03, 1.0}};
+    EXPECT_TRUE(loadFor(estimateOf100(), 10, more, {1, 1, 0.0, 0}));
+    EXPECT_FALSE(loadFor(estimateOf100(), 10, more, {2, 1, 0.0, 0}));
+    EXPECT_THROW((void)loadFor(estimateOf100(), 10, more, {-1, 1, 0.0, 0}), std::invalid_argument);
+}

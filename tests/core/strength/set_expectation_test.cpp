@@ -112,3 +112,39 @@ TEST(LoadVelocity, ThePublishedLineAndItsInverse)
     EXPECT_EQ(publishedSpeed(1.5).byShare, 0.0);
     EXPECT_EQ(publishedSpeed(1.5).speed, publishedSpeed(1.2).speed);
 }
+
+TEST(SetModel, ThePowerOfACurveIsHalfAtTheLeast)
+{
+    Fixture lifter;
+    const auto reps = [&lifter](double value) {
+        lifter.state[power] = value;
+        return lifter.model().possibleReps(setOf(0, 80.0, 5), 0.0).value;
+    };
+    EXPECT_EQ(reps(0.2), reps(0.5));
+    EXPECT_NE(reps(0.51), reps(0.5));
+}
+
+TEST(SetModel, LeadRepsThatUseUpTheirVariationLeaveNothing)
+{
+    // So heavy that no rep of the lead variation is possible; two were done all the same.
+    const Fixture lifter;
+    TrainingSet lead = setOf(0, 130.0, 3);
+    lead.leadVariation = 2;
+    lead.leadReps = 2;
+    const Expectation possible = lifter.model().possibleReps(lead, 0.0);
+    EXPECT_DOUBLE_EQ(possible.value, 2.0);
+    EXPECT_EQ(possible.byCap, 0.0) << "no load is told";
+}
+
+TEST(SetModel, UpToOneRepLeftIsSaidInFull)
+{
+    const Fixture lifter; // compression 0.85, bias 0.3
+    const auto said = [&lifter](double left) {
+        Expectation reserve;
+        reserve.value = left;
+        return lifter.model().saidReserve(reserve).value;
+    };
+    EXPECT_DOUBLE_EQ(said(0.5), 0.5 + 0.3);
+    EXPECT_DOUBLE_EQ(said(1.0), 1.0 + 0.3);
+    EXPECT_DOUBLE_EQ(said(3.0), 1.0 + 0.85 * 2.0 + 0.3);
+}

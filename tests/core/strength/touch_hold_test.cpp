@@ -200,3 +200,43 @@ TEST(TouchHold, SetsOfADayThatGoTogetherCountAsFewer)
     EXPECT_GT(rosterOf({alike}).clustering, 2.0);
     EXPECT_EQ(rosterOf({mixed}).clustering, 1.0) << "never below one set a set";
 }
+
+TEST(TouchHold, KeptAtEveryLoadOrAtNoneIsSaidWithoutAShare)
+{
+    // Without a roster, and with one score only: how the touch falls cannot be told.
+    const TouchRoster roster = rosterOf({});
+    const auto all = [](int score) {
+        std::vector<TouchReading> readings;
+        for (int set = 0; set < 60; ++set)
+            readings.push_back({set, set, 0.84 + 0.001 * (set % 21), score});
+        return readings;
+    };
+    const TouchHold kept = touchHold(all(1), roster, 4, {60});
+    EXPECT_EQ(kept.standing, TouchStanding::beyond);
+    EXPECT_DOUBLE_EQ(kept.highestShare, 0.86);
+    EXPECT_GT(kept.share.high90, 0.86);
+    const TouchHold lost = touchHold(all(5), roster, 1, {60});
+    EXPECT_EQ(lost.standing, TouchStanding::below);
+    EXPECT_DOUBLE_EQ(lost.lowestShare, 0.84);
+    EXPECT_LT(lost.share.low90, 0.84);
+}
+
+TEST(TouchHold, ATouchThatDoesNotFollowTheLoadHasNoHold)
+{
+    const TouchRoster roster = rosterOf({});
+    std::vector<TouchReading> readings;
+    for (int set = 0; set < 80; ++set)
+        readings.push_back({set, set, 0.70 + 0.003 * set, set % 2 == 0 ? 1 : 4});
+    const TouchHold hold = touchHold(readings, roster, 2, {90});
+    EXPECT_EQ(hold.standing, TouchStanding::flat);
+    EXPECT_EQ(hold.sets, 80);
+}
+
+TEST(TouchHold, AReadingOfMoreThanEightHalfLivesCostsOnlyTime)
+{
+    // 2^-8 of the weight of one of today, at the usual half-life of 90 days.
+    const TouchRoster roster = rosterOf({});
+    const std::vector<TouchReading> one{{0, 0, 0.8, 2}};
+    EXPECT_EQ(touchHold(one, roster, 2, {8 * 90}).sets, 1);
+    EXPECT_EQ(touchHold(one, roster, 2, {8 * 90 + 1}).sets, 0);
+}
