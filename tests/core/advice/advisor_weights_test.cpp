@@ -26,8 +26,13 @@ struct Desk
 
     [[nodiscard]] double points(About about, const Variation &variation, int leadReps = 0) const
     {
+        std::vector<CheckIn> said;
+        if (checkIn) {
+            said = {*checkIn};
+            said.front().day = kDay;
+        }
         const Situation now = situationOf(slot,
-            {lifter, builtInCatalogue(), kDay, cards, sessions, checkIn ? &*checkIn : nullptr,
+            {lifter, builtInCatalogue(), kDay, cards, sessions, said,
                 estimate ? &*estimate : nullptr});
         double points = 0.0;
         for (const AdviceTerm &term : termsFor({variation, leadReps}, now))
@@ -175,7 +180,7 @@ TEST(AdvisorWeights, TheStrongestReasonComesFirstAndEqualOnesInTheOrderOfTheRule
     desk.lifter.meetDate = kDay.addDays(5);
     desk.did(1, "long_pause");
     const Situation now = situationOf(desk.slot,
-        {desk.lifter, builtInCatalogue(), kDay, desk.cards, desk.sessions, nullptr, nullptr});
+        {desk.lifter, builtInCatalogue(), kDay, desk.cards, desk.sessions, noCheckIns(), nullptr});
     std::vector<About> order;
     for (const AdviceTerm &term :
         termsFor({*find(builtInCatalogue(), idOf("tempo_4_2_0")), 1}, now))

@@ -108,7 +108,7 @@ TEST_F(GivenTest, TheIdOfACardThatIsGoneIsNotGivenOutAgain)
     {
         const RosterFile closed = std::move(file);
     }
-    RosterFile again = RosterFile::open(path);
+    RosterFile again = RosterFile::open(path, QDateTime(kMonday, QTime(9, 0)));
     EXPECT_GT(again.newId<Card>().value, card.id.value);
 }
 
