@@ -4,6 +4,7 @@
 #include "core/domain/units.h"
 #include "core/domain/week.h"
 #include "core/loads/effort.h"
+#include "core/safety/day_limits.h"
 
 #include <algorithm>
 #include <cmath>

@@ -5,6 +5,7 @@
 #include "core/loads/effort.h"
 #include "core/plan/plan_edits.h"
 #include "core/plan/touch_swap.h"
+#include "core/safety/day_limits.h"
 
 #include <algorithm>
 #include <map>

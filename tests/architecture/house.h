@@ -48,6 +48,6 @@ inline const Arrows kHouse{
     {"app/demo", {"core/domain"}},
     {"app/commands",
         {"app/demo", "core/csv", "core/domain", "core/exchange", "core/loads", "core/storage",
-            "core/strength", "ui/look", "ui/print", "ui/window"}},
+            "core/strength", "ui/look", "ui/print", "ui/roster", "ui/window"}},
     {"app", {"app/commands", "core/domain"}},
 };

@@ -54,6 +54,12 @@ inline constexpr std::array kNotPaths = std::to_array<std::string_view>({
     "isHeavier",    // a part of rankVariations
     "leadsWell",    // a part of rankVariations
     "progressed",   // one line of progress
+    "takeGiven",    // a part of resolveCards; what was given stands, and the rule is asked after it
+    "give",         // keeps what was shown, with what is withheld beside it
+    "giveDay",      // the same
+    "givenBadge",   // a word
+    "asGiven",      // resolveCards without an estimate
+    "scoreGiven",   // looks back
 });
 
 } // namespace tests

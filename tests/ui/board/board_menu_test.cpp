@@ -21,7 +21,8 @@ QStringList words(const std::vector<BoardOffer> &menu)
 TEST(BoardMenu, AnEmptySlotIsFilledOnly)
 {
     EXPECT_EQ(words(boardMenu(false, 0)),
-        (QStringList{QStringLiteral("Add a variation"), QStringLiteral("Paste")}));
+        (QStringList{QStringLiteral("Add a variation"), QStringLiteral("Paste"),
+            QStringLiteral("Give the day's loads")}));
 }
 
 TEST(BoardMenu, SaysHowManyCardsWouldGo)

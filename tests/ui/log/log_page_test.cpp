@@ -134,7 +134,7 @@ TEST_F(LogPageTest, TwelveSetsAreLoggedByKeyboardAlone)
     EXPECT_THAT(sets[3].rpe, Optional(8.5));
     EXPECT_TRUE(sets[4].failed);
     EXPECT_EQ(sets[4].repsDone, 4);
-    EXPECT_EQ(sets[5].loadKg, 80.0);
+    EXPECT_EQ(sets[5].loadKg, 75.0) << "85 has come down to 80 after the miss, and 5 less was typed";
     EXPECT_EQ(sets[5].variation, roster.variation("off_chest_pause"));
     EXPECT_EQ(sets[8].loadKg, 72.5);
     EXPECT_EQ(sets[11].note, QStringLiteral("grip"));
@@ -365,7 +365,7 @@ TEST_F(LogPageTest, LoadsOfTheDayStayWhileItsSetsMoveTheEstimate)
     const QString asked = cell(3, 2);
     ASSERT_TRUE(asked.contains(QStringLiteral("kg")));
     enter("10");
-    enter("x2 miss");
+    enter("9.5");
     roster.waitForEstimate(roster.lifter);
     enter("10");
     EXPECT_EQ(cell(3, 2), asked);
