@@ -136,7 +136,7 @@ void Repository<GivenDay>::insert(Database &db, const GivenDay &given)
         db.insert("given_card", kCardColumns, values);
         for (int number = 0; const GivenLine &line : card.lines) {
             QVariantList parts{given.id.value, position, number++, toVariant(line.loadKg),
-                platesText(line.plates)};
+                toVariant(platesText(line.plates))};
             append(parts, line.targetKg);
             append(parts, line.firstReserve);
             append(parts, line.lastReserve);

@@ -175,8 +175,8 @@ TEST_F(AsOf, HandOutsAndPrintsKnowNoLaterSet)
     makeDemo();
     for (const char *command : {"handout", "print"}) {
         const QString name = QString::fromLatin1(command);
-        const QStringList whole{name, "d/demo.benchwright", "--week", kWeek};
-        const QStringList cut{name, "cut/demo.benchwright", "--week", kWeek};
+        const QStringList whole{name, "d/demo.benchwright", "--week", kWeek, "--draft"};
+        const QStringList cut{name, "cut/demo.benchwright", "--week", kWeek, "--draft"};
         const QByteArray then = written(whole + QStringList{"--as-of", kAsOf}, name + u'1');
         EXPECT_EQ(then, written(cut + QStringList{"--as-of", kAsOf}, name + u'2'));
         EXPECT_NE(then, written(whole + QStringList{"--as-of", kDay}, name + u'3'));
@@ -184,12 +184,54 @@ TEST_F(AsOf, HandOutsAndPrintsKnowNoLaterSet)
     }
 }
 
+namespace {
+
+/// Every load of hand-out pages, in their order.
+QStringList loadsOf(const QByteArray &pages)
+{
+    static const QRegularExpression kLoad(QStringLiteral("\"loadKg\":([0-9.]+)"));
+    QStringList loads;
+    for (const auto &match : kLoad.globalMatch(QString::fromUtf8(pages)))
+        loads << match.captured(1);
+    return loads;
+}
+
+} // namespace
+
+TEST_F(AsOf, WhatAHandOutGaveStaysThoughLaterSetsAreKnown)
+{
+    makeDemo();
+    const QStringList later{"handout", "d/demo.benchwright", "--week", kWeek, "--as-of", kDay,
+        QStringLiteral("--draft")};
+    const QStringList byEstimate = loadsOf(written(later, "a"));
+    const QStringList given =
+        loadsOf(written({"handout", "d/demo.benchwright", "--week", kWeek, "--as-of", kAsOf}, "b"));
+    ASSERT_FALSE(given.isEmpty());
+    EXPECT_NE(byEstimate, given);
+    EXPECT_EQ(loadsOf(written(later, "c")), given);
+}
+
+TEST_F(AsOf, NothingIsGivenWhileAWindowHasTheRosterOpen)
+{
+    makeDemo();
+    const QStringList print{"print", "d/demo.benchwright", "--as-of", kDay, "--out", "plans"};
+    const core::RosterFile open =
+        core::RosterFile::open(path("d/demo.benchwright"), QDateTime(kThen, QTime(12, 0)));
+    const Run refused = run(print);
+    EXPECT_EQ(refused.code, 3);
+    EXPECT_TRUE(refused.err.contains(QStringLiteral("open in another window")));
+    EXPECT_FALSE(QDir(path("plans")).exists());
+    EXPECT_EQ(run(print + QStringList{"--draft"}).code, 0);
+}
+
 TEST_F(AsOf, TheWeekOfTheDayIsThisWeek)
 {
     makeDemo();
-    EXPECT_EQ(written({"handout", "d/demo.benchwright", "--as-of", kDay, "--calendar"}, "a"),
-        written(
-            {"handout", "d/demo.benchwright", "--as-of", kDay, "--calendar", "--week", kWeek}, "b"))
+    EXPECT_EQ(
+        written({"handout", "d/demo.benchwright", "--as-of", kDay, "--calendar", "--draft"}, "a"),
+        written({"handout", "d/demo.benchwright", "--as-of", kDay, "--calendar", "--week", kWeek,
+                    "--draft"},
+            "b"))
         << "the stamp of the calendar too";
     const Run today = run({"handout", "d/demo.benchwright", "--out", "c"});
     EXPECT_EQ(today.code, 1);

@@ -11,11 +11,11 @@ protected:
     }
 };
 
-TEST_F(HandOut, WritesAPageALifterAndWhatElseIsAskedForAndLeavesTheRosterAlone)
+TEST_F(HandOut, WritesAPageALifterAndWhatElseIsAskedForAndAsADraftLeavesTheRosterAlone)
 {
     const QByteArray before = read("d/demo.benchwright");
     const Run got = run(
-        {"handout", "d/demo.benchwright", "--as-of", kDay, "--out", "out", "--pdf", "--calendar"});
+        {"handout", "d/demo.benchwright", "--as-of", kDay, "--out", "out", "--pdf", "--calendar", "--draft"});
     ASSERT_EQ(got.code, 0) << got.err.toStdString();
     EXPECT_TRUE(got.err.isEmpty()) << got.err.toStdString();
     EXPECT_EQ(files(".html").size(), 12);

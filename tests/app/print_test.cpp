@@ -13,10 +13,10 @@ protected:
     }
 };
 
-TEST_F(Print, WritesOnePdfALifterWithoutADisplayAndLeavesTheRosterAlone)
+TEST_F(Print, WritesOnePdfALifterWithoutADisplayAndAsADraftLeavesTheRosterAlone)
 {
     const QByteArray before = read("d/demo.benchwright");
-    const Run got = run({"print", "d/demo.benchwright", "--as-of", kDay, "--out", "plans"});
+    const Run got = run({"print", "d/demo.benchwright", "--as-of", kDay, "--out", "plans", "--draft"});
     ASSERT_EQ(got.code, 0) << got.err.toStdString();
     EXPECT_TRUE(got.err.isEmpty()) << got.err.toStdString();
     EXPECT_EQ(pdfs("plans").size(), 12);

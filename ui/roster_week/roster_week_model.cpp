@@ -28,12 +28,13 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
                             : core::setLineText(line.line));
     if (card.parsed.error)
         lines << card.card.setLine.simplified();
-    if (const QString badge = core::givenBadge(card); !badge.isEmpty())
-        lines.last() += QStringLiteral(" (%1)").arg(badge);
     if (const QStringList held = core::withheldWords(card, unit); !held.isEmpty())
         lines << RosterWeekModel::tr("held back: %1").arg(held.join(u' '));
-    return (variation ? variation->name : QStringLiteral("?")) + u' '
+    QString words = (variation ? variation->name : QStringLiteral("?")) + u' '
         + lines.join(QStringLiteral(" / "));
+    if (const QString badge = core::givenBadge(card); !badge.isEmpty())
+        words += QStringLiteral(" (%1)").arg(badge);
+    return words;
 }
 
 } // namespace

@@ -100,13 +100,13 @@ TEST(AdvisorWeights, OfWhatIsNotFresh)
     EXPECT_DOUBLE_EQ(desk.points(About::freshness, "feet_up"), 0.0);
     desk.did(1, "squat");
     EXPECT_DOUBLE_EQ(desk.points(About::freshness, "feet_up"), 3.0) << "two guesses";
-    EXPECT_DOUBLE_EQ(desk.points(About::freshness, "comp"), -1.5);
+    EXPECT_DOUBLE_EQ(desk.points(About::freshness, "comp"), -0.75) << "some, not much";
     desk.checkIn.emplace();
     desk.checkIn->soreness = {{BodyArea::legs, 1}, {BodyArea::back, 5}};
     EXPECT_DOUBLE_EQ(desk.points(About::freshness, "feet_up"), 3.0) << "one said";
-    EXPECT_DOUBLE_EQ(desk.points(About::freshness, "comp"), -1.5);
+    EXPECT_DOUBLE_EQ(desk.points(About::freshness, "comp"), -0.75);
     desk.checkIn->soreness[BodyArea::back] = 1;
-    EXPECT_DOUBLE_EQ(desk.points(About::freshness, "comp"), -3.0);
+    EXPECT_DOUBLE_EQ(desk.points(About::freshness, "comp"), -1.5);
     desk.checkIn->soreness[BodyArea::chest] = 1;
     EXPECT_DOUBLE_EQ(desk.points(About::freshness, "comp"), -3.0) << "no more than that";
     desk.checkIn->soreness.clear();
@@ -180,7 +180,7 @@ TEST(AdvisorWeights, TheStrongestReasonComesFirstAndEqualOnesInTheOrderOfTheRule
     desk.lifter.meetDate = kDay.addDays(5);
     desk.did(1, "long_pause");
     const Situation now = situationOf(desk.slot,
-        {desk.lifter, builtInCatalogue(), kDay, desk.cards, desk.sessions, noCheckIns(), nullptr});
+        {desk.lifter, builtInCatalogue(), kDay, desk.cards, desk.sessions, {}, nullptr});
     std::vector<About> order;
     for (const AdviceTerm &term :
         termsFor({*find(builtInCatalogue(), idOf("tempo_4_2_0")), 1}, now))

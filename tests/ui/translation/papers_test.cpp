@@ -42,7 +42,7 @@ protected:
     void readJson(const QString &key, const QJsonValue &value)
     {
         static const QSet<QString> kOfTheSheet{QStringLiteral("code"), QStringLiteral("columns"),
-            QStringLiteral("lift"), QStringLiteral("mark")};
+            QStringLiteral("lift"), QStringLiteral("mark"), QStringLiteral("works")};
         if (kOfTheSheet.contains(key))
             return;
         expectNoLatin({{key, value.toString()}}, "hand-out");
