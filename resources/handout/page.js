@@ -82,8 +82,8 @@ function nextSet(card, sets) {
 function lastOf(day, card) {
   const sets = setsOf(day, card);
   const last = sets[sets.length - 1];
-  if (last && isDone(last))
-    return last.entry;
+  if (last && isDone(last)) // with what it works: where that hurts, no load is suggested
+    return Object.assign({works: (last.planned || card.sets[0]).works}, last.entry);
   return (last && last.planned) || {code: card.code, loadKg: null, reps: 1};
 }
 
