@@ -60,6 +60,7 @@
 /// what no curve of this family fits, 0.11 % for every rep that the curve has to reach down, from
 /// the rated and missed sets of late to a single; and for ratings that err together, 4.5 % over the
 /// root of the number of rated and missed sets of late (fading over eight weeks).
+/// **Today** is passed in; without sets the chain runs on to the last Sunday up to it.
 /// **Standing**: estimate_report.cpp.
 ///
 /// **What it cannot know.**

@@ -68,6 +68,15 @@ TEST(House, NothingForbiddenIsIncluded)
     EXPECT_THAT(forbidden(product()), testing::IsEmpty());
 }
 
+TEST(House, OneFileReadsTheClock)
+{
+    std::vector<Source> all = readSources(SOURCE_DIR, {"app", "core", "ui", "tests"});
+    std::erase_if(all, [](const Source &source) { // which names what it looks for
+        return source.file.starts_with("tests/architecture/");
+    });
+    EXPECT_THAT(clockReaders(all, "app/main.cpp"), testing::IsEmpty());
+}
+
 TEST(House, FilesStaySmall)
 {
     EXPECT_THAT(

@@ -64,6 +64,7 @@ TEST_F(Planted, NothingIsFoundInASoundHouse)
     EXPECT_THAT(cycle(drawn(sources())), IsEmpty());
     EXPECT_THAT(forbidden(sources()), IsEmpty());
     EXPECT_THAT(tooLong(sources()), IsEmpty());
+    EXPECT_THAT(clockReaders(sources(), "app/main.cpp"), IsEmpty());
     EXPECT_THAT(linkedOtherwise(kSmallHouse, drawn(sources())), IsEmpty());
 }
 
@@ -152,6 +153,28 @@ TEST_F(Planted, AnArrowThatTurnsBackIsFound)
     EXPECT_THAT(forbidden(sources()),
         ElementsAre("core/domain/lifter.cpp includes ui/look/theme.h: core knows nothing above it",
             "ui/look/theme.cpp includes app/main.h: app composes ui, never the other way round"));
+}
+
+TEST_F(Planted, AClockThatIsReadIsFound)
+{
+    plant("app/main.cpp", "const auto now = QDateTime::currentDateTime();\n");
+    EXPECT_THAT(clockReaders(sources(), "app/main.cpp"), IsEmpty());
+    EXPECT_THAT(clockReaders(sources(), "app/clock.cpp"),
+        ElementsAre("app/main.cpp:1 reads the clock: what day it is, is passed in"));
+    for (const char *read : {"QDate::currentDate()", "QTime::currentTime()",
+             "QDateTime::currentDateTimeUtc()", "QDateTime::currentMSecsSinceEpoch()",
+             "std::time(nullptr)", "time( NULL )", "std::chrono::system_clock::now()",
+             "clock_gettime(CLOCK_REALTIME, &t)", "localtime(&t)"}) {
+        plant("core/loads/plates.cpp", "#include <ctime>\n\nauto now = " + std::string(read));
+        EXPECT_THAT(clockReaders(sources(), "app/main.cpp"),
+            ElementsAre("core/loads/plates.cpp:3 reads the clock: what day it is, is passed in"))
+            << read;
+    }
+    for (const char *other : {"steady_clock::now()", "work.currentTimeLeft()", "time(day)",
+             "lifetime(nullptr)", "model.currentDateRow()"}) {
+        plant("core/loads/plates.cpp", "auto then = " + std::string(other));
+        EXPECT_THAT(clockReaders(sources(), "app/main.cpp"), IsEmpty()) << other;
+    }
 }
 
 TEST_F(Planted, AFileOf501LinesIsFound)

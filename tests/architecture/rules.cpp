@@ -135,6 +135,17 @@ Findings forbidden(const std::vector<Source> &sources)
     return found;
 }
 
+Findings clockReaders(const std::vector<Source> &sources, const std::string &mayRead)
+{
+    Findings found;
+    for (const Source &source : sources)
+        for (const int line : source.clockReads)
+            if (source.file != mayRead)
+                found.push_back(source.file + ":" + std::to_string(line)
+                    + " reads the clock: what day it is, is passed in");
+    return found;
+}
+
 Findings tooLong(const std::vector<Source> &sources)
 {
     constexpr int kMost = 500;

@@ -35,5 +35,8 @@ using Arrows = std::map<std::string, std::set<std::string>>;
 /// that the linker alone would not notice.
 [[nodiscard]] Findings forbidden(const std::vector<Source> &sources);
 
+/// Lines that read the computer's clock in any file but `mayRead`: what day it is, is passed in.
+[[nodiscard]] Findings clockReaders(const std::vector<Source> &sources, const std::string &mayRead);
+
 /// Files of more than 500 lines.
 [[nodiscard]] Findings tooLong(const std::vector<Source> &sources);

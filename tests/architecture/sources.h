@@ -9,6 +9,7 @@ struct Source
 {
     std::string file;                  ///< its path from the root of the project
     std::vector<std::string> includes; ///< files of the project by their path from the root
+    std::vector<int> clockReads;       ///< lines that ask the computer what time it is
     int lines = 0;
 };
 
