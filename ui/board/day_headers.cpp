@@ -62,10 +62,11 @@ void DayHeaders::paintEvent(QPaintEvent *)
 
         painter.setPen(look.mutedText);
         row = QRect(row.left(), row.bottom() + 1, row.width(), height() - row.bottom());
-        painter.drawText(
-            row, Qt::AlignLeft | Qt::AlignTop, totals(view, painter.fontMetrics(), row.width()));
-        painter.drawText(row, Qt::AlignLeft | Qt::AlignBottom,
-            painter.fontMetrics().elidedText(view.done, Qt::ElideRight, row.width()));
+        const QString sums = totals(view, painter.fontMetrics(), row.width());
+        const QString done =
+            painter.fontMetrics().elidedText(view.done, Qt::ElideRight, row.width());
+        painter.drawText(row, Qt::AlignLeft | Qt::AlignTop,
+            sums.isEmpty() || done.isEmpty() ? sums + done : sums + u'\n' + done);
     }
 }
 
