@@ -1,5 +1,6 @@
 #include "core/loads/given_loads.h"
 
+#include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
 
 #include <gmock/gmock.h>
@@ -19,6 +20,7 @@ class RandomRoster
 public:
     explicit RandomRoster(unsigned seed)
         : m_chance(seed)
+        , m_isFitted(seed % 20 == 0)
     {
         m_lifter.id = {1};
         m_lifter.gear = usualGear(below(2) ? Unit::kilogram : Unit::pound);
@@ -79,7 +81,18 @@ private:
         m_sessions.push_back(sessionOf(day, sets));
         std::ranges::stable_sort(m_sessions, {}, &LoggedSession::day);
     }
-    void fit() { m_fits = estimateAll({m_lifter}, builtInCatalogue(), m_sessions, m_today); }
+    /// By the log in every twentieth roster; a fit takes its time under the sanitizers. Else by
+    /// numbers that might have come of one.
+    void fit()
+    {
+        if (m_isFitted) {
+            m_fits = estimateAll({m_lifter}, builtInCatalogue(), m_sessions, m_today);
+            return;
+        }
+        m_fits.insert_or_assign({m_lifter.id, Lift::bench},
+            plainEstimate(m_sessions.back().day, 80.0 + below(1000) / 10.0, below(5) / 100.0));
+        m_fits.try_emplace({m_lifter.id, Lift::squat}); // nobody knows anything of it
+    }
 
     [[nodiscard]] PlanSources sources() const
     {
@@ -92,6 +105,7 @@ private:
     }
 
     std::mt19937 m_chance;
+    bool m_isFitted;
     Lifter m_lifter;
     std::vector<LoggedSession> m_sessions;
     std::vector<Card> m_cards;
