@@ -1,5 +1,7 @@
 #include "core/log/given_score.h"
 
+#include "core/log/trained_days.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -21,12 +23,11 @@ std::map<std::pair<CardId, size_t>, double> chancesOf(std::span<const ResolvedCa
     return chances;
 }
 
-void scoreDay(GivenScore &score, std::span<const ResolvedCard> cards,
-    std::span<const SetEntry> done, std::span<const Variation> catalogue)
+void scoreDay(GivenScore &score, const TrainedDay &day, std::span<const Variation> catalogue)
 {
-    auto chances = chancesOf(cards);
-    const std::vector<DaySet> planned = daySets(cards, catalogue, Unit::kilogram);
-    for (const SessionRow &row : sessionRows(planned, done, catalogue)) {
+    auto chances = chancesOf(day.cards);
+    const std::vector<DaySet> planned = daySets(day.cards, catalogue, Unit::kilogram);
+    for (const SessionRow &row : sessionRows(planned, day.done, catalogue)) {
         if (!row.planned)
             continue;
         const DaySet &set = planned[*row.planned];
@@ -37,7 +38,7 @@ void scoreDay(GivenScore &score, std::span<const ResolvedCard> cards,
         chances.erase(chance); // the first set of the line is the one that counts
         if (!row.done)
             continue;
-        const SetEntry &entry = done[*row.done];
+        const SetEntry &entry = day.done[*row.done];
         const bool isAsGiven = entry.variation == set.variation && set.planKg
             && std::abs(entry.loadKg - *set.planKg) <= kSameLoadKg;
         if (!isAsGiven)
@@ -57,16 +58,11 @@ void scoreDay(GivenScore &score, std::span<const ResolvedCard> cards,
 GivenScore scoreGiven(std::span<const ResolvedCard> cards, std::span<const LoggedSession> sessions,
     std::span<const Variation> catalogue)
 {
-    std::map<QDate, std::pair<std::vector<ResolvedCard>, std::vector<SetEntry>>> days;
-    for (const ResolvedCard &card : cards)
-        days[card.card.day].first.push_back(card);
-    for (const LoggedSession &session : sessions)
-        if (const auto day = days.find(session.day); day != days.end())
-            day->second.second.insert(
-                day->second.second.end(), session.sets.begin(), session.sets.end());
     GivenScore score{};
-    for (const auto &[date, day] : days)
-        scoreDay(score, day.first, day.second, catalogue);
+    if (!cards.empty())
+        for (const auto &[date, day] :
+            trainedDays(cards, sessions, cards.front().card.day, cards.back().card.day))
+            scoreDay(score, day, catalogue);
     return score;
 }
 

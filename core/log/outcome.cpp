@@ -1,44 +1,22 @@
 #include "core/log/outcome.h"
 
+#include "core/log/trained_days.h"
+
 #include <algorithm>
 
 namespace core {
 
 namespace {
 
-/// All that one day holds of the input.
-struct Day
-{
-    std::vector<ResolvedCard> cards;
-    std::vector<SetEntry> done;
-    bool hasPain = false;
-};
-
-bool isWhole(const DaySet &planned, const SetEntry &done)
-{
-    return done.repsDone >= planned.reps;
-}
-
-DayOutcome outcomeOf(const Day &day, std::span<const Variation> catalogue, bool isOver)
+DayOutcome outcomeOf(const TrainedDay &day, std::span<const Variation> catalogue, bool isOver)
 {
     DayOutcome outcome;
-    outcome.hasPain = day.hasPain;
     const std::vector<DaySet> planned = daySets(day.cards, catalogue, Unit::kilogram);
-    std::vector<bool> isMissed;
-    std::vector<bool> isBegun;
-    const auto cardOf = [&](CardId id) {
-        size_t at = 0;
-        while (at < outcome.cards.size() && outcome.cards[at].card != id)
-            ++at;
-        if (at == outcome.cards.size()) {
-            outcome.cards.push_back({id, Outcome::open, 0, 0});
-            isMissed.push_back(false);
-            isBegun.push_back(false);
-        }
-        return at;
-    };
-    for (const DaySet &set : planned)
-        ++outcome.cards[cardOf(set.card)].sets;
+    for (const DaySet &set : planned) {
+        if (outcome.cards.empty() || outcome.cards.back().card != set.card)
+            outcome.cards.push_back({set.card, isOver ? Outcome::leftOut : Outcome::open, 0, 0});
+        ++outcome.cards.back().sets;
+    }
     for (const SessionRow &row : sessionRows(planned, day.done, catalogue)) {
         if (!row.planned) {
             ++outcome.extra;
@@ -48,20 +26,13 @@ DayOutcome outcomeOf(const Day &day, std::span<const Variation> catalogue, bool 
             continue;
         const DaySet &set = planned[*row.planned];
         const SetEntry &entry = day.done[*row.done];
-        const size_t card = cardOf(set.card);
-        isBegun[card] = true;
-        if (isWhole(set, entry))
-            ++outcome.cards[card].done;
-        else if (entry.failed)
-            isMissed[card] = true;
-    }
-    for (size_t i = 0; i < outcome.cards.size(); ++i) {
-        CardOutcome &card = outcome.cards[i];
-        card.outcome = isMissed[i]   ? Outcome::missed
-            : card.done == card.sets ? Outcome::done
-            : isBegun[i]             ? Outcome::partly
-            : isOver                 ? Outcome::leftOut
-                                     : Outcome::open;
+        CardOutcome &card = *std::ranges::find(outcome.cards, set.card, &CardOutcome::card);
+        const bool isWhole = entry.repsDone >= set.reps;
+        card.done += isWhole;
+        if (!isWhole && entry.failed)
+            card.outcome = Outcome::missed;
+        else if (card.outcome != Outcome::missed)
+            card.outcome = card.done == card.sets ? Outcome::done : Outcome::partly;
     }
     return outcome;
 }
@@ -70,22 +41,12 @@ DayOutcome outcomeOf(const Day &day, std::span<const Variation> catalogue, bool 
 
 std::map<QDate, DayOutcome> outcomes(const DoneInput &input, QDate from, QDate to)
 {
-    const auto isWithin = [from, to](QDate day) { return day >= from && day <= to; };
-    std::map<QDate, Day> days;
-    for (const ResolvedCard &card : input.cards)
-        if (isWithin(card.card.day))
-            days[card.card.day].cards.push_back(card);
-    for (const LoggedSession &session : input.sessions)
-        if (isWithin(session.day)) {
-            Day &day = days[session.day];
-            day.done.insert(day.done.end(), session.sets.begin(), session.sets.end());
-        }
-    for (const CheckIn &checkIn : input.checkIns)
-        if (const auto day = days.find(checkIn.day); day != days.end())
-            day->second.hasPain = checkIn.pain.has_value();
     std::map<QDate, DayOutcome> found;
-    for (const auto &[date, day] : days)
+    for (const auto &[date, day] : trainedDays(input.cards, input.sessions, from, to))
         found.emplace(date, outcomeOf(day, input.catalogue, date < input.today));
+    for (const CheckIn &checkIn : input.checkIns)
+        if (const auto day = found.find(checkIn.day); day != found.end())
+            day->second.hasPain = checkIn.pain.has_value();
     return found;
 }
 

@@ -27,10 +27,6 @@ WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory
     connect(&selection, &Selection::weekChanged, this, &WeekPlan::reload);
     connect(&roster, &OpenRoster::changed, this, &WeekPlan::follow);
     connect(&roster, &OpenRoster::settling, this, &WeekPlan::settling);
-    connect(&history, &LifterHistory::changed, this, [this] {
-        if (m_shown == m_selection.lifter()) // else the cards are about to be read
-            rebuild();
-    });
     connect(&roster.today(), &Today::changed, this, &WeekPlan::resolveAgain);
     connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
@@ -268,18 +264,17 @@ void WeekPlan::follow(const core::RosterChange &change)
             m_cards, change.rows<core::Card>(), [this, shown, sunday](const core::Card &card) {
                 return card.lifter == shown && card.day >= monday() && card.day <= sunday;
             });
-    const bool isElse = change.has<core::Variation>() || change.has<core::CheckIn>(shown)
-        || (isWithin && change.has<core::GivenDay>(shown));
-    if (isElse)
+    // The history is told first, being there before whoever is given it.
+    if (change.has<core::Variation>() || change.has<core::CheckIn>(shown)
+        || (isWithin && change.has<core::GivenDay>(shown)))
         resolveAgain();
-    else if (hasCards)
+    else if (hasCards || (isWithin && change.has<core::LoggedSession>(shown)))
         rebuild();
 }
 
 void WeekPlan::reload()
 {
     m_cards.clear();
-    m_shown = m_selection.lifter();
     if (lifter())
         m_cards = m_roster.cards(lifter()->id, monday(), monday().addDays(core::kWeekDays - 1));
     resolveAgain();
@@ -300,7 +295,7 @@ void WeekPlan::give(core::GivenBy by)
     std::vector<core::ResolvedCard> ahead;
     std::copy_if(m_resolved.begin(), m_resolved.end(), std::back_inserter(ahead),
         [&from](const core::ResolvedCard &card) { return card.card.day >= from.today; });
-    record(core::give(ahead, from, from.given, giving(m_roster, by)));
+    keep(m_roster, core::give(ahead, from, from.given, giving(m_roster, by)));
 }
 
 QString WeekPlan::giveDay(int day)
@@ -318,15 +313,8 @@ QString WeekPlan::giveDay(int day)
     if (given.empty())
         return cards.empty() ? tr("Nothing is planned for this day.")
                              : tr("The loads of this day are given already just as they are.");
-    record(std::move(given));
+    keep(m_roster, std::move(given));
     return {};
-}
-
-void WeekPlan::record(std::vector<core::GivenDay> given)
-{
-    core::Edit facts;
-    facts.given.after = std::move(given);
-    m_roster.record(facts);
 }
 
 const std::vector<core::ResolvedCard> &WeekPlan::resolvedOn(

@@ -98,7 +98,6 @@ private:
     void resolveAgain();
     void rebuild();
     [[nodiscard]] core::PlanSources sources() const;
-    void record(std::vector<core::GivenDay> given);
     /// Those of `cards` on the day, resolved; anew only where they are others than last time.
     const std::vector<core::ResolvedCard> &resolvedOn(
         QDate day, const std::vector<core::Card> &cards);
@@ -115,7 +114,6 @@ private:
     Estimates &m_estimates;
     const LifterHistory &m_history;
     Selection &m_selection;
-    core::LifterId m_shown;          ///< whose week is in the members below
     std::vector<core::Card> m_cards; ///< of the week
     /// Each day as it was resolved last, be it with a card that is dragged over it.
     std::array<std::vector<core::ResolvedCard>, core::kWeekDays> m_days;

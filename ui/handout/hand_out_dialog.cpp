@@ -171,9 +171,7 @@ void HandOutDialog::finish(const std::optional<HandOutSummary> &summary)
     refresh();
     if (!summary)
         return;
-    core::Edit facts;
-    facts.given.after = summary->given;
-    m_roster.record(facts); // where it cannot be stored, the note says so
+    keep(m_roster, summary->given); // where it cannot be stored, the note says so
     m_summary->setText(summaryLines(*summary).join(u'\n'));
     Q_EMIT written(*summary);
 }

@@ -136,16 +136,14 @@ private:
 void HandOutBatch::takeFrom(const core::RosterReader &roster, std::span<const core::LifterId> who)
 {
     variations = roster.variations();
-    checkIns = roster.checkInsFor(monday, monday.addDays(core::kWeekDays - 1));
+    const QDate sunday = monday.addDays(core::kWeekDays - 1);
+    checkIns = roster.checkInsFor(monday, sunday);
+    given = roster.given(monday, sunday);
     for (core::Lifter &lifter : roster.lifters()) {
         if (std::find(who.begin(), who.end(), lifter.id) == who.end())
             continue;
-        for (core::Card &card :
-            roster.cards(lifter.id, monday, monday.addDays(core::kWeekDays - 1)))
+        for (core::Card &card : roster.cards(lifter.id, monday, sunday))
             cards.push_back(std::move(card));
-        for (core::GivenDay &day : roster.given(lifter.id))
-            if (core::mondayOf(day.day) == monday)
-                given.push_back(std::move(day));
         lifters.push_back(std::move(lifter));
     }
 }

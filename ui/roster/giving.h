@@ -13,4 +13,12 @@ namespace ui {
         [&roster] { return roster.newId<core::GivenDay>(); }};
 }
 
+/// Keeps what was given; the return value is that of OpenRoster::record().
+inline bool keep(OpenRoster &roster, std::vector<core::GivenDay> given)
+{
+    core::Edit facts;
+    facts.given.after = std::move(given);
+    return roster.record(facts);
+}
+
 } // namespace ui

@@ -27,13 +27,14 @@ core::GivenScore scoreOf(const core::RosterReader &reader, const std::vector<cor
     const QDate from = today.addDays(-kScoredDays);
     auto given = byLifter(reader.given(from, today));
     auto cards = byLifter(reader.cards(from, today));
+    auto sessions = byLifter(reader.sessions());
     core::GivenScore score{};
     for (const core::Lifter &lifter : lifters)
         if (given.contains(lifter.id))
             score = score
                 + core::scoreGiven(
                     core::asGiven(cards[lifter.id], lifter, catalogue, given[lifter.id]),
-                    reader.sessions(lifter.id), catalogue);
+                    sessions[lifter.id], catalogue);
     return score;
 }
 

@@ -77,9 +77,7 @@ void PassedDays::take(std::optional<Found> found)
 {
     if (!found)
         return; // told; the next fit tries again
-    core::Edit facts;
-    facts.given.after = std::move(found->given);
-    if (m_roster.record(facts) && !found->isAll)
+    if (keep(m_roster, std::move(found->given)) && !found->isAll)
         start();
     else
         Q_EMIT finished();
