@@ -1,6 +1,4 @@
-#include "core/advice/advisor_terms.h"
-
-#include "tests/core/plan/plan_rows.h"
+#include "tests/core/advice/advice_desk.h"
 
 #include <gmock/gmock.h>
 
@@ -13,49 +11,10 @@ using About = AdviceTerm::About;
 
 namespace {
 
+using Desk = AdviceDesk;
+
 const QDate kWednesday(2026, 3, 4);
 const QDate kMonday(2026, 3, 2);
-
-struct Desk
-{
-    Lifter lifter;
-    std::vector<Card> cards;
-    std::vector<LoggedSession> sessions;
-    std::optional<CheckIn> checkIn;
-    std::optional<LiftEstimate> estimate;
-    Slot slot;
-    QDate day = kWednesday;
-
-    [[nodiscard]] Situation situation() const
-    {
-        return situationOf(slot,
-            {lifter, builtInCatalogue(), day, cards, sessions, said(),
-                estimate ? &*estimate : nullptr});
-    }
-    [[nodiscard]] const std::vector<CheckIn> &said() const
-    {
-        m_said.clear();
-        if (checkIn) {
-            m_said = {*checkIn};
-            m_said.front().day = day;
-        }
-        return m_said;
-    }
-    mutable std::vector<CheckIn> m_said;
-    [[nodiscard]] double points(About about, const char *code, int leadReps = 0) const
-    {
-        double points = 0.0;
-        for (const AdviceTerm &term :
-            termsFor({*find(builtInCatalogue(), idOf(code)), leadReps}, situation()))
-            points += term.about == about ? term.points : 0.0;
-        return points;
-    }
-    void did(int daysAgo, const char *code, int sets = 1, double rpe = 8.0)
-    {
-        sessions.push_back(sessionOf(day.addDays(-daysAgo),
-            std::vector<SetEntry>(size_t(sets), setOf(idOf(code), 100, 3, rpe))));
-    }
-};
 
 } // namespace
 

@@ -1,6 +1,4 @@
-#include "core/advice/advisor_terms.h"
-
-#include "tests/core/plan/plan_rows.h"
+#include "tests/core/advice/advice_desk.h"
 
 #include <gtest/gtest.h>
 
@@ -13,42 +11,9 @@ using About = AdviceTerm::About;
 
 namespace {
 
+using Desk = AdviceDesk;
+
 const QDate kDay(2026, 3, 4);
-
-struct Desk
-{
-    Lifter lifter;
-    std::vector<Card> cards;
-    std::vector<LoggedSession> sessions;
-    std::optional<CheckIn> checkIn;
-    std::optional<LiftEstimate> estimate;
-    Slot slot;
-
-    [[nodiscard]] double points(About about, const Variation &variation, int leadReps = 0) const
-    {
-        std::vector<CheckIn> said;
-        if (checkIn) {
-            said = {*checkIn};
-            said.front().day = kDay;
-        }
-        const Situation now = situationOf(slot,
-            {lifter, builtInCatalogue(), kDay, cards, sessions, said,
-                estimate ? &*estimate : nullptr});
-        double points = 0.0;
-        for (const AdviceTerm &term : termsFor({variation, leadReps}, now))
-            points += term.about == about ? term.points : 0.0;
-        return points;
-    }
-    [[nodiscard]] double points(About about, const char *code, int leadReps = 0) const
-    {
-        return points(about, *find(builtInCatalogue(), idOf(code)), leadReps);
-    }
-    void did(int daysAgo, const char *code, int sets = 1)
-    {
-        sessions.push_back(sessionOf(kDay.addDays(-daysAgo),
-            std::vector<SetEntry>(size_t(sets), setOf(idOf(code), 100, 3, 8.0))));
-    }
-};
 
 } // namespace
 
@@ -179,11 +144,9 @@ TEST(AdvisorWeights, TheStrongestReasonComesFirstAndEqualOnesInTheOrderOfTheRule
     desk.lifter.touchStyle = TouchStyle::soft;
     desk.lifter.meetDate = kDay.addDays(5);
     desk.did(1, "long_pause");
-    const Situation now = situationOf(desk.slot,
-        {desk.lifter, builtInCatalogue(), kDay, desk.cards, desk.sessions, {}, nullptr});
     std::vector<About> order;
     for (const AdviceTerm &term :
-        termsFor({*find(builtInCatalogue(), idOf("tempo_4_2_0")), 1}, now))
+        termsFor({*find(builtInCatalogue(), idOf("tempo_4_2_0")), 1}, desk.situation()))
         order.push_back(term.about);
     // -3 meet (new), 2 touch, 1.5 reps, -1.5 meet (costs much), -0.25 fatigue.
     EXPECT_EQ(
