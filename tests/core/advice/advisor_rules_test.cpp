@@ -1,4 +1,5 @@
 #include "tests/core/advice/advice_desk.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 
@@ -13,9 +14,6 @@ namespace {
 
 using Desk = AdviceDesk;
 
-const QDate kWednesday(2026, 3, 4);
-const QDate kMonday(2026, 3, 2);
-
 } // namespace
 
 TEST(AdvisorRules, TheMeetIsNearForThreeWeeksAndVeryNearForTenDays)
@@ -24,7 +22,7 @@ TEST(AdvisorRules, TheMeetIsNearForThreeWeeksAndVeryNearForTenDays)
     desk.did(40, "comp");
     desk.did(5, "comp");
     const auto at = [&desk](int days, const char *code) {
-        desk.lifter.meetDate = kWednesday.addDays(days);
+        desk.lifter.meetDate = kDay.addDays(days);
         return desk.points(About::meet, code);
     };
     EXPECT_EQ(at(22, "comp"), 0.0);
@@ -97,7 +95,7 @@ TEST(AdvisorRules, WhatWasDoneYesterdayOrTwiceInSixDaysIsNotDoneAgain)
 TEST(AdvisorRules, PlannedDaysCountUntilSomethingIsLoggedAfterThem)
 {
     Desk desk;
-    desk.cards = {cardOf(1, kWednesday.addDays(-2), 0, idOf("feet_up"), QStringLiteral("3x5 @7"))};
+    desk.cards = {cardOf(1, kDay.addDays(-2), 0, idOf("feet_up"), QStringLiteral("3x5 @7"))};
     EXPECT_EQ(desk.situation().daysSince(idOf("feet_up")), 2);
     desk.did(3, "comp");
     EXPECT_EQ(desk.situation().daysSince(idOf("feet_up")), 2);

@@ -1,6 +1,7 @@
 #include "core/advice/advisor.h"
 
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 #include <numeric>
@@ -14,10 +15,8 @@ using testing::Not;
 
 namespace {
 
-const QDate kWednesday(2026, 3, 4);
-
 /// A grown lifter with a year of log, and what the tests change about them.
-struct Desk
+struct AdvisorDesk
 {
     Lifter lifter;
     std::vector<Variation> catalogue = builtInCatalogue();
@@ -26,12 +25,12 @@ struct Desk
     std::optional<CheckIn> checkIn;
     std::optional<LiftEstimate> estimate;
 
-    explicit Desk(TouchStyle style)
+    explicit AdvisorDesk(TouchStyle style)
     {
         lifter.touchStyle = style;
         lifter.birthYear = 1995;
         for (int back = 365; back > 3; back -= 3) // rotating, so that nothing was done yesterday
-            sessions.push_back(sessionOf(kWednesday.addDays(-back),
+            sessions.push_back(sessionOf(kDay.addDays(-back),
                 {setOf(id("comp"), 100, 3, 8.0), setOf(id("close_grip"), 90, 5, 8.0),
                     setOf(id("off_chest_pause"), 95, 2, 8.0), setOf(id("feet_up"), 85, 6, 7.0)}));
     }
@@ -41,8 +40,7 @@ struct Desk
     Ranking rank(int reps, std::optional<double> rpe = std::nullopt, Lift lift = Lift::bench) const
     {
         return core::rankVariations({lift, reps, rpe},
-            {lifter, catalogue, kWednesday, cards, sessions, said(),
-                estimate ? &*estimate : nullptr});
+            {lifter, catalogue, kDay, cards, sessions, said(), estimate ? &*estimate : nullptr});
     }
 
     const std::vector<CheckIn> &said() const
@@ -57,7 +55,7 @@ struct Desk
     void feel(std::map<BodyArea, int> soreness)
     {
         checkIn.emplace();
-        checkIn->day = kWednesday;
+        checkIn->day = kDay;
         checkIn->soreness = std::move(soreness);
     }
     void hurts(std::optional<BodyArea> area)
@@ -86,7 +84,7 @@ struct Desk
     }
 };
 
-const Advice &adviceOn(const Desk &desk, const Ranking &ranking, const char *code)
+const Advice &adviceOn(const AdvisorDesk &desk, const Ranking &ranking, const char *code)
 {
     for (const Advice &advice : ranking.advice)
         if (advice.variation == desk.id(code))
@@ -102,15 +100,16 @@ double pointsFor(const Advice &advice, AdviceTerm::About about)
     return points;
 }
 
-rc::Gen<Desk> anyDesk()
+rc::Gen<AdvisorDesk> anyDesk()
 {
     return rc::gen::exec([] {
-        Desk desk(*rc::gen::element(TouchStyle::undecided, TouchStyle::soft, TouchStyle::sinking));
+        AdvisorDesk desk(
+            *rc::gen::element(TouchStyle::undecided, TouchStyle::soft, TouchStyle::sinking));
         if (*rc::gen::arbitrary<bool>())
             desk.sessions.clear();
         desk.lifter.birthYear = *rc::gen::inRange(1960, 2012);
         if (*rc::gen::arbitrary<bool>())
-            desk.lifter.meetDate = kWednesday.addDays(*rc::gen::inRange(-10, 60));
+            desk.lifter.meetDate = kDay.addDays(*rc::gen::inRange(-10, 60));
         std::map<BodyArea, int> soreness;
         for (const BodyArea area : kBodyAreas)
             if (*rc::gen::arbitrary<bool>())
@@ -126,7 +125,7 @@ rc::Gen<Desk> anyDesk()
 
 TEST(Advisor, SoftTouchFreshAndHeavyCallsForOffChestPauseAndATempoLeadRep)
 {
-    const Desk desk(TouchStyle::soft);
+    const AdvisorDesk desk(TouchStyle::soft);
     for (const int reps : {2, 3}) {
         const Ranking ranking = desk.rank(reps);
         EXPECT_THAT(
@@ -142,7 +141,7 @@ TEST(Advisor, SoreBackOrLegsCallForFeetUp)
     for (const TouchStyle style : {TouchStyle::soft, TouchStyle::sinking, TouchStyle::undecided})
         for (const BodyArea area : {BodyArea::back, BodyArea::legs})
             for (const int reps : {1, 2, 3, 5, 8}) {
-                Desk desk(style);
+                AdvisorDesk desk(style);
                 desk.feel({{area, 2}});
                 EXPECT_THAT(desk.top(desk.rank(reps), 1), testing::ElementsAre("feet_up"))
                     << "reps " << reps << ", sore " << words(area).toStdString();
@@ -152,7 +151,7 @@ TEST(Advisor, SoreBackOrLegsCallForFeetUp)
 TEST(Advisor, FiveRepsPutNeitherTempoNorOffChestOnTop)
 {
     for (const TouchStyle style : {TouchStyle::soft, TouchStyle::sinking, TouchStyle::undecided}) {
-        const Desk desk(style);
+        const AdvisorDesk desk(style);
         const Ranking ranking = desk.rank(5);
         EXPECT_THAT(desk.top(ranking, 3), Not(Contains("off_chest_pause")));
         EXPECT_THAT(desk.top(ranking, 3), Not(Contains("tempo_4_2_0")));
@@ -162,13 +161,13 @@ TEST(Advisor, FiveRepsPutNeitherTempoNorOffChestOnTop)
 
 TEST(Advisor, ASinkingTouchGetsTheLongPauseWhenHeavy)
 {
-    EXPECT_THAT(Desk(TouchStyle::sinking).top(Desk(TouchStyle::sinking).rank(3), 1),
+    EXPECT_THAT(AdvisorDesk(TouchStyle::sinking).top(AdvisorDesk(TouchStyle::sinking).rank(3), 1),
         testing::ElementsAre("long_pause"));
 }
 
 TEST(Advisor, FreshAndHeavyKeepsFeetUpDown)
 {
-    const Desk desk(TouchStyle::undecided);
+    const AdvisorDesk desk(TouchStyle::undecided);
     EXPECT_LT(
         pointsFor(adviceOn(desk, desk.rank(2), "feet_up"), AdviceTerm::About::freshness), 0.0);
     EXPECT_EQ(
@@ -177,19 +176,19 @@ TEST(Advisor, FreshAndHeavyKeepsFeetUpDown)
 
 TEST(Advisor, YesterdaysSquatsAndDeadliftsCountUntilTheLifterSaysOtherwise)
 {
-    Desk desk(TouchStyle::soft);
-    const QDate yesterday = kWednesday.addDays(-1);
+    AdvisorDesk desk(TouchStyle::soft);
+    const QDate yesterday = kDay.addDays(-1);
     const double before = adviceOn(desk, desk.rank(5), "feet_up").score;
     desk.cards = {cardOf(1, yesterday, 0, desk.id("squat"), QStringLiteral("5x5 @8"))};
     const double planned = adviceOn(desk, desk.rank(5), "feet_up").score;
     EXPECT_GT(planned, before);
 
     // Planned, but another session was logged in its place: it was not done.
-    Desk missed = desk;
+    AdvisorDesk missed = desk;
     missed.sessions.push_back(sessionOf(yesterday, {setOf(desk.id("board_5cm"), 90, 5, 6.0)}));
     EXPECT_EQ(adviceOn(missed, missed.rank(5), "feet_up").score, before);
 
-    Desk done = missed;
+    AdvisorDesk done = missed;
     done.sessions.back().sets.push_back(setOf(desk.id("deadlift"), 200, 3, 9.0));
     EXPECT_GT(adviceOn(done, done.rank(5), "feet_up").score, before);
 
@@ -199,27 +198,27 @@ TEST(Advisor, YesterdaysSquatsAndDeadliftsCountUntilTheLifterSaysOtherwise)
 
 TEST(Advisor, NearTheMeetCompetitionBenchLeadsAndNothingNewComesIn)
 {
-    Desk desk(TouchStyle::soft);
-    desk.lifter.meetDate = kWednesday.addDays(6);
+    AdvisorDesk desk(TouchStyle::soft);
+    desk.lifter.meetDate = kDay.addDays(6);
     const Ranking ranking = desk.rank(1);
     EXPECT_THAT(desk.top(ranking, 1), testing::ElementsAre("comp"));
     EXPECT_LT(pointsFor(adviceOn(desk, ranking, "board_5cm"), AdviceTerm::About::meet), 0.0);
 
-    desk.lifter.meetDate = kWednesday.addDays(-1); // over
+    desk.lifter.meetDate = kDay.addDays(-1); // over
     EXPECT_EQ(pointsFor(adviceOn(desk, desk.rank(1), "comp"), AdviceTerm::About::meet), 0.0);
 }
 
 TEST(Advisor, AFullWeekTurnsAwayWhatCostsMuch)
 {
-    Desk desk(TouchStyle::soft);
+    AdvisorDesk desk(TouchStyle::soft);
     const double before = adviceOn(desk, desk.rank(1), "tempo_4_2_0").score;
-    desk.cards = {cardOf(1, kWednesday.addDays(2), 0, desk.id("comp"), QStringLiteral("30x2 @7"))};
+    desk.cards = {cardOf(1, kDay.addDays(2), 0, desk.id("comp"), QStringLiteral("30x2 @7"))};
     EXPECT_LT(adviceOn(desk, desk.rank(1), "tempo_4_2_0").score, before);
 }
 
 TEST(Advisor, AWeakOwnRatioSpeaksForAVariationOnceItIsSure)
 {
-    Desk desk(TouchStyle::undecided);
+    AdvisorDesk desk(TouchStyle::undecided);
     LiftEstimate estimate;
     estimate.rows = {desk.id("comp"), desk.id("close_grip")};
     estimate.estimate.variations = {{{1.0, 1.0, 1.0}, {}, 50}, {{0.90, 0.88, 0.92}, {}, 20}};
@@ -232,7 +231,7 @@ TEST(Advisor, AWeakOwnRatioSpeaksForAVariationOnceItIsSure)
 
 TEST(Advisor, PainAsksToStopAndToRefer)
 {
-    Desk desk(TouchStyle::soft);
+    AdvisorDesk desk(TouchStyle::soft);
     desk.hurts(BodyArea::shoulders);
     const Ranking shoulders = desk.rank(3);
     ASSERT_THAT(shoulders.cautions, Not(IsEmpty()));
@@ -254,9 +253,9 @@ TEST(Advisor, PainAsksToStopAndToRefer)
 
 TEST(Advisor, APainOfTheWeekBeforeStandsUntilItIsAnswered)
 {
-    Desk desk(TouchStyle::soft);
+    AdvisorDesk desk(TouchStyle::soft);
     desk.hurts(BodyArea::chest);
-    desk.checkIn->day = kWednesday.addDays(-40);
+    desk.checkIn->day = kDay.addDays(-40);
     EXPECT_THAT(desk.rank(3).advice, IsEmpty());
     desk.checkIn->pain.reset();
     desk.checkIn->isPainFree = true;
@@ -266,7 +265,7 @@ TEST(Advisor, APainOfTheWeekBeforeStandsUntilItIsAnswered)
 TEST(Advisor, SorenessNeverSpeaksForAHeavierBar)
 {
     for (const BodyArea area : kBodyAreas) {
-        Desk desk(TouchStyle::undecided);
+        AdvisorDesk desk(TouchStyle::undecided);
         const double board = adviceOn(desk, desk.rank(3), "board_5cm").score;
         const double boxSquat =
             adviceOn(desk, desk.rank(5, {}, Lift::squat), "box_squat_high").score;
@@ -274,7 +273,7 @@ TEST(Advisor, SorenessNeverSpeaksForAHeavierBar)
         EXPECT_LE(adviceOn(desk, desk.rank(3), "board_5cm").score, board);
         EXPECT_LE(adviceOn(desk, desk.rank(5, {}, Lift::squat), "box_squat_high").score, boxSquat);
     }
-    Desk desk(TouchStyle::undecided);
+    AdvisorDesk desk(TouchStyle::undecided);
     desk.feel({{BodyArea::shoulders, 1}});
     EXPECT_GT(pointsFor(adviceOn(desk, desk.rank(5), "close_grip"), AdviceTerm::About::freshness),
         pointsFor(adviceOn(desk, desk.rank(5), "wide_grip"), AdviceTerm::About::freshness))
@@ -283,49 +282,49 @@ TEST(Advisor, SorenessNeverSpeaksForAHeavierBar)
 
 TEST(Advisor, TheSetLineKeepsWithinTheBoundsOfTheRanking)
 {
-    Desk desk(TouchStyle::undecided);
+    AdvisorDesk desk(TouchStyle::undecided);
     const auto line = [&desk](int reps, std::optional<double> rpe) {
         const Ranking ranking = desk.rank(reps, rpe);
         return adviceSetLine(ranking.advice.front(), {Lift::bench, reps, rpe}, ranking);
     };
     EXPECT_EQ(line(5, {}), QStringLiteral("3x5 @8"));
     EXPECT_EQ(line(1, 9.5), QStringLiteral("3x1 @9.5"));
-    desk.lifter.birthYear = kWednesday.year() - 16;
+    desk.lifter.birthYear = kDay.year() - 16;
     EXPECT_EQ(line(1, 9.5), QStringLiteral("3x3 @8")) << "neither singles nor RPE 9.5";
     desk.lifter.birthYear.reset();
     desk.lifter.isAdult = true;
-    desk.lifter.trainingSince = kWednesday.addDays(-100);
+    desk.lifter.trainingSince = kDay.addDays(-100);
     EXPECT_EQ(line(2, 7.0), QStringLiteral("3x3 @7"));
 }
 
 TEST(Advisor, MinorsAndNovicesGetNoMaximalAttempts)
 {
-    Desk minor(TouchStyle::soft);
-    minor.lifter.birthYear = kWednesday.year() - 16;
+    AdvisorDesk minor(TouchStyle::soft);
+    minor.lifter.birthYear = kDay.year() - 16;
     EXPECT_EQ(minor.rank(1, 10.0).mostRpe, 8.0) << "two in reserve, as the caution says";
     EXPECT_THAT(minor.rank(1, 10.0).cautions, Not(IsEmpty()));
 
-    Desk novice(TouchStyle::soft);
-    novice.lifter.trainingSince = kWednesday.addDays(-364);
+    AdvisorDesk novice(TouchStyle::soft);
+    novice.lifter.trainingSince = kDay.addDays(-364);
     EXPECT_LE(novice.rank(1, 10.0).mostRpe.value(), 8.0);
-    novice.lifter.trainingSince = kWednesday.addYears(-1);
+    novice.lifter.trainingSince = kDay.addYears(-1);
     EXPECT_FALSE(novice.rank(1, 10.0).mostRpe);
 
-    Desk fresh(TouchStyle::soft);
+    AdvisorDesk fresh(TouchStyle::soft);
     fresh.sessions.erase(fresh.sessions.begin(), fresh.sessions.end() - 10);
     EXPECT_FALSE(fresh.rank(1, 10.0).mostRpe) << "new to the file is no novice";
 
-    Desk tired(TouchStyle::soft);
+    AdvisorDesk tired(TouchStyle::soft);
     tired.feel({});
     tired.checkIn->sleep = tired.checkIn->stress = 1;
     EXPECT_EQ(tired.rank(1, 10.0).mostRpe, 9.0);
 
-    EXPECT_FALSE(Desk(TouchStyle::soft).rank(1, 10.0).mostRpe);
+    EXPECT_FALSE(AdvisorDesk(TouchStyle::soft).rank(1, 10.0).mostRpe);
 }
 
 TEST(Advisor, RetiredVariationsAndOtherLiftsStayOut)
 {
-    Desk desk(TouchStyle::soft);
+    AdvisorDesk desk(TouchStyle::soft);
     for (Variation &v : desk.catalogue)
         v.retired = v.id == desk.id("off_chest_pause");
     EXPECT_THAT(desk.order(desk.rank(2)), Not(Contains("off_chest_pause")));
@@ -334,12 +333,12 @@ TEST(Advisor, RetiredVariationsAndOtherLiftsStayOut)
 
 TEST(Advisor, ASlotWithoutRepsIsTheCallersBug)
 {
-    EXPECT_THROW((void)Desk(TouchStyle::soft).rank(0), std::invalid_argument);
+    EXPECT_THROW((void)AdvisorDesk(TouchStyle::soft).rank(0), std::invalid_argument);
 }
 
 RC_GTEST_PROP(AdvisorProperty, TheScoreIsTheSumOfItsReasonsAndOrdersTheList, ())
 {
-    const Desk desk = *anyDesk();
+    const AdvisorDesk desk = *anyDesk();
     const Ranking ranking = desk.rank(*rc::gen::inRange(1, 13));
     RC_ASSERT(!ranking.advice.empty());
     for (size_t i = 0; i < ranking.advice.size(); ++i) {
@@ -359,7 +358,7 @@ RC_GTEST_PROP(AdvisorProperty, TheScoreIsTheSumOfItsReasonsAndOrdersTheList, ())
 
 RC_GTEST_PROP(AdvisorProperty, PainNeverYieldsAnythingHeavier, ())
 {
-    Desk desk = *anyDesk();
+    AdvisorDesk desk = *anyDesk();
     const int reps = *rc::gen::inRange(1, 13);
     const Ranking well = desk.rank(reps);
     desk.hurts(*rc::gen::element(std::optional<BodyArea>(), std::optional(BodyArea::back),
@@ -380,7 +379,7 @@ RC_GTEST_PROP(AdvisorProperty, PainNeverYieldsAnythingHeavier, ())
 
 TEST(Advisor, InPainNothingAboveCompetitionLoadsIsBearable)
 {
-    Desk desk(TouchStyle::soft);
+    AdvisorDesk desk(TouchStyle::soft);
     desk.hurts(BodyArea::legs);
     Variation &feetUp = desk.catalogue[size_t(desk.id("feet_up").value - 1)];
     feetUp.ratio = 1.0;
@@ -391,7 +390,7 @@ TEST(Advisor, InPainNothingAboveCompetitionLoadsIsBearable)
 
 TEST(Advisor, ALeadRepNeedsARepToFollowAndACompetitionLift)
 {
-    Desk desk(TouchStyle::soft);
+    AdvisorDesk desk(TouchStyle::soft);
     EXPECT_EQ(adviceOn(desk, desk.rank(1), "tempo_4_2_0").leadReps, 0);
     EXPECT_EQ(adviceOn(desk, desk.rank(2), "tempo_4_2_0").leadReps, 1);
     for (Variation &v : desk.catalogue)
@@ -401,7 +400,7 @@ TEST(Advisor, ALeadRepNeedsARepToFollowAndACompetitionLift)
 
 TEST(Advisor, WithoutAVariationOfTheLiftItSaysSo)
 {
-    Desk desk(TouchStyle::soft);
+    AdvisorDesk desk(TouchStyle::soft);
     std::erase_if(desk.catalogue, [](const Variation &v) { return v.lift == Lift::squat; });
     const Ranking none = desk.rank(3, {}, Lift::squat);
     EXPECT_THAT(none.advice, IsEmpty());
@@ -411,7 +410,7 @@ TEST(Advisor, WithoutAVariationOfTheLiftItSaysSo)
 
 TEST(Advisor, VariationsOfTheSameScoreStandInTheOrderOfTheCatalogue)
 {
-    Desk desk(TouchStyle::soft);
+    AdvisorDesk desk(TouchStyle::soft);
     for (Variation &v : desk.catalogue) // all alike but for their names
         v = [&v] {
             Variation plain;

@@ -1,4 +1,5 @@
 #include "tests/core/advice/advice_desk.h"
+#include "tests/support/days.h"
 
 #include <gtest/gtest.h>
 
@@ -12,8 +13,6 @@ using About = AdviceTerm::About;
 namespace {
 
 using Desk = AdviceDesk;
-
-const QDate kDay(2026, 3, 4);
 
 } // namespace
 

@@ -2,6 +2,7 @@
 
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 
@@ -12,9 +13,7 @@ using namespace tests;
 
 namespace {
 
-const QDate kMonday(2026, 3, 2);
-
-struct Desk
+struct BoundsDesk
 {
     Lifter lifter;
     std::vector<LoggedSession> sessions;
@@ -22,7 +21,7 @@ struct Desk
     std::vector<CheckIn> checkIns;
     LiftEstimate bench = plainEstimate(kMonday);
 
-    Desk()
+    BoundsDesk()
     {
         lifter.id = {1};
         lifter.birthYear = 1995;
@@ -63,9 +62,9 @@ struct Desk
 };
 
 /// The last weeks as lifts a week, the newest last.
-Desk afterWeeks(const std::vector<int> &lifts)
+BoundsDesk afterWeeks(const std::vector<int> &lifts)
 {
-    Desk desk;
+    BoundsDesk desk;
     int week = -int(lifts.size());
     for (const int count : lifts) {
         if (count > 0)
@@ -79,7 +78,7 @@ Desk afterWeeks(const std::vector<int> &lifts)
 
 TEST(PlanChecksBounds, PainCountsUntilItIsAnswered)
 {
-    Desk desk;
+    BoundsDesk desk;
     desk.feels(0).pain = PainFlag{BodyArea::chest, {}};
     desk.plan(14, "comp", u"3x3 @6"_qs);
     EXPECT_TRUE(desk.find(CheckRule::pain));
@@ -93,7 +92,7 @@ TEST(PlanChecksBounds, PainCountsUntilItIsAnswered)
     EXPECT_FALSE(desk.find(CheckRule::pain)) << "a day before it was said";
     desk.cards[0].day = kMonday;
     EXPECT_TRUE(desk.find(CheckRule::pain)) << "the day itself";
-    Desk elsewhere;
+    BoundsDesk elsewhere;
     elsewhere.feels(0).pain = PainFlag{{}, u"wrist"_qs};
     elsewhere.plan(0, "feet_up", u"3x3 @6"_qs);
     EXPECT_TRUE(elsewhere.find(CheckRule::pain)) << "not known to be spared";
@@ -101,7 +100,7 @@ TEST(PlanChecksBounds, PainCountsUntilItIsAnswered)
 
 TEST(PlanChecksBounds, ThreeDaysAfterItWasSaidAnAreaIsStillSore)
 {
-    Desk desk;
+    BoundsDesk desk;
     desk.feels(0).soreness[BodyArea::chest] = 2;
     desk.plan(2, "comp", u"3x3 @6"_qs);
     desk.plan(3, "comp", u"3x3 @6"_qs);
@@ -123,7 +122,7 @@ TEST(PlanChecksBounds, ThreeDaysAfterItWasSaidAnAreaIsStillSore)
 TEST(PlanChecksBounds, MinorsMayNotTryA95PercentMaxNorAnRpeAbove9)
 {
     const auto isStopped = [](const QString &line) {
-        Desk desk;
+        BoundsDesk desk;
         desk.lifter.birthYear = 2010;
         desk.plan(0, "comp", line);
         return desk.find(CheckRule::maximalAttempt).has_value();
@@ -140,7 +139,7 @@ TEST(PlanChecksBounds, MinorsMayNotTryA95PercentMaxNorAnRpeAbove9)
 
 TEST(PlanChecksBounds, FarAboveIsFivePercentOverTheHeaviestOfEightWeeks)
 {
-    Desk desk;
+    BoundsDesk desk;
     desk.did(-56, "comp", 1, 90, 1);
     desk.plan(0, "comp", u"1x1 94.5kg"_qs);
     EXPECT_EQ(desk.find(CheckRule::aboveLately)->severity, Severity::hint);
@@ -159,7 +158,7 @@ TEST(PlanChecksBounds, FarAboveIsFivePercentOverTheHeaviestOfEightWeeks)
 
 TEST(PlanChecksBounds, ALikelyMissIsOneThatFailsMoreOftenThanNot)
 {
-    Desk desk;
+    BoundsDesk desk;
     desk.plan(0, "comp", u"1x1 99kg"_qs);
     EXPECT_FALSE(desk.find(CheckRule::likelyMiss));
     desk.cards[0].setLine = u"1x1 101kg"_qs;
@@ -172,7 +171,7 @@ TEST(PlanChecksBounds, ALikelyMissIsOneThatFailsMoreOftenThanNot)
 
 TEST(PlanChecksBounds, AJumpIsMoreThanAFifthAboveTheFullestOfSixWeeks)
 {
-    Desk desk = afterWeeks({90, 20, 0, 10, 0, 15, 5}); // 90 was seven weeks ago
+    BoundsDesk desk = afterWeeks({90, 20, 0, 10, 0, 15, 5}); // 90 was seven weeks ago
     desk.plan(0, "comp", u"12x2 50kg"_qs);
     EXPECT_FALSE(desk.find(CheckRule::weeklyLifts)) << "24 after 20";
     desk.cards[0].setLine = u"5x5 50kg"_qs;
@@ -185,17 +184,17 @@ TEST(PlanChecksBounds, AJumpIsMoreThanAFifthAboveTheFullestOfSixWeeks)
     desk.cards[0].setLine = u"8x4 50kg"_qs;
     EXPECT_EQ(desk.find(CheckRule::weeklyLifts)->severity, Severity::warning);
 
-    Desk few = afterWeeks({0, 0, 20, 0, 0, 20});
+    BoundsDesk few = afterWeeks({0, 0, 20, 0, 0, 20});
     few.plan(0, "comp", u"9x5 50kg"_qs);
     EXPECT_FALSE(few.find(CheckRule::weeklyLifts)) << "two weeks are no habit";
-    Desk enough = afterWeeks({20, 0, 20, 0, 0, 20});
+    BoundsDesk enough = afterWeeks({20, 0, 20, 0, 0, 20});
     enough.plan(0, "comp", u"9x5 50kg"_qs);
     EXPECT_TRUE(enough.find(CheckRule::weeklyLifts));
 }
 
 TEST(PlanChecksBounds, NearMaximumIsNineTenthsOnMoreThanTwoDays)
 {
-    Desk desk;
+    BoundsDesk desk;
     for (const int day : {0, 2, 4})
         desk.plan(day, "comp", u"1x1 90kg"_qs);
     EXPECT_EQ(desk.find(CheckRule::daysNearMaximum)->measure, 3.0);
@@ -207,7 +206,7 @@ TEST(PlanChecksBounds, NearMaximumIsNineTenthsOnMoreThanTwoDays)
 
 TEST(PlanChecksBounds, ThreeWeeksBeforeTheMeetTheCompetitionLiftIsMissed)
 {
-    Desk desk;
+    BoundsDesk desk;
     desk.plan(0, "feet_up", u"3x3 @7"_qs);
     const auto isMissed = [&desk](int meet) {
         desk.lifter.meetDate = kMonday.addDays(meet);
@@ -222,7 +221,7 @@ TEST(PlanChecksBounds, ThreeWeeksBeforeTheMeetTheCompetitionLiftIsMissed)
 TEST(PlanChecksBounds, TheMeetsWeekAreItsSevenDaysAndTheFourWeeksBeforeCountAsTrained)
 {
     const auto isFound = [](int day, std::optional<int> done) {
-        Desk desk;
+        BoundsDesk desk;
         desk.lifter.meetDate = kMonday.addDays(40);
         desk.plan(day, "incline", u"3x6 60kg"_qs);
         if (done)
@@ -240,7 +239,7 @@ TEST(PlanChecksBounds, TheMeetsWeekAreItsSevenDaysAndTheFourWeeksBeforeCountAsTr
 TEST(PlanChecksBounds, RepsAreCountedByTheVariationTheyAreDoneIn)
 {
     const auto measure = [](const char *code, const QString &line) {
-        Desk desk;
+        BoundsDesk desk;
         desk.plan(0, code, line);
         const auto found = desk.find(CheckRule::repsOutOfRange);
         return found ? found->measure : 0.0;
@@ -260,7 +259,7 @@ TEST(PlanChecksBounds, AMaximalAttemptIsAnEffortAboveNine)
 {
     // Without loads, so that only what is asked for counts.
     const auto isStopped = [](const QString &line) {
-        Desk desk;
+        BoundsDesk desk;
         desk.bench.estimate.standing = strength::Standing::priorOnly;
         desk.lifter.birthYear = 2010;
         desk.plan(0, "comp", line);
@@ -275,7 +274,7 @@ TEST(PlanChecksBounds, AMaximalAttemptIsAnEffortAboveNine)
 
 TEST(PlanChecksBounds, OneHeavyDayOfDeadliftsAWeekIsTheMost)
 {
-    Desk desk;
+    BoundsDesk desk;
     desk.bench.rows = {idOf("deadlift")};
     desk.bench.priors = {{1.0, 0.0, 1.0}};
     desk.bench.estimate.variations.resize(1);
@@ -299,7 +298,7 @@ TEST(PlanChecksBounds, OneHeavyDayOfDeadliftsAWeekIsTheMost)
 
 TEST(PlanChecksBounds, TonnageJumpsLikeLifts)
 {
-    Desk desk = afterWeeks({0, 0, 0, 20, 20, 20}); // 1600 kg a week
+    BoundsDesk desk = afterWeeks({0, 0, 0, 20, 20, 20}); // 1600 kg a week
     desk.plan(0, "comp", u"19x1 100kg"_qs);
     EXPECT_FALSE(desk.find(CheckRule::weeklyTonnage));
     desk.cards[0].setLine = u"20x1 100kg"_qs;
@@ -312,14 +311,14 @@ TEST(PlanChecksBounds, TonnageJumpsLikeLifts)
 
 TEST(PlanChecksBounds, AFindingThatIsWavedThroughMayMoveByARoundingAndNoMore)
 {
-    Desk desk;
+    BoundsDesk desk;
     desk.plan(0, "close_grip", u"3x13 50kg"_qs);
     const Finding finding = *desk.find(CheckRule::repsOutOfRange);
     const auto stands = [&](double measure) {
         const Waiver waiver{{1}, finding.key, measure, u"meant"_qs};
         const auto none = [](Lift) { return nullptr; };
-        const auto resolved = resolveCards(
-            desk.cards, {desk.lifter, builtInCatalogue(), none, noCheckIns(), {}, {}});
+        const auto resolved =
+            resolveCards(desk.cards, {desk.lifter, builtInCatalogue(), none, noCheckIns(), {}, {}});
         for (const Finding &found : checkPlan({desk.lifter, builtInCatalogue(), desk.sessions,
                  resolved, none, {}, {&waiver, 1}}))
             if (found.key == finding.key)

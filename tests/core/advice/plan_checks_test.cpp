@@ -3,6 +3,7 @@
 #include "core/plan/plan_edits.h"
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 #include <set>
@@ -13,11 +14,9 @@ using testing::IsEmpty;
 
 namespace {
 
-const QDate kMonday(2026, 3, 2);
-
 /// A grown lifter with eight weeks of log: three bench days of 4 x 3 at 85 kg and one squat day a
 /// week, max 100 kg.
-struct Desk
+struct ChecksDesk
 {
     Lifter lifter;
     std::vector<LoggedSession> sessions;
@@ -25,7 +24,7 @@ struct Desk
     std::vector<CheckIn> checkIns;
     LiftEstimate bench = plainEstimate(kMonday);
 
-    Desk()
+    ChecksDesk()
     {
         lifter.id = {1};
         lifter.birthYear = 1995;
@@ -91,7 +90,7 @@ using testing::Not;
 
 TEST(PlanChecks, AnOrdinaryWeekPasses)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.plan(0, "comp", u"4x3 @8"_qs);
     desk.plan(2, "feet_up", u"4x5 70%"_qs);
     desk.plan(2, "squat", u"1x5 140kg"_qs);
@@ -102,7 +101,7 @@ TEST(PlanChecks, AnOrdinaryWeekPasses)
 
 TEST(PlanChecks, EveryFindingSaysWhatAndWhatToDo)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.lifter.birthYear = 2010;
     desk.lifter.meetDate = kMonday.addDays(5);
     CheckIn &said = desk.feels(-1);
@@ -125,7 +124,7 @@ TEST(PlanChecks, EveryFindingSaysWhatAndWhatToDo)
 
 TEST(PlanChecks, RepsBeyondTheRangeOfAVariation)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.plan(0, "off_chest_pause", u"2x3 @7\n1x5 @7"_qs); // 1 to 3
     ASSERT_THAT(desk.rules(), ElementsAre(CheckRule::repsOutOfRange));
     const Finding finding = desk.check().front();
@@ -133,18 +132,18 @@ TEST(PlanChecks, RepsBeyondTheRangeOfAVariation)
     EXPECT_EQ(finding.key.card, CardId{1});
     EXPECT_EQ(finding.measure, 2.0);
 
-    Desk lead; // one tempo rep leads, four competition reps follow: both in their range
+    ChecksDesk lead; // one tempo rep leads, four competition reps follow: both in their range
     lead.plan(0, "tempo_4_2_0", u"3x1+4 @7"_qs);
     EXPECT_THAT(lead.rules(), IsEmpty());
 
-    Desk few; // 3 to 12
+    ChecksDesk few; // 3 to 12
     few.plan(0, "close_grip", u"3x2 @7"_qs);
     EXPECT_EQ(findingOf(few.check(), CheckRule::repsOutOfRange).severity, Severity::hint);
 }
 
 TEST(PlanChecks, AJumpAgainstTheLiftersOwnWeeks)
 {
-    Desk desk; // usual: 36 lifts a week, so up to 43 pass
+    ChecksDesk desk; // usual: 36 lifts a week, so up to 43 pass
     desk.plan(0, "comp", u"14x3 60kg"_qs);
     EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::weeklyLifts)));
     desk.plan(2, "comp", u"1x3 60kg"_qs); // 45
@@ -154,11 +153,11 @@ TEST(PlanChecks, AJumpAgainstTheLiftersOwnWeeks)
     EXPECT_THAT(lifts.words.toStdString(), testing::HasSubstr("36 to 36"));
     EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::weeklyTonnage))); // light
 
-    Desk heavy; // usual tonnage: 12 x 95 + 24 x 85 = 3180 kg
+    ChecksDesk heavy; // usual tonnage: 12 x 95 + 24 x 85 = 3180 kg
     heavy.plan(0, "feet_up", u"13x3 100kg"_qs);
     EXPECT_THAT(heavy.rules(), Contains(CheckRule::weeklyTonnage));
 
-    Desk unknown;
+    ChecksDesk unknown;
     unknown.sessions.clear();
     unknown.plan(0, "comp", u"20x3 60kg"_qs);
     EXPECT_THAT(unknown.rules(), IsEmpty()); // no habit to be measured against
@@ -166,13 +165,13 @@ TEST(PlanChecks, AJumpAgainstTheLiftersOwnWeeks)
 
 TEST(PlanChecks, LaterWeeksAreMeasuredAgainstTheWeeksPlannedBefore)
 {
-    Desk desk;
+    ChecksDesk desk;
     for (int week = 0; week < 4; ++week)
         desk.plan(7 * week, "comp", QStringLiteral("%1x3 60kg").arg(13 + 2 * week));
     // 39, 45, 51, 57 lifts after 36: never more than a fifth above the fullest before.
     desk.cards.erase(desk.cards.begin()); // without the first step up the second is a jump
     EXPECT_THAT(desk.rules(), Contains(CheckRule::weeklyLifts));
-    Desk steady;
+    ChecksDesk steady;
     for (int week = 0; week < 4; ++week)
         steady.plan(7 * week, "comp", QStringLiteral("%1x3 60kg").arg(13 + 2 * week));
     EXPECT_THAT(steady.rules(), Not(Contains(CheckRule::weeklyLifts)));
@@ -180,7 +179,7 @@ TEST(PlanChecks, LaterWeeksAreMeasuredAgainstTheWeeksPlannedBefore)
 
 TEST(PlanChecks, WhatWasPlannedOnLoggedDaysDoesNotCountTwice)
 {
-    Desk desk;
+    ChecksDesk desk;
     for (const int day : {0, 2, 4}) {
         desk.plan(day, "comp", u"4x3 85kg"_qs);
         desk.sessions.push_back(sessionOf(
@@ -191,7 +190,7 @@ TEST(PlanChecks, WhatWasPlannedOnLoggedDaysDoesNotCountTwice)
 
 TEST(PlanChecks, TooManyDaysNearMaximum)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.plan(0, "comp", u"1x1 90kg"_qs);
     desk.plan(2, "feet_up", u"1x1 87.5kg"_qs); // 95 kg max
     EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::daysNearMaximum)));
@@ -201,11 +200,11 @@ TEST(PlanChecks, TooManyDaysNearMaximum)
 
 TEST(PlanChecks, NearTheMeetCompetitionBenchIsInThePlan)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.lifter.meetDate = kMonday.addDays(12);
     desk.plan(0, "feet_up", u"3x3 @7"_qs);
     EXPECT_THAT(desk.rules(), Contains(CheckRule::noCompetitionLift));
-    Desk lead = desk; // competition reps after a lead rep count
+    ChecksDesk lead = desk; // competition reps after a lead rep count
     lead.plan(2, "tempo_4_2_0", u"2x1+2 @7"_qs);
     EXPECT_THAT(lead.rules(), Not(Contains(CheckRule::noCompetitionLift)));
     desk.lifter.meetDate = kMonday.addDays(60);
@@ -216,25 +215,25 @@ TEST(PlanChecks, NearTheMeetCompetitionBenchIsInThePlan)
 
 TEST(PlanChecks, NothingUntrainedInTheWeekOfTheMeet)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.lifter.meetDate = kMonday.addDays(11);
     desk.plan(7, "incline", u"3x6 60kg"_qs);
     EXPECT_THAT(desk.rules(), Contains(CheckRule::untrainedOnMeetWeek));
     desk.plan(1, "incline", u"3x6 60kg"_qs); // planned before that week
     EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::untrainedOnMeetWeek)));
-    Desk before = desk;
+    ChecksDesk before = desk;
     before.cards = {before.cards[1]};
     EXPECT_THAT(before.rules(), Not(Contains(CheckRule::untrainedOnMeetWeek)));
 }
 
 TEST(PlanChecks, LoadsAboveAnythingDoneLately)
 {
-    Desk desk; // the heaviest was 95 kg
+    ChecksDesk desk; // the heaviest was 95 kg
     desk.plan(0, "comp", u"1x1 95kg"_qs);
     EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::aboveLately)));
     desk.plan(2, "comp", u"1x1 97.5kg"_qs);
     EXPECT_EQ(findingOf(desk.check(), CheckRule::aboveLately).severity, Severity::hint);
-    Desk far;
+    ChecksDesk far;
     far.plan(0, "comp", u"1x1 102.5kg"_qs);
     EXPECT_EQ(findingOf(far.check(), CheckRule::aboveLately).severity, Severity::warning);
     EXPECT_THAT(far.rules(), Contains(CheckRule::likelyMiss));
@@ -242,7 +241,7 @@ TEST(PlanChecks, LoadsAboveAnythingDoneLately)
 
 TEST(PlanChecks, SoreAreasGetADayBetween)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.feels(0).soreness[BodyArea::legs] = 2;
     desk.plan(1, "comp", u"3x3 @7"_qs);
     desk.plan(2, "comp", u"3x3 @7"_qs);
@@ -253,7 +252,7 @@ TEST(PlanChecks, SoreAreasGetADayBetween)
 
 TEST(PlanChecks, PainStopsWhateverWorksTheArea)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.feels(-1).pain = PainFlag{BodyArea::legs, {}};
     desk.plan(0, "comp", u"3x3 @6"_qs);
     desk.plan(0, "feet_up", u"3x3 @6"_qs);
@@ -269,7 +268,7 @@ TEST(PlanChecks, PainStopsWhateverWorksTheArea)
 
 TEST(PlanChecks, PainStopsTheRepsAfterALeadToo)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.feels(0).pain = PainFlag{BodyArea::legs, {}};
     desk.plan(0, "feet_up", u"3x1+2 @6"_qs); // competition reps follow
     EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::stop);
@@ -277,7 +276,7 @@ TEST(PlanChecks, PainStopsTheRepsAfterALeadToo)
 
 TEST(PlanChecks, PainElsewhereStopsMaximalWorkAndLeavesTheRestToTheCoach)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.feels(0).pain = PainFlag{{}, u"neck"_qs};
     desk.plan(0, "comp", u"3x3 @6"_qs);
     EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::warning);
@@ -289,7 +288,7 @@ TEST(PlanChecks, MinorsGetNoMaximalAttempts)
 {
     for (const QString &line : {u"1x1 @9.5"_qs, u"1x1 95kg"_qs, u"3x3 @10"_qs, u"1xAMRAP 60%"_qs,
              u"1x1 0RIR"_qs, u"1x5+ 60%"_qs}) {
-        Desk desk;
+        ChecksDesk desk;
         desk.plan(0, "comp", line);
         EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::maximalAttempt)));
         desk.lifter.birthYear = 2009;
@@ -301,7 +300,7 @@ TEST(PlanChecks, WithoutAnEstimateMinorsGetNoMaximalAttemptsEither)
 {
     for (const QString &line :
         {u"3x3 @10"_qs, u"1xAMRAP 80%"_qs, u"1x1 0RIR"_qs, u"1x1 95%"_qs, u"1x1 60kg"_qs}) {
-        Desk desk;
+        ChecksDesk desk;
         desk.lifter.birthYear = 2011;
         desk.bench.estimate.standing = strength::Standing::noData;
         desk.plan(0, "comp", line);
@@ -312,7 +311,7 @@ TEST(PlanChecks, WithoutAnEstimateMinorsGetNoMaximalAttemptsEither)
 
 TEST(PlanChecks, NovicesGetNoMaximalAttempts)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.plan(0, "comp", u"1x1 @9.5"_qs);
     desk.lifter.trainingSince = kMonday.addDays(-300);
     EXPECT_EQ(findingOf(desk.check(), CheckRule::maximalAttempt).severity, Severity::stop);
@@ -322,7 +321,7 @@ TEST(PlanChecks, NovicesGetNoMaximalAttempts)
 
 TEST(PlanChecks, AMinorsHardWeekIsPointedOut)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.plan(0, "comp", u"3x5 @9"_qs);
     EXPECT_THAT(desk.rules(), Not(Contains(CheckRule::hardForBeginner)));
     desk.lifter.birthYear = 2011;
@@ -332,7 +331,7 @@ TEST(PlanChecks, AMinorsHardWeekIsPointedOut)
 
 TEST(PlanChecks, AFindingWavedThroughComesBackWhenItGetsWorse)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.plan(0, "off_chest_pause", u"1x5 @7"_qs);
     const auto newId = [] { return WaiverId{7}; };
     const Edit waived = waive(desk.check().front(), u"technique day"_qs, {}, newId);
@@ -355,7 +354,7 @@ TEST(PlanChecks, AFindingWavedThroughComesBackWhenItGetsWorse)
 
 TEST(PlanChecks, CardsThatCannotBeReadAreLeftToTheBoard)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.plan(0, "comp", u"heavy"_qs);
     EXPECT_THAT(desk.rules(), IsEmpty());
 }

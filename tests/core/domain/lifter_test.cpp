@@ -6,7 +6,7 @@
 using namespace core;
 
 namespace {
-Lifter soundLifter()
+Lifter anySoundLifter()
 {
     Lifter lifter;
     lifter.name = QStringLiteral("Test Lifter");
@@ -17,12 +17,12 @@ Lifter soundLifter()
 
 TEST(Lifter, UsualLifterIsSound)
 {
-    EXPECT_TRUE(problems(soundLifter()).isEmpty());
+    EXPECT_TRUE(problems(anySoundLifter()).isEmpty());
 }
 
 TEST(Lifter, EachFieldOutOfBoundsIsNamed)
 {
-    Lifter lifter = soundLifter();
+    Lifter lifter = anySoundLifter();
     lifter.name = QStringLiteral("  ");
     lifter.birthYear = 1823;
     lifter.bodyweightKg = 0.0;
@@ -33,7 +33,7 @@ TEST(Lifter, EachFieldOutOfBoundsIsNamed)
 TEST(Lifter, NobodyWhoIsEnteredTodayIsBornLater)
 {
     const QDate today(2026, 1, 1);
-    Lifter lifter = soundLifter();
+    Lifter lifter = anySoundLifter();
     EXPECT_TRUE(problems(lifter, today).isEmpty());
     lifter.birthYear = 2026;
     EXPECT_TRUE(problems(lifter, today).isEmpty());
@@ -62,7 +62,7 @@ TEST(TouchStyle, AnUndecidedLifterMayTrainWithAnything)
 
 TEST(Lifter, TheYearOfThe18thBirthdayStillCountsAsUnderAge)
 {
-    Lifter lifter = soundLifter();
+    Lifter lifter = anySoundLifter();
     EXPECT_FALSE(mayBeMinor(lifter, QDate(2026, 3, 2)));
     lifter.birthYear = 2008;
     EXPECT_TRUE(mayBeMinor(lifter, QDate(2026, 12, 31)));

@@ -1,12 +1,14 @@
 #include "core/domain/roster_change.h"
 
+#include "tests/support/days.h"
+
 #include <gtest/gtest.h>
 
 using namespace core;
+using namespace tests;
 
 namespace {
 
-const QDate kMonday(2026, 3, 2);
 const LifterId kAda{1}, kBea{2};
 
 Card cardOn(LifterId lifter, QDate day)

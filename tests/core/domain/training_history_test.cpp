@@ -2,16 +2,13 @@
 #include "core/domain/week.h"
 
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 
 using namespace core;
 using namespace tests;
 using testing::ElementsAre;
-
-namespace {
-const QDate kMonday(2026, 3, 2);
-} // namespace
 
 TEST(TrainingHistory, WeeksBeginOnMonday)
 {

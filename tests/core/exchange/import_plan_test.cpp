@@ -24,7 +24,7 @@ RosterRows emptyRoster()
     return {{}, {variation(1, "comp"), variation(2, "feet_up"), variation(3, "close_grip")}, {}};
 }
 
-core::IdSource idsFrom(qint64 first)
+core::IdSource plannedIdsFrom(qint64 first)
 {
     return {[n = first]() mutable { return core::LifterId{n++}; },
         [n = first]() mutable { return core::SessionId{n++}; }};
@@ -45,7 +45,7 @@ RosterRows after(RosterRows roster, const core::Edit &edit)
 
 ImportPlan planOf(const QByteArray &rows, const RosterRows &roster)
 {
-    return core::planImport(files::logRows(rows), {}, roster, idsFrom(100));
+    return core::planImport(files::logRows(rows), {}, roster, plannedIdsFrom(100));
 }
 
 const QByteArray kThreeSets = "Ada,2026-03-30,comp,100,5,5,8,0\n"
@@ -117,7 +117,7 @@ TEST(ImportPlan, AVelocityThatComesLaterFillsTheSet)
     const core::LogTable log =
         files::log("lifter,date,variation,load_kg,reps_planned,reps_done,rpe,failed,velocity_ms\n"
                    "Ada,2026-03-30,comp,100,5,5,8,0,0.4\n");
-    const ImportPlan plan = core::planImport(log, {}, once, idsFrom(200));
+    const ImportPlan plan = core::planImport(log, {}, once, plannedIdsFrom(200));
     EXPECT_EQ(plan.counts, (ImportCounts{0, 0, 0, 1, 0, 1}));
     ASSERT_EQ(plan.edit.sessions.after.size(), 1u);
     EXPECT_EQ(plan.edit.sessions.after[0].sets.size(), 2u);
@@ -133,7 +133,7 @@ TEST(ImportPlan, SessionsOfADayAreKeptApart)
                    "Ada,2026-03-30,2,comp,100,5,5,8,0,2\n"
                    "Ada,2026-03-30,1,comp,100,5,5,8,0,\n"
                    "Ada,2026-03-30,2,comp,100,5,5,9,0,\n");
-    const ImportPlan plan = core::planImport(log, {}, emptyRoster(), idsFrom(1));
+    const ImportPlan plan = core::planImport(log, {}, emptyRoster(), plannedIdsFrom(1));
     ASSERT_EQ(plan.edit.sessions.after.size(), 2u);
     EXPECT_EQ(plan.edit.sessions.after[0].number, 1);
     EXPECT_FALSE(plan.edit.sessions.after[0].readiness);
@@ -154,7 +154,7 @@ TEST(ImportPlan, PeopleFillAndUpdateButABlankLeavesWhatIsThere)
         return files::people("lifter,sex,bodyweight_kg,birth_year,touch_style,unit\n" + rows);
     };
     const ImportPlan first = core::planImport(files::logRows(kThreeSets),
-        people("Ada,f,62,1998,soft,lb\nCleo,,,,,\n"), emptyRoster(), idsFrom(1));
+        people("Ada,f,62,1998,soft,lb\nCleo,,,,,\n"), emptyRoster(), plannedIdsFrom(1));
     ASSERT_TRUE(first.isClean());
     EXPECT_EQ(first.counts, (ImportCounts{3, 0, 2, 0, 3, 0}));
     const core::Lifter ada = first.edit.lifters.after[0];
@@ -163,7 +163,7 @@ TEST(ImportPlan, PeopleFillAndUpdateButABlankLeavesWhatIsThere)
 
     const RosterRows once = after(emptyRoster(), first.edit);
     const ImportPlan second =
-        core::planImport({}, people("ada,,63.5,,,\nCleo,,,,,\n"), once, idsFrom(50));
+        core::planImport({}, people("ada,,63.5,,,\nCleo,,,,,\n"), once, plannedIdsFrom(50));
     EXPECT_EQ(second.counts, (ImportCounts{0, 1, 0, 0, 0, 0}));
     core::Lifter expected = ada;
     expected.bodyweightKg = 63.5;
@@ -193,7 +193,7 @@ TEST(ImportPlan, AnUnknownVariationNamesTheNearestAndStopsEverything)
 TEST(ImportPlan, AProblemOfThePeopleStopsTheLogToo)
 {
     const ImportPlan plan = core::planImport(files::logRows(kThreeSets),
-        files::people("lifter,sex,bodyweight_kg\nAda,x,62\n"), emptyRoster(), idsFrom(1));
+        files::people("lifter,sex,bodyweight_kg\nAda,x,62\n"), emptyRoster(), plannedIdsFrom(1));
     EXPECT_FALSE(plan.isClean());
     EXPECT_TRUE(plan.edit.isEmpty());
 }

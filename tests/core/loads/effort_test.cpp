@@ -4,6 +4,7 @@
 #include "core/strength/prescription.h"
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 
@@ -11,8 +12,6 @@ using namespace core;
 using namespace tests;
 
 namespace {
-
-const QDate kDay(2026, 3, 4);
 
 struct Effort : testing::Test
 {

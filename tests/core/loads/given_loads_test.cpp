@@ -3,6 +3,7 @@
 #include "core/loads/passed_days.h"
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 
@@ -14,7 +15,6 @@ using testing::SizeIs;
 
 namespace {
 
-const QDate kDay(2026, 3, 4);
 const QDateTime kNoon(QDate(2026, 3, 2), QTime(12, 0), Qt::UTC);
 
 /// A day with one card that follows the estimate.

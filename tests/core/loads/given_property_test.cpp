@@ -2,6 +2,7 @@
 
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 #include <random>
@@ -12,8 +13,6 @@ using namespace tests;
 // What a day shows once it is given is a fact: no later set, lifter, plate or estimate changes it.
 
 namespace {
-
-const QDate kMonday(2026, 3, 2);
 
 class RandomRoster
 {

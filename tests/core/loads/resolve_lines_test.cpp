@@ -3,6 +3,7 @@
 #include "core/loads/resolve.h"
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <cmath>
 #include <gmock/gmock.h>
@@ -13,10 +14,8 @@ using testing::HasSubstr;
 
 namespace {
 
-const QDate kDay(2026, 3, 4);
-
 /// Lines on a 100 kg lifter; see plainEstimate().
-std::vector<ResolvedLine> resolved(
+std::vector<ResolvedLine> linesOf(
     const QString &text, const char *code = "comp", double maxSd = 0.0)
 {
     const LiftEstimate lift = plainEstimate(kDay, 100.0, maxSd);
@@ -29,7 +28,7 @@ std::vector<ResolvedLine> resolved(
 
 double targetKg(const QString &text, const char *code = "comp")
 {
-    const std::vector<ResolvedLine> lines = resolved(text, code);
+    const std::vector<ResolvedLine> lines = linesOf(text, code);
     EXPECT_TRUE(lines.back().target) << lines.back().why.toStdString();
     return lines.back().target ? lines.back().target->kg : 0.0;
 }
@@ -48,14 +47,14 @@ TEST(ResolveLines, ADropIsFromTheHeaviestLineAbove)
 {
     // 1x1 @9: N = 2, 100 exp(-0.02) = 98.0 kg, loaded 97.5; ten percent less is 87.75, 20 lb less
     // 88.43.
-    EXPECT_DOUBLE_EQ(resolved(u"1x1 @9"_qs).front().load->loadKg, 97.5);
+    EXPECT_DOUBLE_EQ(linesOf(u"1x1 @9"_qs).front().load->loadKg, 97.5);
     EXPECT_NEAR(targetKg(u"1x1 @9\n3x3 -10%"_qs), 87.75, 1e-9);
     EXPECT_NEAR(targetKg(u"1x1 @9\n3x3 70%\n3x3 -10%"_qs), 87.75, 1e-9);
     EXPECT_NEAR(targetKg(u"1x1 @9\n3x3 -5kg"_qs), 92.5, 1e-9);
     EXPECT_NEAR(targetKg(u"1x1 @9\n3x3 -20lb"_qs), 97.5 - 20 * kKgPerPound, 1e-9);
-    EXPECT_THAT(resolved(u"3x3 -10%"_qs).front().why.toStdString(), HasSubstr("no line"));
+    EXPECT_THAT(linesOf(u"3x3 -10%"_qs).front().why.toStdString(), HasSubstr("no line"));
     EXPECT_THAT(
-        resolved(u"1x1 @9\n3x3 -99kg"_qs).back().why.toStdString(), HasSubstr("larger than"));
+        linesOf(u"1x1 @9\n3x3 -99kg"_qs).back().why.toStdString(), HasSubstr("larger than"));
 }
 
 TEST(ResolveLines, ALeadRepSetTakesTheLighterOfItsTwoParts)
@@ -67,7 +66,7 @@ TEST(ResolveLines, ALeadRepSetTakesTheLighterOfItsTwoParts)
     EXPECT_NEAR(targetKg(u"1x1+6 @8"_qs, "tempo_4_2_0"), 100.0 * std::exp(-0.16), 1e-6);
     // With feet-up reps (max 95) after one off-chest rep: 95 exp(-0.08).
     EXPECT_NEAR(targetKg(u"1x1+2(feet_up) @8"_qs, "off_chest_pause"), 95.0 * std::exp(-0.08), 1e-6);
-    EXPECT_THAT(resolved(u"1x1+2(nothing) @8"_qs).front().why.toStdString(), HasSubstr("nothing"));
+    EXPECT_THAT(linesOf(u"1x1+2(nothing) @8"_qs).front().why.toStdString(), HasSubstr("nothing"));
 }
 
 TEST(ResolveLines, TempoAndPauseCostLoad)
@@ -88,7 +87,7 @@ TEST(ResolveLines, TempoAndPauseCostLoad)
 
 TEST(ResolveLines, AsManyAsPossibleNeedsToKnowHowHeavy)
 {
-    EXPECT_THAT(resolved(u"1xAMRAP @9"_qs).front().why.toStdString(), HasSubstr("how heavy"));
+    EXPECT_THAT(linesOf(u"1xAMRAP @9"_qs).front().why.toStdString(), HasSubstr("how heavy"));
     EXPECT_NEAR(targetKg(u"1xAMRAP 70%"_qs), 70.0, 1e-9);
     EXPECT_DOUBLE_EQ(targetKg(u"1x5+ @9"_qs), targetKg(u"1x5 @9"_qs));
 }
@@ -103,7 +102,7 @@ TEST(ResolveLines, CountsWhatIsExpected)
 TEST(ResolveLines, TheChanceFallsWithLoadSetsAndDoubt)
 {
     const auto chance = [](const QString &text, double maxSd) {
-        return resolved(text, "comp", maxSd).front().allMade.value();
+        return linesOf(text, "comp", maxSd).front().allMade.value();
     };
     EXPECT_GT(chance(u"1x3 @7"_qs, 0.02), 0.95);
     EXPECT_LT(chance(u"1x3 95%"_qs, 0.02), chance(u"1x3 90%"_qs, 0.02));
@@ -132,7 +131,7 @@ TEST(ResolveLines, TheChanceDoubtsTheCurveByAShareOfWhatTheRepsCost)
     // there are ln(100 / 95) - 0.04 = 1.13 % to spare.
     const double sd = std::hypot(0.008, 0.08 * 0.04);
     const double spare = std::log(100.0 / 95.0) - 0.04;
-    EXPECT_NEAR(resolved(u"1x3 95kg"_qs).front().allMade.value(),
+    EXPECT_NEAR(linesOf(u"1x3 95kg"_qs).front().allMade.value(),
         0.5 * std::erfc(-spare / sd / std::sqrt(2.0)), 1e-6);
 }
 

@@ -2,18 +2,20 @@
 
 #include "core/loads/estimate_words.h"
 
+#include "tests/support/days.h"
+
 #include <cmath>
 #include <gmock/gmock.h>
 
 using namespace core;
+using namespace tests;
 using strength::Standing;
 
 namespace {
 
-const QDate kDay(2026, 3, 4);
 const VariationId kComp{1};
 const VariationId kFeetUp{2};
-const VariationId kSquat{3};
+const VariationId kOtherLift{3};
 
 /// Competition max 100 kg on kDay without drift, feet-up bench at 0.95 of it, two percent a rep.
 LiftEstimate hundred(Standing standing = Standing::enough)
@@ -116,7 +118,7 @@ TEST(Resolve, SaysWhyThereIsNoLoad)
     const LiftEstimate lift = hundred();
     EXPECT_THAT(resolved(u"3x3"_qs, &lift).front().why.toStdString(), testing::HasSubstr("@8"));
     EXPECT_FALSE(resolved(u"3x3 @8"_qs, nullptr).front().why.isEmpty());
-    EXPECT_FALSE(resolved(u"3x3 @8"_qs, &lift, 0, kSquat).front().why.isEmpty());
+    EXPECT_FALSE(resolved(u"3x3 @8"_qs, &lift, 0, kOtherLift).front().why.isEmpty());
     for (const Standing standing : {Standing::noData, Standing::priorOnly}) {
         const LiftEstimate doubtful = hundred(standing);
         for (const QString &text : {u"3x3 @8"_qs, u"3x3 75%"_qs}) {
@@ -168,7 +170,7 @@ TEST(ResolvedCards, FatigueCountsWithinADayAndALift)
     Lifter lifter;
     lifter.gear = usualGear(Unit::kilogram);
     const std::vector<Variation> variations{variation(kComp, Lift::bench),
-        variation(kFeetUp, Lift::bench), variation(kSquat, Lift::squat)};
+        variation(kFeetUp, Lift::bench), variation(kOtherLift, Lift::squat)};
     const LiftEstimate lift = hundred();
     const PlanSources sources{lifter, variations,
         [&](Lift which) { return which == Lift::bench ? &lift : nullptr; }, noCheckIns(), {}, {}};
@@ -178,8 +180,8 @@ TEST(ResolvedCards, FatigueCountsWithinADayAndALift)
     // Out of order on purpose: position decides.
     const auto cards =
         resolveCards({card(2, 0, 2, kComp, u"1x3 @8"_qs), card(1, 0, 0, kComp, u"5x3 92.5kg"_qs),
-                         card(3, 0, 1, kSquat, u"5x5 100kg"_qs), card(4, 1, 0, kComp, u"1x3 @8"_qs),
-                         card(5, 1, 1, kComp, u"heavy"_qs)},
+                         card(3, 0, 1, kOtherLift, u"5x5 100kg"_qs),
+                         card(4, 1, 0, kComp, u"1x3 @8"_qs), card(5, 1, 1, kComp, u"heavy"_qs)},
             sources);
     ASSERT_EQ(cards.size(), 5u);
     EXPECT_EQ(cards[0].card.id, CardId{1});

@@ -12,7 +12,7 @@ using testing::IsEmpty;
 
 namespace {
 
-const QDate kMonday(2026, 5, 4);
+const QDate kSheetMonday(2026, 5, 4);
 constexpr VariationId kBench{1}, kPaused{2}, kSquat{3};
 
 Variation variation(VariationId id, const QString &name, Lift lift = Lift::bench)
@@ -52,14 +52,15 @@ protected:
         bench.estimate.variations.resize(2);
         for (strength::VariationEstimate &v : bench.estimate.variations)
             v.ratio = {1.0, 0.99, 1.01};
-        bench.estimate.weeks = {{engineDay(kMonday) - 1, {140, 137, 143}, {140, 138, 142}, 12}};
+        bench.estimate.weeks = {
+            {engineDay(kSheetMonday) - 1, {140, 137, 143}, {140, 138, 142}, 12}};
     }
 
     void add(int day, VariationId variationId, const QString &setLine, const QString &note = {})
     {
         Card card;
         card.lifter = lifter.id;
-        card.day = kMonday.addDays(day);
+        card.day = kSheetMonday.addDays(day);
         card.variation = variationId;
         card.setLine = setLine;
         card.note = note;
@@ -70,7 +71,7 @@ protected:
     {
         const auto estimateOf = [this](
                                     Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
-        return weekSheet(lifter, kMonday,
+        return weekSheet(lifter, kSheetMonday,
             resolveCards(cards, {lifter, variations, estimateOf, checkIns, {}, {}}), variations);
     }
 
@@ -98,7 +99,7 @@ TEST_F(WeekSheetTest, NamesLifterWeekTouchAndBar)
 
 TEST_F(WeekSheetTest, AMeetThatIsOverIsNotNamed)
 {
-    lifter.meetDate = kMonday.addDays(-1);
+    lifter.meetDate = kSheetMonday.addDays(-1);
     EXPECT_EQ(sheet().facts.size(), 2);
 }
 
@@ -236,7 +237,7 @@ TEST_F(WeekSheetTest, TheRatingRisesAlongTheSetsOfALine)
 TEST_F(WeekSheetTest, CollarsAreNamedWithTheBarAndAMeetOnItsMonday)
 {
     lifter.gear.collarsKg = 5.0;
-    lifter.meetDate = kMonday;
+    lifter.meetDate = kSheetMonday;
     EXPECT_EQ(sheet().facts,
         (QStringList{QStringLiteral("soft touch"), QStringLiteral("meet on 4 May 2026"),
             QStringLiteral("bar and collars 25 kg")}));

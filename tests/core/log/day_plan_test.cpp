@@ -2,6 +2,7 @@
 
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 
@@ -12,8 +13,6 @@ using testing::IsEmpty;
 using testing::SizeIs;
 
 namespace {
-
-const QDate kDay(2026, 3, 4);
 
 /// A day of two cards: competition bench by RPE, and a squat.
 struct Day

@@ -2,6 +2,7 @@
 
 #include "core/log/given_score.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 
@@ -11,8 +12,6 @@ using testing::ElementsAre;
 using testing::IsEmpty;
 
 namespace {
-
-const QDate kDay(2026, 3, 4);
 
 /// A day of two cards, three sets and one.
 struct Trained

@@ -1,15 +1,16 @@
 #include "core/log/session_log.h"
 
+#include "tests/support/days.h"
+
 #include <gmock/gmock.h>
 
 using namespace core;
+using namespace tests;
 using testing::ElementsAre;
 using testing::IsEmpty;
 using testing::SizeIs;
 
 namespace {
-
-const QDate kDay(2026, 3, 4);
 
 SetEntry set(double loadKg)
 {

@@ -1,6 +1,7 @@
 #include "core/notation/card_text.h"
 
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 
@@ -12,7 +13,6 @@ using testing::IsEmpty;
 
 namespace {
 
-const QDate kMonday(2026, 3, 2);
 const QLocale kEnglish(QLocale::English, QLocale::UnitedKingdom);
 
 ParsedCardText parsed(const QString &text)

@@ -4,6 +4,7 @@
 #include "core/plan/template.h"
 #include "core/plan/touch_swap.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 
@@ -13,8 +14,6 @@ using testing::ElementsAre;
 using testing::IsEmpty;
 
 namespace {
-
-const QDate kMonday(2026, 3, 2);
 
 Block block(qint64 id, QDate start, int weeks = 2)
 {

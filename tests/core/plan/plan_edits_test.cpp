@@ -1,14 +1,16 @@
 #include "core/plan/plan_edits.h"
 
+#include "tests/support/days.h"
+
 #include <algorithm>
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>
 
 using namespace core;
+using namespace tests;
 
 namespace {
 
-const QDate kMonday(2026, 3, 2);
 const LifterId kLifter{1};
 
 Card card(int id, int day, int position, const QString &setLine = {})

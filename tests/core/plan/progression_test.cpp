@@ -3,6 +3,7 @@
 #include "core/plan/lay_out.h"
 #include "tests/core/plan/plan_rows.h"
 #include "tests/core/plan/set_line_values.h"
+#include "tests/support/days.h"
 
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>
@@ -13,8 +14,6 @@ using testing::ElementsAre;
 using testing::IsEmpty;
 
 namespace {
-
-const QDate kMonday(2026, 3, 2);
 
 struct Ids
 {

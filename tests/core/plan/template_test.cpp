@@ -3,6 +3,7 @@
 #include "core/plan/plan_edits.h"
 #include "core/plan/touch_swap.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -14,11 +15,10 @@ using testing::IsEmpty;
 
 namespace {
 
-const QDate kMonday(2026, 3, 2);
 const QDate kLater(2026, 4, 6);
 
 /// A lifter's plan as the roster file would keep it.
-struct Desk
+struct TemplateDesk
 {
     Lifter lifter;
     std::vector<Card> cards;
@@ -26,7 +26,7 @@ struct Desk
     QStringList remarks;
     qint64 lastId = 0;
 
-    explicit Desk(TouchStyle style)
+    explicit TemplateDesk(TouchStyle style)
     {
         lifter.id = {1};
         lifter.touchStyle = style;
@@ -99,7 +99,7 @@ TEST(Template, IsMadeOfAnyBlock)
 
 TEST(Template, IsLaidOnALifterFromAnyDay)
 {
-    Desk desk(TouchStyle::soft);
+    TemplateDesk desk(TouchStyle::soft);
     desk.lay(block());
     EXPECT_THAT(desk.on(0), ElementsAre("off_chest_pause 3x2 @8", "feet_up 3x6 @7"));
     EXPECT_THAT(desk.on(3), ElementsAre("comp 4x3 @8"));
@@ -110,27 +110,27 @@ TEST(Template, IsLaidOnALifterFromAnyDay)
 
 TEST(Template, SwapsByTouchStyleAndSaysSo)
 {
-    Desk desk(TouchStyle::sinking);
+    TemplateDesk desk(TouchStyle::sinking);
     desk.lay(block());
     EXPECT_THAT(desk.on(0), ElementsAre("long_pause 3x2 @8", "feet_up 3x6 @7"));
     ASSERT_EQ(desk.remarks.size(), 1);
     EXPECT_TRUE(desk.remarks.front().contains(u"in place of"));
 
-    Desk without(TouchStyle::sinking);
+    TemplateDesk without(TouchStyle::sinking);
     BlockTemplate plain = block();
     plain.swaps.clear();
     without.lay(plain);
     EXPECT_THAT(without.on(0), ElementsAre("off_chest_pause 3x2 @8", "feet_up 3x6 @7"));
     EXPECT_EQ(without.remarks.size(), 1); // made for the other style
 
-    Desk undecided(TouchStyle::undecided);
+    TemplateDesk undecided(TouchStyle::undecided);
     undecided.lay(block());
     EXPECT_THAT(undecided.on(0), ElementsAre("off_chest_pause 3x2 @8", "feet_up 3x6 @7"));
 }
 
 TEST(Template, TheFirstTimeItGoesBelowWhatIsThere)
 {
-    Desk desk(TouchStyle::soft);
+    TemplateDesk desk(TouchStyle::soft);
     desk.lastId = 50;
     desk.cards = {cardOf(7, kLater, 0, idOf("squat"), u"3x5 @7"_qs)};
     desk.lay(block());
@@ -140,14 +140,14 @@ TEST(Template, TheFirstTimeItGoesBelowWhatIsThere)
 
 TEST(Template, LaidAgainUnchangedIsNoEdit)
 {
-    Desk desk(TouchStyle::sinking);
+    TemplateDesk desk(TouchStyle::sinking);
     desk.lay(block());
     EXPECT_TRUE(desk.lay(block()).isEmpty());
 }
 
 TEST(Template, ANewVersionReachesWhatTheCoachLeftAlone)
 {
-    Desk desk(TouchStyle::soft);
+    TemplateDesk desk(TouchStyle::soft);
     desk.lay(block());
     BlockTemplate next = block();
     next.cards[0].setLine = u"4x2 @8"_qs;
@@ -165,7 +165,7 @@ TEST(Template, ANewVersionReachesWhatTheCoachLeftAlone)
 
 TEST(Template, DifferencesOfALifterAreKept)
 {
-    Desk desk(TouchStyle::soft);
+    TemplateDesk desk(TouchStyle::soft);
     desk.lay(block());
     desk.card(0, 0).setLine = u"2x1 @7"_qs;                                              // changed
     desk.card(0, 1).variation = idOf("close_grip");                                      // swapped
@@ -188,7 +188,7 @@ TEST(Template, DifferencesOfALifterAreKept)
 
 TEST(Template, WhatTheCoachTookOutStaysOut)
 {
-    Desk desk(TouchStyle::soft);
+    TemplateDesk desk(TouchStyle::soft);
     desk.lay(block());
     std::erase(desk.cards, Card(desk.card(3, 0)));
     BlockTemplate next = block();
@@ -199,7 +199,7 @@ TEST(Template, WhatTheCoachTookOutStaysOut)
 
 TEST(Template, WhatTheTemplateDropsGoesUnlessItWasChanged)
 {
-    Desk desk(TouchStyle::soft);
+    TemplateDesk desk(TouchStyle::soft);
     desk.lay(block());
     desk.card(0, 1).note = u"slow"_qs;
     BlockTemplate empty = block();
@@ -225,7 +225,7 @@ TEST(Template, AVersionMadeFromTheBoardKeepsItsKeys)
 
 TEST(Template, VariationsThatTheRosterLacksAreNamed)
 {
-    Desk desk(TouchStyle::soft);
+    TemplateDesk desk(TouchStyle::soft);
     BlockTemplate other = block();
     other.cards[0].code = u"moon_press"_qs;
     desk.lay(other);
@@ -292,7 +292,7 @@ TEST(Template, CardsOutsideTheBlockStayOut)
 
 TEST(Template, SaysHowManyDifferencesOfALifterWereKept)
 {
-    Desk desk(TouchStyle::soft);
+    TemplateDesk desk(TouchStyle::soft);
     desk.lay(block());
     std::erase(desk.cards, Card(desk.card(3, 0)));
     desk.card(0, 0).setLine = u"2x1 @7"_qs;

@@ -3,6 +3,7 @@
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
 #include "tests/core/strength/reference_values.h"
+#include "tests/support/days.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,16 +15,15 @@ using namespace tests;
 
 namespace {
 
-const QDate kMonday(2026, 3, 2);
 constexpr int kWeeks = 8;
 
 /// Three bench days of 4 x 5 at 80 kg a week for twelve weeks, max 100 kg.
-struct Desk
+struct HabitDesk
 {
     std::vector<LoggedSession> sessions;
     LiftEstimate estimate = plainEstimate(kMonday, 100.0, 0.02);
 
-    Desk()
+    HabitDesk()
     {
         for (int week = 1; week <= 12; ++week)
             for (const int day : {0, 2, 4})
@@ -105,7 +105,7 @@ TEST(WhatIf, HalfTheLoadForTwoWeeksBringsWhatTapersBring)
 
 TEST(WhatIf, TrainingAsUsualLeavesTheEnginesExpectationAlone)
 {
-    const Desk desk;
+    const HabitDesk desk;
     const WhatIf result = alone(desk.input(), desk.plan(1.0, 0));
     ASSERT_EQ(result.weeks.size(), size_t(kWeeks));
     for (const WhatIfWeek &week : result.weeks) {
@@ -121,7 +121,7 @@ TEST(WhatIf, TrainingAsUsualLeavesTheEnginesExpectationAlone)
 
 TEST(WhatIf, LessLoadFreshensFirstAndFadesLater)
 {
-    const Desk desk;
+    const HabitDesk desk;
     const auto taper = whatIf(desk.input(), desk.plan(1.0, 0), desk.plan(0.5, 2));
     ASSERT_EQ(taper.ratio.size(), size_t(kWeeks));
     EXPECT_GT(taper.ratio[1].value, 1.005);
@@ -134,7 +134,7 @@ TEST(WhatIf, LessLoadFreshensFirstAndFadesLater)
 
 TEST(WhatIf, MoreLoadTiresFirst)
 {
-    const Desk desk;
+    const HabitDesk desk;
     const auto more = whatIf(desk.input(), desk.plan(1.0, 0), desk.plan(1.3, 2));
     EXPECT_LT(more.ratio[0].value, 1.0);
     EXPECT_GT(more.ratio.back().value, more.ratio[1].value);
@@ -143,7 +143,7 @@ TEST(WhatIf, MoreLoadTiresFirst)
 
 TEST(WhatIf, TheSamePlanTwiceIsNoChange)
 {
-    const Desk desk;
+    const HabitDesk desk;
     const auto plan = desk.plan(1.2, 3);
     for (const strength::Interval &ratio : whatIf(desk.input(), plan, plan).ratio) {
         EXPECT_DOUBLE_EQ(ratio.low90, 1.0);
@@ -153,20 +153,20 @@ TEST(WhatIf, TheSamePlanTwiceIsNoChange)
 
 TEST(WhatIf, SaysWhyItCannotSay)
 {
-    Desk newcomer;
+    HabitDesk newcomer;
     newcomer.sessions.resize(6); // two weeks
     const WhatIf few = alone(newcomer.input(), newcomer.plan(1.0, 0));
     EXPECT_TRUE(few.weeks.empty());
     EXPECT_FALSE(few.why.isEmpty());
 
-    Desk unknown;
+    HabitDesk unknown;
     unknown.estimate.estimate.standing = strength::Standing::priorOnly;
     EXPECT_FALSE(alone(unknown.input(), unknown.plan(1.0, 0)).why.isEmpty());
 }
 
 TEST(WhatIf, AWeekThatHasBegunCountsWhatIsDone)
 {
-    Desk desk;
+    HabitDesk desk;
     desk.sessions.push_back(
         sessionOf(kMonday, std::vector<SetEntry>(4, setOf(idOf("comp"), 80, 5, 7.5))));
     WhatIfInput input = desk.input();
@@ -181,7 +181,7 @@ TEST(WhatIf, TheFuturesScatterAsTheNaturesOfLiftersDo)
 {
     // The model of what_if.h once more, with draws of its own: time constants and the weight of
     // fitness each with a third of their size as SD, fatigue always the faster of the two.
-    const Desk desk;
+    const HabitDesk desk;
     const auto taper = whatIf(desk.input(), desk.plan(1.0, 0), desk.plan(0.5, 2));
     std::vector<double> past, usual, less;
     for (int day = -7 * 12; day < 7 * kWeeks; ++day) {
@@ -226,9 +226,9 @@ TEST(WhatIf, TheFuturesScatterAsTheNaturesOfLiftersDo)
 
 TEST(WhatIf, TheDoubtOfTheEngineIsTheLeastThereIs)
 {
-    Desk sure, unsure;
+    HabitDesk sure, unsure;
     unsure.estimate = plainEstimate(kMonday, 100.0, 0.06);
-    const auto widthOf = [](const Desk &desk) {
+    const auto widthOf = [](const HabitDesk &desk) {
         const strength::Band max = alone(desk.input(), desk.plan(1.0, 0)).weeks.front().max;
         return std::log(max.high90 / max.low90);
     };
@@ -239,7 +239,7 @@ TEST(WhatIf, TheDoubtOfTheEngineIsTheLeastThereIs)
 
 TEST(WhatIf, OnlyTheLiftItselfCounts)
 {
-    Desk desk;
+    HabitDesk desk;
     const WhatIf before = alone(desk.input(), desk.plan(1.0, 0));
     for (int week = 1; week <= 12; ++week)
         desk.sessions.push_back(sessionOf(kMonday.addDays(1 - 7 * week),
@@ -251,7 +251,7 @@ TEST(WhatIf, OnlyTheLiftItselfCounts)
 
 TEST(WhatIf, FourTrainedWeeksOfTheLastTwelveAreAHabitAndALayoffIsNone)
 {
-    Desk desk;
+    HabitDesk desk;
     const std::vector<LoggedSession> all = desk.sessions; // three a week, the newest first
     desk.sessions.assign(all.begin(), all.begin() + 9);
     EXPECT_TRUE(alone(desk.input(), desk.plan(1.0, 0)).weeks.empty()) << "three weeks";
@@ -271,7 +271,7 @@ TEST(WhatIf, FourTrainedWeeksOfTheLastTwelveAreAHabitAndALayoffIsNone)
 
 TEST(WhatIf, LooksAtOneWeekOrMore)
 {
-    const Desk desk;
+    const HabitDesk desk;
     WhatIfInput input = desk.input();
     input.weeks = 1;
     EXPECT_EQ(alone(input, desk.plan(1.0, 0)).weeks.size(), 1u);
@@ -286,7 +286,7 @@ TEST(WhatIf, LooksAtOneWeekOrMore)
 TEST(WhatIf, AWeekThatHasBegunEndsOnItsSunday)
 {
     // From a Sunday on, the first week is that day alone.
-    const Desk desk;
+    const HabitDesk desk;
     WhatIfInput input = desk.input();
     input.from = kMonday.addDays(6);
     const WhatIf result = alone(input, desk.plan(1.0, 0));
@@ -300,7 +300,7 @@ TEST(WhatIf, AWeekThatHasBegunEndsOnItsSunday)
 TEST(WhatIf, SaysOfAFixedPlanWhatItAlwaysSaid)
 {
     // The futures are drawn from a fixed seed, so that the same plan shows the same numbers.
-    const Desk desk;
+    const HabitDesk desk;
     const auto taper = whatIf(desk.input(), desk.plan(1.0, 0), desk.plan(0.5, 2));
     samples::Values found;
     for (const size_t week : {size_t(0), size_t(1), size_t(4)}) {

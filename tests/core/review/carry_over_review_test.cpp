@@ -2,30 +2,23 @@
 
 #include "core/loads/implied_max.h"
 
+#include "tests/core/plan/plan_rows.h"
+
 #include <cmath>
 #include <gtest/gtest.h>
 
 using namespace core;
+using namespace tests;
 
 namespace {
 
-const VariationId kComp{1}, kPause{2};
-
-SetEntry set(VariationId variation, double loadKg, int reps, std::optional<double> rpe)
-{
-    SetEntry entry;
-    entry.variation = variation;
-    entry.loadKg = loadKg;
-    entry.repsDone = reps;
-    entry.rpe = rpe;
-    return entry;
-}
+const VariationId kCompetition{1}, kPaused{2};
 
 /// Max 100 kg in two known weeks from Monday 2 March 2026; the pause bench at 0.9.
 LiftEstimate lift()
 {
     LiftEstimate lift;
-    lift.rows = {kComp, kPause};
+    lift.rows = {kCompetition, kPaused};
     lift.priors = {{1.0, 0.0, 1.0}, {0.9, 0.03, 1.0}};
     const int sunday = engineDay(QDate(2026, 3, 8));
     lift.estimate.weeks = {{sunday, {100, 95, 105}, {100, 95, 105}, 4},
@@ -36,9 +29,10 @@ LiftEstimate lift()
     lift.estimate.variations[1].ratio = {0.9, 0.85, 0.95};
     LoggedSession first, second;
     first.day = QDate(2026, 3, 3);
-    first.sets = {set(kComp, 80, 3, 8.0), set(kComp, 60, 5, 5.0), set(kPause, 70, 2, 8.0)};
+    first.sets = {setOf(kCompetition, 80, 3, 8.0), setOf(kCompetition, 60, 5, 5.0),
+        setOf(kPaused, 70, 2, 8.0)};
     second.day = QDate(2026, 3, 11);
-    second.sets = {set(kPause, 70, 4, 8.0), set(kPause, 40, 4, {})};
+    second.sets = {setOf(kPaused, 70, 4, 8.0), setOf(kPaused, 40, 4, {})};
     lift.readings = {first, second};
     return lift;
 }
@@ -60,8 +54,8 @@ TEST(CarryOverReview, AWeekIsReadFromItsRatedCompetitionSets)
     const strength::CarryLog log = carryLog(estimate);
     ASSERT_EQ(log.size(), 2u);
     ASSERT_TRUE(log[0].lnMax);
-    EXPECT_NEAR(
-        *log[0].lnMax, std::log(impliedMaxKg(estimate, set(kComp, 80, 3, 8.0), 0, 0)), 1e-12);
+    EXPECT_NEAR(*log[0].lnMax,
+        std::log(impliedMaxKg(estimate, setOf(kCompetition, 80, 3, 8.0), 0, 0)), 1e-12);
     EXPECT_EQ(log[0].sessions, 1);
     EXPECT_FALSE(log[1].lnMax) << "no competition set, no reading";
     EXPECT_EQ(log[0].hardLifts[0], 3.0) << "60 of 100 kg is no hard set";
@@ -93,15 +87,15 @@ TEST(CarryOverReview, OnlyWhatIsRatedSixAndHarderAndNeitherMissedNorLedIsAReadin
 {
     const auto isReading = [](auto change) {
         LiftEstimate one = lift();
-        one.readings[0].sets = {set(kComp, 80, 3, 6.0)};
+        one.readings[0].sets = {setOf(kCompetition, 80, 3, 6.0)};
         change(one.readings[0].sets[0]);
         return carryLog(one)[0].lnMax.has_value();
     };
     EXPECT_TRUE(isReading([](SetEntry &) {}));
     EXPECT_FALSE(isReading([](SetEntry &s) { s.rpe = 5.5; }));
     EXPECT_FALSE(isReading([](SetEntry &s) { s.failed = true; }));
-    EXPECT_FALSE(isReading([](SetEntry &s) { s.lead = LeadReps{kPause, 1}; }));
-    EXPECT_FALSE(isReading([](SetEntry &s) { s.variation = kPause; }));
+    EXPECT_FALSE(isReading([](SetEntry &s) { s.lead = LeadReps{kPaused, 1}; }));
+    EXPECT_FALSE(isReading([](SetEntry &s) { s.variation = kPaused; }));
 }
 
 TEST(CarryOverReview, AWeekIsTheMeanOfItsSessions)
@@ -109,17 +103,18 @@ TEST(CarryOverReview, AWeekIsTheMeanOfItsSessions)
     LiftEstimate one = lift();
     LoggedSession third = one.readings[0];
     third.day = QDate(2026, 3, 5);
-    third.sets = {set(kComp, 85, 3, 8.0)};
+    third.sets = {setOf(kCompetition, 85, 3, 8.0)};
     LoggedSession fourth = third;
     fourth.day = QDate(2026, 3, 7);
-    fourth.sets = {set(kComp, 90, 1, 9.0)};
+    fourth.sets = {setOf(kCompetition, 90, 1, 9.0)};
     one.readings.insert(one.readings.begin() + 1, {third, fourth});
     const strength::CarryLog log = carryLog(one);
     EXPECT_EQ(log[0].sessions, 3);
     const auto of = [&one](
                         const SetEntry &entry) { return std::log(impliedMaxKg(one, entry, 0, 0)); };
     EXPECT_NEAR(*log[0].lnMax,
-        (of(set(kComp, 80, 3, 8.0)) + of(set(kComp, 85, 3, 8.0)) + of(set(kComp, 90, 1, 9.0)))
+        (of(setOf(kCompetition, 80, 3, 8.0)) + of(setOf(kCompetition, 85, 3, 8.0))
+            + of(setOf(kCompetition, 90, 1, 9.0)))
             / 3.0,
         1e-12);
 }
@@ -139,8 +134,8 @@ TEST(CarryOverReview, AWeekRunsFromMondayToSunday)
 TEST(CarryOverReview, ASetIsHardFromSeventyPerCentOfItsVariationsMax)
 {
     LiftEstimate one = lift();
-    one.readings[0].sets = {set(kComp, 70.0, 3, {}), set(kComp, 69.9, 5, {}),
-        set(kPause, 0.7 * 90.0 + 0.01, 2, {}), set(kPause, 62.9, 4, {})};
+    one.readings[0].sets = {setOf(kCompetition, 70.0, 3, {}), setOf(kCompetition, 69.9, 5, {}),
+        setOf(kPaused, 0.7 * 90.0 + 0.01, 2, {}), setOf(kPaused, 62.9, 4, {})};
     EXPECT_EQ(carryLog(one)[0].hardLifts[0], 3.0);
     EXPECT_EQ(carryLog(one)[0].hardLifts[1], 2.0);
 }
@@ -149,10 +144,10 @@ TEST(CarryOverReview, TheSetsBeforeAReadingCountAsItsFatigue)
 {
     LiftEstimate one = lift();
     one.estimate.setFatigue = 0.01;
-    one.readings[0].sets = {
-        set(kPause, 70, 2, 8.0), set(kComp, 60, 5, 5.0), set(kComp, 80, 3, 8.0)};
-    EXPECT_NEAR(
-        *carryLog(one)[0].lnMax, std::log(impliedMaxKg(one, set(kComp, 80, 3, 8.0), 0, 2)), 1e-12);
+    one.readings[0].sets = {setOf(kPaused, 70, 2, 8.0), setOf(kCompetition, 60, 5, 5.0),
+        setOf(kCompetition, 80, 3, 8.0)};
+    EXPECT_NEAR(*carryLog(one)[0].lnMax,
+        std::log(impliedMaxKg(one, setOf(kCompetition, 80, 3, 8.0), 0, 2)), 1e-12);
 }
 
 TEST(CarryOverReview, ALossIsWrittenWithAMinusAndNothingWithoutASign)

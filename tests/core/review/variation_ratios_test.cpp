@@ -1,25 +1,18 @@
 #include "core/review/variation_ratios.h"
 
+#include "tests/core/plan/plan_rows.h"
+
 #include <cmath>
 #include <gmock/gmock.h>
 
 using namespace core;
+using namespace tests;
 using testing::ElementsAre;
 
 namespace {
 
 const VariationId kComp{1}, kPause{2}, kTempo{3};
-const QDate kMonday(2026, 1, 5);
-
-SetEntry set(VariationId variation, double loadKg, int reps, std::optional<double> rpe)
-{
-    SetEntry entry;
-    entry.variation = variation;
-    entry.loadKg = loadKg;
-    entry.repsDone = reps;
-    entry.rpe = rpe;
-    return entry;
-}
+const QDate kFirstMonday(2026, 1, 5);
 
 /// A max of 100 kg, and a curve by which a rep costs 3 % from the first on.
 struct Ratios : testing::Test
@@ -34,14 +27,14 @@ struct Ratios : testing::Test
         lift.estimate.variations[1].ratio = {0.95, 0.93, 0.97};
         lift.estimate.variations[2].ratio = {0.9, 0.87, 0.93};
         strength::WeekEstimate week;
-        week.sunday = engineDay(kMonday) - 1;
+        week.sunday = engineDay(kFirstMonday) - 1;
         week.filtered = week.smoothed = {100, 97, 103};
         lift.estimate.weeks = {week};
     }
     void did(int day, std::vector<SetEntry> sets)
     {
         LoggedSession session;
-        session.day = kMonday.addDays(day);
+        session.day = kFirstMonday.addDays(day);
         session.sets = std::move(sets);
         lift.readings.push_back(session);
     }
@@ -55,12 +48,12 @@ TEST_F(Ratios, ArePointsOfWhatTheVariationsOwnSetsSay)
 {
     // Three with two in reserve: five reps could be done, so max = load exp(0.03 x 4).
     for (int day = 0; day < 4; ++day)
-        did(day, {set(kPause, 85.0, 3, 8.0)});
+        did(day, {setOf(kPause, 85.0, 3, 8.0)});
     const std::vector<RatioPoint> points = ratiosOverTime(lift, 1);
     ASSERT_EQ(points.size(), 1u);
     EXPECT_NEAR(points[0].ratio.value, 0.85 * std::exp(0.12), 1e-9);
     EXPECT_NEAR(points[0].ratio.low90, points[0].ratio.value, 1e-9) << "all sets say the same";
-    EXPECT_LE(std::abs(points[0].day - engineDay(kMonday)), 56.0);
+    EXPECT_LE(std::abs(points[0].day - engineDay(kFirstMonday)), 56.0);
     EXPECT_TRUE(ratiosOverTime(lift, 2).empty());
 }
 
@@ -68,7 +61,7 @@ TEST_F(Ratios, ScatterWidensTheInterval)
 {
     // ln 0.80 and ln 0.90 twice each: SD of the mean = |ln 0.9 - ln 0.8| / 2 / sqrt(3).
     for (const double kg : {80.0, 90.0, 80.0, 90.0})
-        did(int(lift.readings.size()), {set(kPause, kg, 1, 10.0)});
+        did(int(lift.readings.size()), {setOf(kPause, kg, 1, 10.0)});
     const std::vector<RatioPoint> points = ratiosOverTime(lift, 1);
     ASSERT_EQ(points.size(), 1u);
     EXPECT_NEAR(points[0].ratio.value, std::sqrt(0.8 * 0.9), 1e-9);
@@ -78,11 +71,11 @@ TEST_F(Ratios, ScatterWidensTheInterval)
 
 TEST_F(Ratios, NeedFourRatedSetsWithoutAMiss)
 {
-    SetEntry missed = set(kPause, 100.0, 1, 10.0);
+    SetEntry missed = setOf(kPause, 100.0, 1, 10.0);
     missed.failed = true;
     did(0,
-        {set(kPause, 85.0, 3, 8.0), set(kPause, 85.0, 3, 8.0), set(kPause, 85.0, 3, 8.0), missed,
-            set(kPause, 85.0, 3, std::nullopt), set(kComp, 95.0, 1, 9.0)});
+        {setOf(kPause, 85.0, 3, 8.0), setOf(kPause, 85.0, 3, 8.0), setOf(kPause, 85.0, 3, 8.0),
+            missed, setOf(kPause, 85.0, 3, std::nullopt), setOf(kComp, 95.0, 1, 9.0)});
     EXPECT_TRUE(ratiosOverTime(lift, 1).empty());
 }
 
@@ -97,17 +90,17 @@ TEST_F(Ratios, VariationsWithTheMostSetsComeFirst)
 
 TEST_F(Ratios, EightWeeksAreAPointOfTheirMiddle)
 {
-    const int spanStart = (engineDay(kMonday) / 56 + 1) * 56 - engineDay(kMonday);
+    const int spanStart = (engineDay(kFirstMonday) / 56 + 1) * 56 - engineDay(kFirstMonday);
     for (const int day : {0, 20, 40, 55})
-        did(spanStart + day, {set(kPause, 85.0, 3, 8.0)});
+        did(spanStart + day, {setOf(kPause, 85.0, 3, 8.0)});
     const std::vector<RatioPoint> points = ratiosOverTime(lift, 1);
     ASSERT_EQ(points.size(), 1u);
-    EXPECT_DOUBLE_EQ(points[0].day, engineDay(kMonday) + spanStart + 28.0);
-    lift.readings.back().day = kMonday.addDays(spanStart + 56);
+    EXPECT_DOUBLE_EQ(points[0].day, engineDay(kFirstMonday) + spanStart + 28.0);
+    lift.readings.back().day = kFirstMonday.addDays(spanStart + 56);
     EXPECT_TRUE(ratiosOverTime(lift, 1).empty()) << "three here, one in the next";
     lift.readings.clear();
     for (const int day : {-1, 0, 20, 40})
-        did(spanStart + day, {set(kPause, 85.0, 3, 8.0)});
+        did(spanStart + day, {setOf(kPause, 85.0, 3, 8.0)});
     EXPECT_TRUE(ratiosOverTime(lift, 1).empty()) << "one in those before";
 }
 
@@ -115,7 +108,8 @@ TEST_F(Ratios, TheSetsBeforeCountAsFatigueAndEqualCountsStayInTheirOrder)
 {
     lift.estimate.setFatigue = 0.02;
     for (int day = 0; day < 4; ++day)
-        did(day, {set(kComp, 90.0, 1, {}), set(kTempo, 60.0, 3, {}), set(kPause, 85.0, 1, 10.0)});
+        did(day,
+            {setOf(kComp, 90.0, 1, {}), setOf(kTempo, 60.0, 3, {}), setOf(kPause, 85.0, 1, 10.0)});
     EXPECT_NEAR(ratiosOverTime(lift, 1)[0].ratio.value, 0.85 * std::exp(0.04), 1e-9);
     lift.estimate.variations[1].sets = lift.estimate.variations[2].sets = 4;
     EXPECT_THAT(trainedRows(lift), ElementsAre(1, 2));

@@ -1,12 +1,13 @@
 #include "core/review/week_measures.h"
 
+#include "tests/support/days.h"
+
 #include <gmock/gmock.h>
 
 using namespace core;
+using namespace tests;
 
 namespace {
-
-const QDate kMonday(2026, 3, 2);
 
 struct WeekMeasured : testing::Test
 {

@@ -1,16 +1,17 @@
 #include "core/safety/day_limits.h"
 
+#include "tests/support/days.h"
+
 #include <gmock/gmock.h>
 
 // The rule is common practice without a published source: its bounds are held here, one by one.
 
 using namespace core;
+using namespace tests;
 using testing::ElementsAre;
 using testing::IsEmpty;
 
 namespace {
-
-const QDate kDay(2026, 3, 4);
 
 struct Limits : testing::Test
 {

@@ -6,6 +6,7 @@
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
 #include "tests/core/plan/set_line_values.h"
+#include "tests/support/days.h"
 
 #include <rapidcheck.h>
 #include <set>
@@ -17,7 +18,6 @@ namespace tests {
 
 using namespace core;
 
-inline const QDate kMonday(2026, 3, 2);
 inline constexpr double kGram = 1e-3;
 
 struct Roster

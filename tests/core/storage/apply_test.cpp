@@ -1,11 +1,11 @@
 #include "tests/core/storage/roster_fixture.h"
+#include "tests/support/days.h"
 
 using namespace core;
+using namespace tests;
 using testing::ElementsAre;
 
 namespace {
-
-const QDate kMonday(2026, 11, 23);
 
 class ApplyTest : public RosterFixture
 {

@@ -1,4 +1,5 @@
 #include "tests/core/storage/roster_fixture.h"
+#include "tests/support/days.h"
 
 #include "core/storage/database.h"
 
@@ -6,11 +7,10 @@
 #include <unistd.h>
 
 using namespace core;
+using namespace tests;
 using testing::SizeIs;
 
 namespace {
-
-const QDate kMonday(2026, 11, 23);
 
 class CrashTest : public RosterFixture
 {

@@ -1,13 +1,13 @@
 #include "tests/core/storage/roster_fixture.h"
+#include "tests/support/days.h"
 
 using namespace core;
+using namespace tests;
 using testing::ElementsAre;
 using testing::IsEmpty;
 using testing::SizeIs;
 
 namespace {
-
-const QDate kMonday(2026, 3, 2);
 
 class GivenTest : public RosterFixture
 {

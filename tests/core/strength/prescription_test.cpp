@@ -8,7 +8,7 @@ using namespace strength;
 
 namespace {
 
-const std::vector<VariationPrior> kVariations{{1.0, 0.0, 1.0}, {0.9, 0.03, 1.2}};
+const std::vector<VariationPrior> kPrescribed{{1.0, 0.0, 1.0}, {0.9, 0.03, 1.2}};
 
 /// A max of 100 kg, known to about 2 %, on the Sunday 1970-01-11.
 LifterEstimate estimateOf100()
@@ -29,7 +29,7 @@ LifterEstimate estimateOf100()
 
 TEST(Prescription, ASingleToFailureIsTheMax)
 {
-    const auto load = loadFor(estimateOf100(), 10, kVariations, {0, 1, 0.0, 0});
+    const auto load = loadFor(estimateOf100(), 10, kPrescribed, {0, 1, 0.0, 0});
     ASSERT_TRUE(load);
     EXPECT_NEAR(load->kg, 100.0, 1e-9);
     EXPECT_LT(load->low90, 98.0); // the day form widens it
@@ -39,7 +39,7 @@ TEST(Prescription, RepsReserveVariationAndFatigueEachLowerTheLoad)
 {
     const LifterEstimate estimate = estimateOf100();
     const auto kg = [&](const PlannedSet &set) {
-        return loadFor(estimate, 10, kVariations, set)->kg;
+        return loadFor(estimate, 10, kPrescribed, set)->kg;
     };
     const double triple = kg({0, 3, 2.0, 0});
     EXPECT_NEAR(triple, 100.0 * std::exp(-0.04 * std::pow(4.0, 0.9)), 1e-9);
@@ -55,21 +55,21 @@ TEST(Prescription, ReserveIsTheInverseOfTheLoad)
     for (const int reps : {1, 3, 8})
         for (const double rir : {0.0, 1.0, 2.5}) {
             const PlannedSet set{1, reps, rir, 1};
-            const double kg = loadFor(estimate, 24, kVariations, set)->kg;
-            const auto reserve = reserveAt(estimate, 24, kVariations, set, kg);
+            const double kg = loadFor(estimate, 24, kPrescribed, set)->kg;
+            const auto reserve = reserveAt(estimate, 24, kPrescribed, set, kg);
             ASSERT_TRUE(reserve);
             EXPECT_NEAR(reserve->value, rir, 1e-9);
             EXPECT_LT(reserve->low90, rir);
             EXPECT_GT(reserve->high90, rir);
         }
-    EXPECT_LT(reserveAt(estimate, 24, kVariations, {0, 3, 0.0, 0}, 110.0)->value, 0.0);
+    EXPECT_LT(reserveAt(estimate, 24, kPrescribed, {0, 3, 0.0, 0}, 110.0)->value, 0.0);
 }
 
 TEST(Prescription, AnEasySetBeforeCostsLessThanAHardOne)
 {
     const LifterEstimate estimate = estimateOf100();
     const auto kg = [&](double before) {
-        return loadFor(estimate, 10, kVariations, {0, 3, 2.0, before})->kg;
+        return loadFor(estimate, 10, kPrescribed, {0, 3, 2.0, before})->kg;
     };
     EXPECT_DOUBLE_EQ(hardSetsAfter(0.0, -1.0), 1.0);
     EXPECT_DOUBLE_EQ(hardSetsAfter(1.0, 2.0), 2.0);
@@ -84,14 +84,14 @@ TEST(Prescription, AnEasySetBeforeCostsLessThanAHardOne)
 
 TEST(Prescription, NoDataNoLoadAndUnsoundSetsAreRefused)
 {
-    EXPECT_FALSE(loadFor({}, 0, kVariations, {0, 1, 0.0, 0}));
-    EXPECT_FALSE(reserveAt({}, 0, kVariations, {0, 1, 0.0, 0}, 100.0));
+    EXPECT_FALSE(loadFor({}, 0, kPrescribed, {0, 1, 0.0, 0}));
+    EXPECT_FALSE(reserveAt({}, 0, kPrescribed, {0, 1, 0.0, 0}, 100.0));
     const LifterEstimate estimate = estimateOf100();
-    EXPECT_THROW((void)loadFor(estimate, 0, kVariations, {0, 0, 0.0, 0}), std::invalid_argument);
-    EXPECT_THROW((void)loadFor(estimate, 0, kVariations, {0, 1, -1.0, 0}), std::invalid_argument);
-    EXPECT_THROW((void)loadFor(estimate, 0, kVariations, {2, 1, 0.0, 0}), std::invalid_argument);
+    EXPECT_THROW((void)loadFor(estimate, 0, kPrescribed, {0, 0, 0.0, 0}), std::invalid_argument);
+    EXPECT_THROW((void)loadFor(estimate, 0, kPrescribed, {0, 1, -1.0, 0}), std::invalid_argument);
+    EXPECT_THROW((void)loadFor(estimate, 0, kPrescribed, {2, 1, 0.0, 0}), std::invalid_argument);
     EXPECT_THROW(
-        (void)reserveAt(estimate, 0, kVariations, {0, 1, 0.0, 0}, 0.0), std::invalid_argument);
+        (void)reserveAt(estimate, 0, kPrescribed, {0, 1, 0.0, 0}, 0.0), std::invalid_argument);
 }
 
 TEST(Prescription, ATwelfthHardSetIsTheLastThatCostsAnything)
@@ -109,7 +109,7 @@ TEST(Prescription, DoubtsOfMaxRatioAndFormAddUpWithWhatTiesThem)
 {
     LifterEstimate estimate = estimateOf100();
     const auto sdOf = [&estimate](int variation) {
-        const Band load = *loadFor(estimate, 10, kVariations, {variation, 1, 0.0, 0});
+        const Band load = *loadFor(estimate, 10, kPrescribed, {variation, 1, 0.0, 0});
         return sdOfLn(load.low90, load.high90);
     };
     const double maxSd = sdOfLn(98.0, 102.04), ratioSd = sdOfLn(0.86, 0.942);

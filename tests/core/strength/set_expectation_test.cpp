@@ -11,13 +11,12 @@ using namespace strength;
 
 namespace {
 
-const std::vector<VariationPrior> kVariations{
-    {1.0, 0.0, 1.0}, {0.95, 0.03, 1.0}, {0.92, 0.04, 1.2}};
+const std::vector<VariationPrior> kExpected{{1.0, 0.0, 1.0}, {0.95, 0.03, 1.0}, {0.92, 0.04, 1.2}};
 
 /// A lifter with a max of about 100 kg whose constants are all off their priors.
 struct Fixture
 {
-    RosterPriors priors = publishedPriors(kVariations);
+    RosterPriors priors = publishedPriors(kExpected);
     OwnSlots slots;
     Eigen::VectorXd state = Eigen::VectorXd::Zero(firstOwnSlot + 6);
 

@@ -16,7 +16,7 @@ namespace {
 template <class Change> bool isTaken(Change change)
 {
     LifterLog log;
-    log.sessions.push_back({0, {rated(100, 3, 8)}});
+    log.sessions.push_back({0, {samples::rated(100, 3, 8)}});
     change(log.sessions.front(), log.sessions.front().sets.front());
     try {
         checkLog(log, kVariations.size(), 0);

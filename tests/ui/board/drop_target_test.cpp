@@ -44,7 +44,7 @@ protected:
 
     BoardRoster roster;
     WeekPlan plan{roster.session, roster.estimates, roster.history, roster.selection};
-    DropTarget target{plan};
+    ui::DropTarget target{plan};
 };
 
 } // namespace
@@ -55,7 +55,7 @@ TEST_F(DropTargetTest, AVariationLandsAsItWasTold)
     ASSERT_TRUE(target.enter(mimeOf(roster.variation("feet_up")).get()));
     const std::string told = landingAt({2, 1});
     EXPECT_THAT(told, HasSubstr(" kg"));
-    const core::CardId landed = target.drop(DropTarget::Drop::move);
+    const core::CardId landed = target.drop(ui::DropTarget::Drop::move);
     EXPECT_EQ(plan.places().placeOf(landed), (BoardPlace{2, 1}));
     const LineView line = plan.view().days[2].cards[1].lines[0];
     EXPECT_EQ(told, (line.sets + QStringLiteral(": ") + line.load).toStdString());
@@ -68,7 +68,7 @@ TEST_F(DropTargetTest, EachDaySaysWhatTheLifterLastHadByThen)
     ASSERT_TRUE(target.enter(mimeOf(roster.variation("close_grip")).get()));
     EXPECT_THAT(landingAt({0, 0}), HasSubstr("3x5 @8"));
     EXPECT_THAT(landingAt({4, 0}), HasSubstr("5x4 @7.5"));
-    target.drop(DropTarget::Drop::move);
+    target.drop(ui::DropTarget::Drop::move);
     EXPECT_THAT(cards(), ElementsAre("close_grip 2:0 5x4 @7.5", "close_grip 4:0 5x4 @7.5"));
 }
 
@@ -81,7 +81,7 @@ TEST_F(DropTargetTest, OnlyAnotherGapIsNews)
     target.leave();
     EXPECT_FALSE(target.gap());
     EXPECT_TRUE(target.landing().isEmpty());
-    EXPECT_FALSE(target.drop(DropTarget::Drop::move).isValid());
+    EXPECT_FALSE(target.drop(ui::DropTarget::Drop::move).isValid());
     EXPECT_THAT(cards(), IsEmpty());
 }
 
@@ -91,11 +91,11 @@ TEST_F(DropTargetTest, ACardIsMovedOrCopied)
     put("feet_up", {0, 1}, QStringLiteral("3x8 @7"));
     ASSERT_TRUE(target.enter(mimeOf(first).get()));
     target.moveTo({0, 2});
-    EXPECT_EQ(target.drop(DropTarget::Drop::move), first);
+    EXPECT_EQ(target.drop(ui::DropTarget::Drop::move), first);
     EXPECT_THAT(cards(), ElementsAre("feet_up 0:0 3x8 @7", "comp 0:1 1x1 @8"));
     ASSERT_TRUE(target.enter(mimeOf(first).get()));
     target.moveTo({3, 0});
-    EXPECT_NE(target.drop(DropTarget::Drop::copy), first);
+    EXPECT_NE(target.drop(ui::DropTarget::Drop::copy), first);
     EXPECT_THAT(cards(), ElementsAre("feet_up 0:0 3x8 @7", "comp 0:1 1x1 @8", "comp 3:0 1x1 @8"));
 }
 
@@ -113,12 +113,12 @@ TEST_F(DropTargetTest, TheWeekIsResolvedAsIfNothingHadBeenDraggedOverIt)
 
     ASSERT_TRUE(target.enter(mimeOf(roster.variation("close_grip")).get()));
     landingAt({2, 0});
-    ASSERT_TRUE(target.drop(DropTarget::Drop::move).isValid());
+    ASSERT_TRUE(target.drop(ui::DropTarget::Drop::move).isValid());
     EXPECT_TRUE(isAsResolvedAnew()) << "after a drop above others";
 
     ASSERT_TRUE(target.enter(mimeOf(first).get()));
     landingAt({4, 0});
-    EXPECT_EQ(target.drop(DropTarget::Drop::move), first);
+    EXPECT_EQ(target.drop(ui::DropTarget::Drop::move), first);
     EXPECT_TRUE(isAsResolvedAnew()) << "after a move to another day";
 
     ASSERT_TRUE(target.enter(mimeOf(first).get()));
@@ -143,7 +143,7 @@ TEST_F(DropTargetTest, ACardOfAnotherWeekAndForeignDataLandNowhere)
     roster.selection.setWeekOf(roster.monday.addDays(7));
     ASSERT_TRUE(target.enter(mimeOf(card).get()));
     EXPECT_EQ(landingAt({0, 0}), "");
-    EXPECT_FALSE(target.drop(DropTarget::Drop::move).isValid());
+    EXPECT_FALSE(target.drop(ui::DropTarget::Drop::move).isValid());
     EXPECT_THAT(cards(), ElementsAre("comp 0:0 1x1 @8"));
 
     QMimeData text;

@@ -12,7 +12,7 @@ using testing::HasSubstr;
 
 namespace {
 
-const QDate kLastSunday(2026, 5, 10);
+const QDate kSeasonEnd(2026, 5, 10);
 
 /// Both charts over one window, a year of log.
 class Charts : public testing::Test
@@ -21,13 +21,13 @@ protected:
     Charts()
     {
         QLocale::setDefault(QLocale::c());
-        const sample::Season season = sample::season(kLastSunday, 52, 120.0, 0.5);
+        const sample::Season season = sample::season(kSeasonEnd, 52, 120.0, 0.5);
         StrengthContent content;
         content.series =
             strengthSeries(season.lift, sample::catalogue(), Knowledge::now, core::Unit::kilogram);
         content.sessions = season.lift.readings;
         content.variations = sample::catalogue();
-        const double end = core::engineDay(kLastSunday);
+        const double end = core::engineDay(kSeasonEnd);
         window.setBounds({end - 364.0, end + 4.0});
         window.showAll();
         strength.setContent(std::move(content));
@@ -74,7 +74,7 @@ TEST_F(Charts, ShareTheTimeAxisToThePixel)
 TEST_F(Charts, HoverShowsTheWeekUnderTheMouseAndFollowsIt)
 {
     const int bottom = int(strength.plotArea().bottom()) - 2;
-    const double last = core::engineDay(kLastSunday);
+    const double last = core::engineDay(kSeasonEnd);
     hover(strength, QPoint(int(xOf(last)), bottom));
     EXPECT_THAT(shown(strength), HasSubstr("Week to Sun 10 May 2026"));
     EXPECT_THAT(shown(strength), HasSubstr("Estimated max 145.5 kg"));
@@ -86,7 +86,7 @@ TEST_F(Charts, HoverShowsTheWeekUnderTheMouseAndFollowsIt)
 
 TEST_F(Charts, HoverOnTheWorkChartShowsTonnageAndLifts)
 {
-    const double middle = core::engineDay(kLastSunday) - 2.5;
+    const double middle = core::engineDay(kSeasonEnd) - 2.5;
     hover(work, QPoint(int(xOf(middle)), 150));
     EXPECT_THAT(shown(work), HasSubstr("Week from Mon 4 May 2026"));
     EXPECT_THAT(shown(work), HasSubstr("Number of lifts 21 in 6 sets"));
