@@ -119,9 +119,11 @@ void repsOutOfRange(const CheckedPlan &checked, const CheckedCard &card, Found &
 {
     int worst = 0;
     const Variation *where = nullptr;
-    const auto look = [&worst, &where](int fewest, int most, const Variation *variation) {
+    // Too many go before too few.
+    const auto rank = [](int reps) { return std::pair(reps > 0, std::abs(reps)); };
+    const auto look = [&](int fewest, int most, const Variation *variation) {
         const int now = variation ? beyond(fewest, most, *variation) : 0;
-        if (now != 0 && (worst == 0 || now > worst)) {
+        if (rank(now) > rank(worst)) {
             worst = now;
             where = variation;
         }

@@ -20,11 +20,6 @@ std::optional<double> rpeAsked(const Target &target)
     return std::nullopt;
 }
 
-std::optional<double> larger(const std::optional<double> &a, const std::optional<double> &b)
-{
-    return a && b ? std::optional(std::max(*a, *b)) : a ? a : b;
-}
-
 } // namespace
 
 const Variation *restVariation(
@@ -56,7 +51,7 @@ std::optional<double> shareOfMax(const ResolvedLine &line, const Variation &vari
     std::optional<double> share = shareOfMax(line.load->loadKg, variation.id, day, estimate);
     const Variation *rest = restVariation(line.line, variation, catalogue);
     if (rest && rest != &variation)
-        share = larger(share, shareOfMax(line.load->loadKg, rest->id, day, estimate));
+        share = std::max(share, shareOfMax(line.load->loadKg, rest->id, day, estimate));
     return share;
 }
 
@@ -79,15 +74,16 @@ SetEffort effortOf(const ResolvedLine &line, const Variation &variation, QDate d
     const LiftEstimate *estimate, std::span<const Variation> catalogue)
 {
     SetEffort effort = askedEffort(line.line, variation, catalogue);
+    // What is not known is the smaller of two.
     effort.shareOfMax =
-        larger(effort.shareOfMax, shareOfMax(line, variation, day, estimate, catalogue));
+        std::max(effort.shareOfMax, shareOfMax(line, variation, day, estimate, catalogue));
     if (line.lastReserve) {
         // A rep more leaves one fewer in reserve.
         const int beyond = line.line.asManyAsPossible && line.line.mostReps
             ? *line.line.mostReps - expectedReps(line.line)
             : 0;
         const double rpe = rpeFromReserve(line.lastReserve->value - beyond);
-        effort.rpe = larger(effort.rpe, std::round(rpe * 2.0) / 2.0);
+        effort.rpe = std::max(effort.rpe, std::optional(std::round(rpe * 2.0) / 2.0));
     }
     return effort;
 }

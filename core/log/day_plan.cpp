@@ -183,7 +183,7 @@ QString whyWithheld(const DayInputs &day, const DayPlan &plan, const SetEntry &e
     effort.variation = variation;
     if (extra.lead)
         effort.lead = find(day.catalogue, extra.lead->variation);
-    effort.reps = std::max(extra.repsDone, 1);
+    effort.reps = extra.repsDone;
     effort.rpe = extra.rpe;
     if (variation && extra.loadKg > 0.0)
         effort.shareOfMax =
