@@ -34,12 +34,13 @@ enum At {
     cautions
 };
 
-constexpr std::array<Column, 20> kColumns = {
-    {{"code", true}, {"name", true}, {"lift", true}, {"competition", true}, {"serves", true},
-        {"stance", true}, {"purpose", true}, {"tempo_lowering", true}, {"tempo_pause", true},
-        {"tempo_lifting", true}, {"reps_low", true}, {"reps_high", true}, {"ratio", true},
-        {"ratio_spread", true}, {"ratio_source", true}, {"rep_cost", true}, {"fatigue", true},
-        {"work", true}, {"when_to_use", true}, {"cautions", true}}};
+constexpr std::array kColumns{Column{"code", true}, Column{"name", true}, Column{"lift", true},
+    Column{"competition", true}, Column{"serves", true}, Column{"stance", true},
+    Column{"purpose", true}, Column{"tempo_lowering", true}, Column{"tempo_pause", true},
+    Column{"tempo_lifting", true}, Column{"reps_low", true}, Column{"reps_high", true},
+    Column{"ratio", true}, Column{"ratio_spread", true}, Column{"ratio_source", true},
+    Column{"rep_cost", true}, Column{"fatigue", true}, Column{"work", true},
+    Column{"when_to_use", true}, Column{"cautions", true}};
 
 /// The enumerator that a cell names, or a problem that lists what may stand there.
 template <class Read> auto enumerator(CsvTable &table, At column, Read read, const QString &choices)

@@ -62,10 +62,12 @@ VariationProblems variationProblems(const Variation &variation, const std::vecto
         problems[VariationField::reps] = wrong.front();
 
     // The form keeps every other field in bounds; a rule that it does not know still holds.
+    const Variation sound = soundVariation();
     probe = variation;
-    probe.code = QStringLiteral("a");
-    probe.name = QStringLiteral("a");
-    probe.repsLow = probe.repsHigh = 1;
+    probe.code = sound.code;
+    probe.name = sound.name;
+    probe.repsLow = sound.repsLow;
+    probe.repsHigh = sound.repsHigh;
     if (const QStringList wrong = core::problems(probe); !wrong.isEmpty())
         problems[VariationField::other] = wrong.front();
     return problems;

@@ -40,7 +40,7 @@ void fillBlanks(SetEntry &set, const SetEntry &told)
 
 SetsMerged mergeSets(const std::vector<SetEntry> &present, const std::vector<SetEntry> &told)
 {
-    SetsMerged merged{present, std::vector<bool>(present.size(), false), 0, 0};
+    SetsMerged merged{present, std::vector<bool>(present.size(), false)};
     std::vector<bool> &taken = merged.isTold;
     std::vector<bool> settled(told.size(), false);
     const auto pair = [&](auto &&same) {

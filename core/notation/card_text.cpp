@@ -104,7 +104,7 @@ private:
     void takeCard(const QString &line)
     {
         const qsizetype colon = line.indexOf(u':');
-        const QString name = line.left(colon < 0 ? line.size() : colon).trimmed();
+        const QString name = line.left(colon).trimmed(); // all of it without a colon
         const Variation *variation = named(name, m_catalogue);
         if (!variation) {
             refuse(1,
@@ -113,11 +113,11 @@ private:
                     .arg(name, m_catalogue.empty() ? Text::tr("name") : m_catalogue.front().name));
             return;
         }
-        m_result.rows.push_back(
-            {m_offset, variation->id, colon < 0 ? QString() : line.mid(colon + 1).trimmed(), {}});
-        const qsizetype skipped =
-            colon < 0 ? 0 : line.size() - QStringView(line).mid(colon + 1).trimmed().size();
-        m_written.push_back({m_line, int(skipped)});
+        qsizetype sets = colon < 0 ? line.size() : colon + 1;
+        while (sets < line.size() && line[sets].isSpace())
+            ++sets;
+        m_result.rows.push_back({m_offset, variation->id, line.mid(sets).trimmed(), {}});
+        m_written.push_back({m_line, int(sets)});
     }
 
     void checkSets(CardRow &row, Written written)

@@ -79,7 +79,7 @@ private:
             return false;
         const double first = pair.captured(1).toDouble();
         const double second = pair.captured(2).replace(u',', u'.').toDouble();
-        return pair.capturedLength(3) > 0 || (first <= kHighestRpe && second > kHighestRpe)
+        return pair.hasCaptured(3) || (first <= kHighestRpe && second > kHighestRpe)
             || (first <= kManyReps && second > kManyReps);
     }
 
@@ -142,7 +142,7 @@ private:
                 m_entry.touch.reset();
         } else if (take(kTouch)) {
             if (once(m_hasTouch, Text::tr("The touch")))
-                m_entry.touch = m_match.captured(1).left(3).toInt();
+                m_entry.touch = m_match.captured(1).toInt();
         } else if (take(kMiss)) {
             m_missAt = m_from;
             if (once(m_hasMiss, Text::tr("The miss")))
@@ -165,7 +165,7 @@ private:
         if (!once(m_hasReps, Text::tr("The number of reps")))
             return;
         m_entry.repsDone = m_match.captured(1).toInt();
-        if (m_match.capturedLength(2) == 0)
+        if (!m_match.hasCaptured(2))
             return;
         if (!m_entry.lead) {
             refuse(m_from,
@@ -213,7 +213,7 @@ private:
 
     void takeNumber()
     {
-        if (m_match.capturedLength(2) == 0 && number(1) <= kHighestRpe) {
+        if (!m_match.hasCaptured(2) && number(1) <= kHighestRpe) {
             if (once(m_hasRating, Text::tr("The rating")))
                 m_entry.rpe = number(1);
         } else if (once(m_hasLoad, Text::tr("The load"))) {

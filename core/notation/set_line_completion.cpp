@@ -54,8 +54,7 @@ private:
 
     void offer(const QString &insert, const QString &explanation)
     {
-        const bool fits = m_begun.isEmpty() || insert.startsWith(m_begun, Qt::CaseInsensitive);
-        if (fits && m_begun.size() < insert.size())
+        if (insert.startsWith(m_begun, Qt::CaseInsensitive))
             m_offers.push_back({insert, int(m_begun.size()), explanation});
     }
 
@@ -138,8 +137,7 @@ private:
     /// The line can be read; what more may it say?
     void afterReps(const LineReading &reading)
     {
-        const qsizetype end = m_line.size() - m_begun.size();
-        const bool isSpaced = end > 0 && m_line[end - 1].isSpace();
+        const bool isSpaced = m_line.chopped(m_begun.size()).back().isSpace();
         const QString gap = isSpaced ? QString() : QStringLiteral(" ");
         const SetLine &line = reading.line;
         const bool isBare = !reading.hasTarget && !line.restSeconds && hasNoManner(line);

@@ -1,6 +1,7 @@
 #include "core/csv/catalogue_csv.h"
 
 #include <QBuffer>
+#include <QFile>
 #include <QSet>
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -198,8 +199,10 @@ TEST(Catalogue, ABlankCellIsTheUsualValueAndSaidWhereThatIsNone)
         "code,name,lift,competition,serves,stance,purpose,tempo_lowering,tempo_pause,"
         "tempo_lifting,reps_low,reps_high,ratio,ratio_spread,ratio_source,rep_cost,"
         "fatigue,work,when_to_use,cautions\n"
-        "a,A,bench,,both,,p,,,,,,,,s,,low,back:not legs:some chest:much shoulders:much elbows:much wrists:some,w,c\n"
-        "b,B,squat,1,soft,wide,p,3,2,1,2,7,1,0.1,s,1.5,high,back:much legs:much chest:not shoulders:not elbows:not wrists:not,w,c\n";
+        "a,A,bench,,both,,p,,,,,,,,s,,low,back:not legs:some chest:much shoulders:much elbows:much "
+        "wrists:some,w,c\n"
+        "b,B,squat,1,soft,wide,p,3,2,1,2,7,1,0.1,s,1.5,high,back:much legs:much chest:not "
+        "shoulders:not elbows:not wrists:not,w,c\n";
     QBuffer buffer(&bytes);
     ASSERT_TRUE(buffer.open(QIODevice::ReadOnly));
     ProblemList found;
@@ -223,4 +226,22 @@ TEST(Catalogue, ABlankCellIsTheUsualValueAndSaidWhereThatIsNone)
     EXPECT_EQ(read[1].repCost, 1.5);
     EXPECT_EQ(read[0].work[BodyArea::legs], Work::some);
     EXPECT_EQ(read[1].work[BodyArea::chest], Work::none);
+}
+
+TEST(Catalogue, EveryColumnHasToBeThere)
+{
+    QFile file(QStringLiteral(":/catalogue/variations.csv"));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QByteArrayList columns = file.readLine().trimmed().split(',');
+    for (const QByteArray &column : columns) {
+        QByteArrayList others = columns;
+        others.removeOne(column);
+        QByteArray bytes = others.join(',') + '\n';
+        QBuffer buffer(&bytes);
+        ASSERT_TRUE(buffer.open(QIODevice::ReadOnly));
+        ProblemList found;
+        (void)readCatalogueCsv(buffer, QStringLiteral("mine.csv"), found);
+        ASSERT_THAT(found.items(), SizeIs(1)) << column.constData();
+        EXPECT_EQ(found.items()[0].field, QString::fromLatin1(column));
+    }
 }

@@ -154,3 +154,23 @@ TEST(CsvReader, AQuotationMarkInsideAFieldOrBehindAQuotedOneIsOutOfPlace)
     }
     EXPECT_THAT(read("a,\"\"\r\n").records, ElementsAre(Fields{"a", ""}));
 }
+
+TEST(CsvReader, ARecordMayBeAsShortAsOneByteOrOneComma)
+{
+    EXPECT_THAT(read("a").records, ElementsAre(Fields{"a"}));
+    EXPECT_THAT(read("a\n,\n\nb").records, ElementsAre(Fields{"a"}, Fields{"", ""}, Fields{"b"}));
+}
+
+TEST(CsvReader, ACarriageReturnMayEndTheFile)
+{
+    const Reading reading = read("a,b\r");
+    EXPECT_THAT(reading.records, ElementsAre(Fields{"a", "b"}));
+    EXPECT_THAT(reading.faultLines, testing::IsEmpty());
+}
+
+TEST(CsvReader, CountsTheLinesOfAFieldUpToTheByteThatIsNotUtf8)
+{
+    EXPECT_THAT(read("a\n\"x\n\xE9\ny\"\n").faultLines, ElementsAre(3)) << "at a line's begin";
+    EXPECT_THAT(read("a\n\"x\ny\nz\xE9\nw\"\n").faultLines, ElementsAre(4)) << "two lines down";
+    EXPECT_THAT(read("\"p\nq\",\xE9\n").faultLines, ElementsAre(2)) << "in the next field";
+}

@@ -238,3 +238,46 @@ TEST(CsvTable, AnEmptyFileIsAskedForItsColumns)
     EXPECT_TRUE(file.problems.items()[0].remedy.endsWith(QStringLiteral("name,amount")))
         << "those that it has to name";
 }
+
+TEST(CsvTable, OnlyWhatAPointWouldMakeANumberIsToldToHaveOne)
+{
+    const auto told = [](const QByteArray &cell) {
+        File file("name,amount\na,\"" + cell + "\"\n");
+        CsvTable table(file.buffer, {}, kColumns, file.problems);
+        EXPECT_TRUE(table.next());
+        EXPECT_EQ(table.number(1), std::nullopt);
+        return file.words(0);
+    };
+    EXPECT_EQ(told("102,5"), "\"102,5\" has a comma as decimal sign.");
+    EXPECT_EQ(told("1,2,3"), "\"1,2,3\" is not a number.");
+    EXPECT_EQ(told("inf"), "\"inf\" is not a number.");
+    EXPECT_EQ(told("5kg"), "\"5kg\" is not a number.");
+}
+
+TEST(NearestWord, ALetterAddedLeftOutOrChangedIsOneSlip)
+{
+    const auto nearest = [](const char *typed, const QStringList &known) {
+        return nearestWord(QString::fromLatin1(typed), known).toStdString();
+    };
+    const QStringList comp{QStringLiteral("comp")};
+    for (const char *slip : {"comb", "coomp", "compx", "omp", "cmp"})
+        EXPECT_EQ(nearest(slip, comp), "comp") << slip;
+    EXPECT_EQ(nearest("zzcomp", comp), "comp") << "two of six letters are a third of them";
+    EXPECT_EQ(nearest("zzzcomp", comp), "") << "three of seven are more";
+    EXPECT_EQ(nearest("abcd", {QStringLiteral("abce"), QStringLiteral("abcf")}), "abce")
+        << "of two that are equally near the first";
+    EXPECT_EQ(nearest("abcde", {QStringLiteral("abcdxy"), QStringLiteral("abcdf")}), "abcdf");
+}
+
+TEST(ProblemList, ProblemsOfOneLineKeepTheirOrder)
+{
+    ProblemList list;
+    for (const char *field : {"c", "a", "b"})
+        list.add({{}, 2, QLatin1String(field), {}, {}});
+    list.add(Problem{});
+    list.sortByLine();
+    EXPECT_EQ(list.items()[0].line, 0) << "of the file as a whole";
+    EXPECT_EQ(list.items()[1].field, QStringLiteral("c"));
+    EXPECT_EQ(list.items()[2].field, QStringLiteral("a"));
+    EXPECT_EQ(list.items()[3].field, QStringLiteral("b"));
+}

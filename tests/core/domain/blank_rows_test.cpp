@@ -1,6 +1,8 @@
 #include "core/domain/block.h"
 #include "core/domain/block_template.h"
 #include "core/domain/card.h"
+#include "core/domain/check_in.h"
+#include "core/domain/given_day.h"
 #include "core/domain/lifter.h"
 #include "core/domain/session.h"
 #include "core/domain/training_history.h"
@@ -66,4 +68,19 @@ TEST(BlankRows, AWeekWithoutTrainingHoldsNothing)
     EXPECT_EQ(week.sets, 0);
     EXPECT_EQ(week.lifts, 0);
     EXPECT_EQ(week.tonnageKg, 0.0);
+    EXPECT_EQ(week.missed, 0);
+}
+
+TEST(BlankRows, WhatIsGivenIsTheFirstOfItsDayAndSaysNoNumberThatNobodyKnows)
+{
+    EXPECT_EQ(GivenDay{}.number, 1);
+    EXPECT_EQ(GivenDay{}.by, GivenBy::handOut);
+    EXPECT_EQ(Figure{}, (Figure{0.0, 0.0, 0.0}));
+    EXPECT_EQ(GivenLine{}.hardSetsAfter, 0.0);
+}
+
+TEST(BlankRows, ACheckInWithoutAnAnswerIsNeitherPainNorFreedomFromIt)
+{
+    EXPECT_FALSE(CheckIn{}.isPainFree);
+    EXPECT_FALSE(CheckIn{}.pain);
 }

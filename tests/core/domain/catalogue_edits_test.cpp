@@ -22,6 +22,7 @@ TEST(CatalogueEdits, MakesACodeFromAName)
 {
     EXPECT_EQ(codeFromName(u"Bench to a board, 5 cm"_s, {}), u"bench_to_a_board_5_cm"_s);
     EXPECT_EQ(codeFromName(u"  Élan – paused! "_s, {}), u"elan_paused"_s);
+    EXPECT_EQ(codeFromName(u"Feet up"_s, {u"feet_up"_s}), u"feet_up_2"_s);
     EXPECT_EQ(codeFromName(u"Feet up"_s, {u"feet_up"_s, u"feet_up_2"_s}), u"feet_up_3"_s);
     EXPECT_EQ(codeFromName(u"卧推"_s, {}), u"variation"_s);
 }

@@ -47,3 +47,21 @@ TEST(CheckIn, EachFieldOutOfBoundsIsNamed)
     c.pain->words = QStringLiteral("left wrist");
     EXPECT_EQ(problems(c).size(), 3);
 }
+
+TEST(CheckIn, PainOfAnAreaNeedsNoWordsAndDoesNotGoWithFreedomFromIt)
+{
+    CheckIn c = soundCheckIn();
+    c.isPainFree = true;
+    EXPECT_TRUE(problems(c).isEmpty());
+    c.pain = PainFlag{BodyArea::elbows, {}};
+    EXPECT_EQ(problems(c).size(), 1);
+    c.isPainFree = false;
+    EXPECT_TRUE(problems(c).isEmpty());
+}
+
+TEST(CheckIn, WhereItHurtsIsNeverBlank)
+{
+    EXPECT_EQ(words(PainFlag{}).toStdString(), "elsewhere");
+    EXPECT_EQ(words(PainFlag{{}, QStringLiteral(" left foot ")}).toStdString(), "left foot");
+    EXPECT_EQ(words(PainFlag{BodyArea::chest, QStringLiteral("left")}).toStdString(), "chest");
+}

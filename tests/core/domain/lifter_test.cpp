@@ -86,3 +86,33 @@ TEST(Gear, AUsualSetHasThePlatesOfItsUnitInPairs)
         inPounds.push_back({std::round(100.0 * fromKg(p.plateKg, Unit::pound)) / 100.0, p.pairs});
     EXPECT_EQ(inPounds, (Pairs{{45, 6}, {35, 1}, {25, 1}, {10, 2}, {5, 1}, {2.5, 1}}));
 }
+
+TEST(Lifter, TheLatestBirthYearOfTheFileIsStillToCome)
+{
+    Lifter lifter = soundLifter();
+    lifter.birthYear = 2100;
+    EXPECT_EQ(problems(lifter, QDate(2099, 12, 31)).size(), 1);
+    EXPECT_TRUE(problems(lifter, QDate(2100, 1, 1)).isEmpty());
+}
+
+TEST(Lifter, IsANoviceUntilAYearOfTrainingIsFull)
+{
+    Lifter lifter = soundLifter();
+    EXPECT_FALSE(isNovice(lifter, QDate(2026, 3, 2))) << "unless it is said";
+    lifter.trainingSince = QDate(2025, 3, 2);
+    EXPECT_TRUE(isNovice(lifter, QDate(2026, 3, 1)));
+    EXPECT_FALSE(isNovice(lifter, QDate(2026, 3, 2)));
+    lifter.trainingSince = QDate();
+    EXPECT_EQ(problems(lifter).size(), 1) << "no date";
+}
+
+TEST(Lifter, AnAgeIsKnownByTheBirthYearOrByWord)
+{
+    Lifter lifter = soundLifter();
+    EXPECT_TRUE(isAgeUnknown(lifter));
+    lifter.isAdult = true;
+    EXPECT_FALSE(isAgeUnknown(lifter));
+    lifter.isAdult = false;
+    lifter.birthYear = 2012;
+    EXPECT_FALSE(isAgeUnknown(lifter));
+}

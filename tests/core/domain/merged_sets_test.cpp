@@ -92,3 +92,14 @@ TEST(MergedSets, AnEqualSetComesBeforeOneThatMerelyAgrees)
     EXPECT_THAT(merged.sets, ElementsAre(setOf(100.0), fullSet()));
     EXPECT_THAT(merged.isTold, ElementsAre(false, true));
 }
+
+TEST(MergedSets, WhatASetAnswersIsLearnedButNotChanged)
+{
+    SetEntry present = setOf(100.0), told = setOf(100.0);
+    told.answers = PlannedSetRef{{1}, 2};
+    EXPECT_EQ(mergeSets({present}, {told}).sets[0].answers, told.answers);
+    present.answers = PlannedSetRef{{4}, 0};
+    EXPECT_EQ(mergeSets({present}, {told}).sets[0].answers, present.answers);
+    told.answers.reset();
+    EXPECT_EQ(mergeSets({present}, {told}).sets[0].answers, present.answers);
+}

@@ -81,6 +81,9 @@ TEST(RosterChange, VariationsAndTemplatesAreNobodysAndOfNoDay)
     EXPECT_FALSE(change.firstDay.isValid());
     EXPECT_FALSE(change.isWithin(kMonday, kMonday.addDays(6)));
     EXPECT_TRUE(change.has<Variation>());
+    edit.cards.after = {cardOn(kAda, kMonday)};
+    EXPECT_EQ(changeBy(edit).firstDay, kMonday) << "a row of no day takes no day away";
+    EXPECT_EQ(changeBy(edit).lastDay, kMonday);
     Lifter ada;
     ada.id = kAda;
     edit = {};

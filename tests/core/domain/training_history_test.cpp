@@ -69,6 +69,9 @@ TEST(TrainingHistory, FindsWhenAVariationWasLastDone)
         sessionOf(kMonday, {setOf(idOf("comp"), 100, 3)})};
     EXPECT_EQ(lastDone(idOf("comp"), kMonday, log), kMonday.addDays(-3));
     EXPECT_FALSE(lastDone(idOf("feet_up"), kMonday, log));
+    EXPECT_EQ(
+        lastDone(idOf("comp"), kMonday, std::vector{log[1], log[0], log[1]}), kMonday.addDays(-3))
+        << "in whatever order";
 }
 
 TEST(TrainingHistory, TheWeeksBeforeEndOnSundayAndBeginOnTheirOldestMonday)
@@ -92,6 +95,9 @@ TEST(TrainingHistory, AHabitOfOneWeekIsThatWeekAndWithoutAWeekThereIsNone)
     EXPECT_EQ(range->high, 7.0);
     EXPECT_FALSE(usualRange(std::span<const WeekLoad>(), 0, lifts));
     EXPECT_EQ(UsualRange{}.weeks, 0);
+    EXPECT_EQ(UsualRange{}.low, 0.0);
+    const auto none = usualRange(std::span(one), 1, [](const WeekLoad &) { return 0.0; });
+    EXPECT_EQ(none->high, 0.0) << "a week that counts, of a figure that does not";
     const std::vector<WeekLoad> two{{kMonday, 1, 7, 0.0}, {kMonday, 1, 5, 0.0}};
     EXPECT_EQ(usualRange(std::span(two), 1, lifts)->low, 5.0);
 }
@@ -106,4 +112,5 @@ TEST(TrainingHistory, AVariationIsAlsoDoneWhereItsRepsLeadASet)
     EXPECT_EQ(lastDone(idOf("feet_up"), kMonday, log), kMonday.addDays(-2));
     EXPECT_FALSE(lastDone(idOf("feet_up"), kMonday.addDays(-2), log))
         << "the day itself is no past";
+    EXPECT_FALSE(lastDone(idOf("close_grip"), kMonday, log));
 }

@@ -21,6 +21,7 @@ TEST(Units, LoadsDropTrailingZerosAndFollowTheLocale)
     EXPECT_EQ(formatLoad(102.5, Unit::kilogram), QStringLiteral("102.5 kg"));
     EXPECT_EQ(formatLoad(100.0, Unit::kilogram), QStringLiteral("100 kg"));
     EXPECT_EQ(formatLoad(101.25, Unit::kilogram), QStringLiteral("101.25 kg"));
+    EXPECT_EQ(formatLoad(101.254, Unit::kilogram), QStringLiteral("101.25 kg"));
     EXPECT_EQ(formatLoad(toKg(225, Unit::pound), Unit::pound), QStringLiteral("225 lb"));
 }
 

@@ -57,3 +57,24 @@ TEST(AreaWork, FileWordsReadBackAndNameEveryAreaOnce)
     EXPECT_FALSE(areaWorkFromFileWords(
         QString(text).replace(QStringLiteral("legs"), QStringLiteral("knees"))));
 }
+
+TEST(Variation, IsFoundByIdByCodeOrAsTheCompetitionLift)
+{
+    std::vector<Variation> all(4);
+    for (size_t i = 0; i < all.size(); ++i) {
+        all[i].id = {qint64(i) + 1};
+        all[i].code = QStringLiteral("code_%1").arg(i);
+        all[i].name = QStringLiteral("Name %1").arg(i);
+    }
+    all[1].competition = true;
+    all[2].lift = all[3].lift = Lift::squat;
+    all[3].competition = true;
+    EXPECT_EQ(find(all, {3}), &all[2]);
+    EXPECT_EQ(find(all, {5}), nullptr);
+    EXPECT_EQ(withCode(all, QStringLiteral("code_1")), &all[1]);
+    EXPECT_EQ(nameOf(all, QStringLiteral("code_1")), QStringLiteral("Name 1"));
+    EXPECT_EQ(nameOf(all, QStringLiteral("code_9")), QStringLiteral("code_9"));
+    EXPECT_EQ(competitionOf(all, Lift::bench), &all[1]);
+    EXPECT_EQ(competitionOf(all, Lift::squat), &all[3]);
+    EXPECT_EQ(competitionOf(all, Lift::deadlift), nullptr);
+}

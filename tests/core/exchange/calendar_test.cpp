@@ -130,3 +130,23 @@ TEST(Calendar, AUidIsThirtyTwoDigitsOfNobodysDomain)
                     .hasMatch())
         << uid.toStdString();
 }
+
+TEST(Calendar, AnEventIsStampedInUtcAndTakesNoTimeOfTheDay)
+{
+    // RFC 5545, 3.8.7.2: DTSTAMP is a date with a UTC time; 3.8.2.7: TRANSPARENT does not block.
+    const PlannedWeek week;
+    const QByteArray text = writeCalendar(week.lifter, week.sheet(), kNow);
+    EXPECT_EQ(text.count("DTSTAMP:20240503T083000Z"), 2) << text.toStdString();
+    EXPECT_EQ(text.count("TRANSP:TRANSPARENT"), 2);
+}
+
+TEST(Calendar, ACardWithoutSetsIsItsVariation)
+{
+    PlannedWeek week;
+    week.cards.clear();
+    week.add(0, "comp", {});
+    const Parsed parsed(writeCalendar(week.lifter, week.sheet(), kNow));
+    ASSERT_EQ(parsed.events().size(), 1u);
+    const QString said = QString::fromUtf8(icalcomponent_get_description(parsed.events()[0]));
+    EXPECT_TRUE(said.startsWith(QStringLiteral("Competition bench\n"))) << said.toStdString();
+}

@@ -258,3 +258,32 @@ TEST(PlanMark, IsSixteenHexadecimalDigits)
     EXPECT_TRUE(QRegularExpression(QStringLiteral("^[0-9a-f]{16}$")).match(mark).hasMatch())
         << mark.toStdString();
 }
+
+TEST(HandOut, ASetWithoutLeadRepsSaysNothingOfThem)
+{
+    PlannedWeek week;
+    const QJsonObject plain = setsOf(week.data(), 0, 0)[0].toObject();
+    EXPECT_EQ(plain["lead"].toString(), QString());
+    EXPECT_EQ(plain["leadReps"].toInt(-1), 0);
+    week.add(4, "tempo_4_2_0", QStringLiteral("1x1+2 90kg"));
+    const QString lead = setsOf(week.data(), 2, 0)[0].toObject()["lead"].toString();
+    EXPECT_TRUE(lead.startsWith(QStringLiteral("1 x "))) << lead.toStdString();
+    EXPECT_TRUE(lead.contains(QStringLiteral("then 2 x "))) << lead.toStdString();
+}
+
+TEST(HandOut, ASetWorksWhatItsLeadOrItsOtherRepsWork)
+{
+    PlannedWeek week;
+    week.add(4, "feet_up", QStringLiteral("1x1+2(feet_up) 90kg"));
+    week.add(4, "feet_up", QStringLiteral("1x1+2 90kg"));
+    const auto works = [data = week.data()](int day, int card) {
+        QStringList areas;
+        for (const QJsonValue area : setsOf(data, day, card)[0].toObject()["works"].toArray())
+            areas << area.toString();
+        return areas;
+    };
+    EXPECT_FALSE(works(1, 0).contains(QStringLiteral("back"))) << "feet up";
+    EXPECT_TRUE(works(1, 0).contains(QStringLiteral("chest")));
+    EXPECT_EQ(works(2, 0), works(1, 0)) << "feet up, led by the same";
+    EXPECT_TRUE(works(2, 1).contains(QStringLiteral("back"))) << "then as in competition";
+}

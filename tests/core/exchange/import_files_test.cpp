@@ -161,3 +161,18 @@ TEST_F(ImportFilesTest, EachFileGoesWhereItsHeaderAsks)
     EXPECT_EQ(got, (ImportFiles{log, people}));
     EXPECT_THAT(unknown, ElementsAre(QStringLiteral("letter.csv")));
 }
+
+TEST_F(ImportFilesTest, TheLogIsAHalfOfTheWorkByItsBytesAndTheRosterTheOther)
+{
+    QByteArray large = kLog;
+    while (large.size() < 100'000)
+        large += "Ada,2026-04-01,comp,102.5,5,5,8,0\n";
+    std::vector<double> told;
+    const ImportPlan plan = readImport({write("log.csv", large), {}}, idsFrom(100), files::kToday,
+        roster, {{}, [&told](double share) { told.push_back(share); }});
+    ASSERT_GT(told.size(), 2u);
+    EXPECT_DOUBLE_EQ(told.front(), 0.5 * 65536.0 / double(large.size())) << "64 KiB are read first";
+    EXPECT_EQ(told[told.size() - 3], 0.5) << "the whole log";
+    EXPECT_EQ(told[told.size() - 2], 0.5) << "then the first of two lifters";
+    EXPECT_EQ(told.back(), 0.75);
+}

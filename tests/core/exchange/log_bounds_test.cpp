@@ -136,3 +136,29 @@ TEST(LogBounds, ASetThatDiffersInAnyThingToldIsAnotherOne)
         s.note.clear();
     })) << "a blank says nothing";
 }
+
+TEST(LogBounds, ReadinessMayStandOnEachLineOfItsSession)
+{
+    const core::LogTable log = files::log(files::kLogHeader.trimmed() + ",readiness\n"
+        + "Ada,2026-03-31,comp,100,5,5,8,0,4\n"
+          "Ada,2026-03-31,comp,100,5,5,8,0,4\n"
+          "Bo,2026-03-31,comp,100,5,5,8,0,2\n"
+          "Ada,2026-04-01,comp,100,5,5,8,0,3\n");
+    EXPECT_EQ(fieldsOf(log.problems), kSound);
+    EXPECT_EQ(log.rows[0].leadReps, 0) << "no column, no lead reps";
+}
+
+TEST(LogBounds, OfPeopleABirthYearHasComeAndABodyweightIsOne)
+{
+    const auto wrong = [](const char *values) {
+        return fieldsOf(
+            files::people(QByteArray("lifter,sex,bodyweight_kg,birth_year\nAda,f,") + values + '\n')
+                .problems);
+    };
+    EXPECT_EQ(wrong("20,2026"), kSound);
+    EXPECT_EQ(wrong("400,1900"), kSound);
+    EXPECT_EQ(wrong("60,2027"), QStringList("birth_year"));
+    EXPECT_EQ(wrong("60,1899"), QStringList("birth_year"));
+    EXPECT_EQ(wrong("19.9,"), QStringList("bodyweight_kg"));
+    EXPECT_EQ(wrong("400.1,"), QStringList("bodyweight_kg"));
+}

@@ -365,3 +365,65 @@ TEST_F(ReturnReviewTest, SheetsThatDifferInAnythingAreNotTheSame)
             second([](ReturnFile &f) { f.rows[0]["plan"] = QStringLiteral("another"); })})
         EXPECT_TRUE(other.isAcceptable()) << other.notices.join(u' ').toStdString();
 }
+
+TEST_F(ReturnReviewTest, AWeekIsPlannedFromItsMondayToItsSunday)
+{
+    const auto saidWithCardOn = [this](QDate day, LifterId lifter = LifterId{7}) {
+        basis.cards = {week.cards[0]};
+        basis.cards[0].day = day;
+        basis.cards[0].lifter = lifter;
+        basis.cards[0].setLine = QStringLiteral("5x5 80kg");
+        return review(file).notices.front();
+    };
+    const QString changed = QStringLiteral("The plan was changed");
+    EXPECT_TRUE(saidWithCardOn(kMonday).startsWith(changed));
+    EXPECT_TRUE(saidWithCardOn(kMonday.addDays(6)).startsWith(changed));
+    const QString nothing = QStringLiteral("Nothing is planned");
+    EXPECT_TRUE(saidWithCardOn(kMonday.addDays(-1)).startsWith(nothing));
+    EXPECT_TRUE(saidWithCardOn(kMonday.addDays(7)).startsWith(nothing));
+    EXPECT_TRUE(saidWithCardOn(kMonday, LifterId{8}).startsWith(nothing));
+}
+
+TEST_F(ReturnReviewTest, OfASheetFromAnotherRosterNothingIsSaidAboutThePlan)
+{
+    file.rows[0]["lifter_id"] = QStringLiteral("99");
+    basis.cards.clear();
+    EXPECT_EQ(review(file).notices.size(), 1) << "its plan is that of the other roster";
+}
+
+TEST_F(ReturnReviewTest, WhatTheLogHasAlreadyIsNoSheetWithoutEntry)
+{
+    for (int row = 2; row <= 4; ++row)
+        file.reopen(row);
+    apply(accept({file.read()}));
+    SheetReview got = review(file);
+    EXPECT_EQ(got.knownSets, 1);
+    const QString known = QStringLiteral("All of this sheet is in the log already.");
+    EXPECT_THAT(got.notices, ElementsAre(known));
+
+    file.reopen(1);
+    file.rows.append({{"row", "check_in"}, {"date", "2024-05-06"}, {"sleep", "4"}});
+    apply(accept({file.read()}));
+    got = review(file);
+    EXPECT_EQ(got.knownSets, 0);
+    EXPECT_THAT(got.notices, ElementsAre(known)) << "a check-in is an entry";
+}
+
+TEST_F(ReturnReviewTest, ASheetThatCorrectsSaysHowManySets)
+{
+    apply(accept({file.read()}));
+    setOf(file, 0)["rpe"] = QStringLiteral("9");
+    EXPECT_TRUE(review(file).notices.front().contains(QStringLiteral("for one of these sets")));
+    setOf(file, 2)["rpe"] = QStringLiteral("9");
+    EXPECT_TRUE(review(file).notices.front().contains(QStringLiteral("for 2 of these sets")));
+}
+
+TEST_F(ReturnReviewTest, OfARefusedSheetNothingIsCounted)
+{
+    file.rows[0]["lifter_id"] = QStringLiteral("8");
+    const SheetReview got = review(file);
+    EXPECT_FALSE(got.lifter.isValid());
+    EXPECT_EQ(got.newSets + got.correctedSets + got.knownSets, 0);
+    EXPECT_FALSE(got.hasPain);
+    EXPECT_THAT(got.days, IsEmpty());
+}

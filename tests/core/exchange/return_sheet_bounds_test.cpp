@@ -216,3 +216,29 @@ TEST(ReturnSheetBounds, ANoteThatSaysTheSameIsKeptOnce)
     later.note.clear();
     EXPECT_EQ(merged(earlier, later).note, QStringLiteral("very tired"));
 }
+
+TEST(ReturnSheetBounds, ASetWithoutItsPlaceIsNotTakenForAnother)
+{
+    EXPECT_EQ(wrongWith("card", QString()), QStringList("card"));
+    EXPECT_EQ(wrongWith("set", QString()), QStringList("set"));
+    const auto wrongWithTwo = [](const char *field, int first, int second) {
+        ReturnFile file{PlannedWeek()};
+        for (const int row : {first, second})
+            file.rows[row][QLatin1String(field)] = QStringLiteral("0");
+        return fieldsOf(file.read());
+    };
+    EXPECT_EQ(wrongWithTwo("card", 1, 3), QStringList({"card", "card"})) << "both the first set";
+    EXPECT_EQ(wrongWithTwo("set", 1, 2), QStringList({"set", "set"})) << "both of the first card";
+}
+
+TEST(ReturnSheetBounds, OnlyAHigherFormatIsThatOfANewerProgram)
+{
+    const auto said = [](const char *format) {
+        ReturnFile file{PlannedWeek()};
+        file.rows[0]["format"] = QLatin1String(format);
+        return file.read().problems.items().front().words.contains(QStringLiteral("newer"));
+    };
+    EXPECT_TRUE(said("2"));
+    EXPECT_FALSE(said("0"));
+    EXPECT_FALSE(said(""));
+}

@@ -148,3 +148,30 @@ TEST_F(ReturnsTest, ItTellsHowFarItIsAndNeverGoesBack)
     EXPECT_TRUE(std::is_sorted(told.begin(), told.end()));
     EXPECT_LE(told.back(), 1.0);
 }
+
+TEST_F(ReturnsTest, TheWeekOfASheetIsReadFromItsMondayToItsSunday)
+{
+    Card card = week.cards[0];
+    for (const int day : {-1, 6, 7}) {
+        card.id = CardId{100 + day};
+        card.day = kMonday.addDays(day);
+        roster.allCards.push_back(card);
+    }
+    const JudgedReturns got = readReturns({write("ada.csv", file)}, tests::kReadOn, roster);
+    std::vector<qint64> read;
+    for (const Card &one : got.basis.cards)
+        read.push_back(one.id.value);
+    EXPECT_THAT(read, testing::UnorderedElementsAre(1, 2, 3, 106));
+}
+
+TEST_F(ReturnsTest, FilesAreAHalfOfTheWorkAndRosterAndReviewAQuarterEach)
+{
+    ReturnFile later = file;
+    later.rows[2]["rpe"] = QStringLiteral("9.5");
+    std::vector<double> told;
+    const JudgedReturns got = readReturns({write("ada.csv", file), write("later.csv", later)},
+        tests::kReadOn, roster, {{}, [&told](double share) { told.push_back(share); }});
+    EXPECT_EQ(got.reviews.size(), 2u);
+    EXPECT_THAT(told, ElementsAre(0.0, 0.25, 0.5, 0.625, 0.75, 0.875))
+        << "two files, two lifters, two sheets";
+}

@@ -147,3 +147,20 @@ TEST(CardText, NeitherSpacesNorTheColonAreNeeded)
     ASSERT_TRUE(nameless.error);
     EXPECT_THAT(nameless.error->words.toStdString(), HasSubstr("no variation \"\""));
 }
+
+TEST(CardText, BlanksBehindTheSetsDoNotMoveAMistake)
+{
+    for (const QString &text : {u"comp:  3x @8"_qs, u"comp:  3x @8   "_qs}) {
+        const ParsedCardText sets = parsed(text);
+        ASSERT_TRUE(sets.error);
+        EXPECT_EQ(sets.error->column, 11) << text.toStdString();
+    }
+    EXPECT_THAT(
+        parsed(u"comp: \n/ 3x3 \n"_qs).rows, ElementsAre(CardRow{0, idOf("comp"), u"3x3"_qs, {}}));
+}
+
+TEST(CardText, NoCardsAreNoText)
+{
+    EXPECT_EQ(cardText({}, builtInCatalogue(), kEnglish), QString());
+    EXPECT_EQ(CardRow{}.offset, 0) << "the first day named";
+}

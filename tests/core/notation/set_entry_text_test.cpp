@@ -239,3 +239,31 @@ TEST(SetEntryText, AMissedSingleThatIsTakenBackHasItsRepAgain)
         HasSubstr("How many reps"));
     EXPECT_FALSE(entered("made x1", planned(1)).failed);
 }
+
+TEST(SetEntryText, BehindTheRepsTheLoadIsInTheUnitWrittenOrTheLifters)
+{
+    EXPECT_THAT(entered("5x225lb").loadKg, DoubleNear(102.058, 1e-3));
+    EXPECT_THAT(entered("5x225", planned(), Unit::pound).loadKg, DoubleNear(102.058, 1e-3));
+    EXPECT_EQ(entered("5x100kg", planned(), Unit::pound).loadKg, 100.0);
+    EXPECT_THAT(
+        entered("+5", planned(), Unit::pound).loadKg, DoubleNear(100.0 + 5 * kKgPerPound, 1e-9));
+}
+
+TEST(SetEntryText, ATouchOfAnyLengthIsOneOfTheFiveOrRefused)
+{
+    EXPECT_THAT(entered("t1").touch, Optional(1));
+    EXPECT_THAT(entered("t5").touch, Optional(5));
+    for (const char *text : {"t0", "t10", "t1111", "t99999999999"})
+        EXPECT_THAT(refused(text), HasSubstr("touch score is 1 to 5")) << text;
+}
+
+TEST(SetEntryText, AMissingLoadIsOfTheSetAsAWhole)
+{
+    for (const char *text : {"", "x5 @9"}) {
+        const EntryReading reading =
+            readEntry(QString::fromUtf8(text), planned(5, 0.0), Unit::kilogram);
+        ASSERT_TRUE(reading.error);
+        EXPECT_EQ(reading.error->position, 0) << text;
+    }
+    EXPECT_EQ(EntryError{}.position, 0);
+}

@@ -114,3 +114,30 @@ TEST(SetLineCompletion, ExplainsARatingByTheRepsItLeaves)
     EXPECT_TRUE(all[0].explanation.endsWith(QStringLiteral("2")));
     EXPECT_EQ(all[0].replaces, 0);
 }
+
+TEST(SetLineCompletion, OffersTheUsualRepsAndRatings)
+{
+    // Common practice, no source.
+    EXPECT_THAT(offers("4x"), ElementsAre("1", "3", "5", "8", "4-6", "1+2", "AMRAP"));
+    EXPECT_THAT(offers("4x3 pause "), ElementsAre("2", "3"));
+    EXPECT_THAT(offers("4x3 rest "), ElementsAre("3min", "90s"));
+}
+
+TEST(SetLineCompletion, AWordThatIsWholeIsNotOfferedOnceMore)
+{
+    for (const char *text : {"1xAMRAP", "4x3 100kg", "4x3 2RIR", "4x3 -10kg", "4x3 rest 3min",
+             "4x3 rest 90s", "4x1+2(feet_up)", "4x3 tempo 4-2-0", "1x1 max"}) {
+        const QString before = QString::fromUtf8(text);
+        for (const Completion &c : completions(before, int(before.size()), builtInCatalogue()))
+            EXPECT_FALSE(before.endsWith(c.insert)) << text << " + " << c.insert.toStdString();
+    }
+}
+
+TEST(SetLineCompletion, AWordBehindAWholeLineIsSiftedAndReplaced)
+{
+    const auto all = completions(QStringLiteral("4x3 @8 pa"), 9);
+    ASSERT_EQ(all.size(), 1u);
+    EXPECT_EQ(all[0].insert, QStringLiteral("pause 3"));
+    EXPECT_EQ(all[0].replaces, 2);
+    EXPECT_EQ(Completion{}.replaces, 0);
+}

@@ -267,3 +267,34 @@ TEST(SetLine, NumbersArePrintedWithAtMostTwoDecimals)
     rest.restSeconds = 59;
     EXPECT_EQ(setLineText(rest), u"1x1 rest 59s"_qs);
 }
+
+TEST(SetLine, TheUpperEndOfARangeKeepsToTheBoundsOfTheLower)
+{
+    expectError(u"3x3 @8-1"_qs, 8, "easier to harder");
+    expectError(u"3x3 @8-10.5"_qs, 8, "1 to 10");
+    expectError(u"3x3 @8-0.5"_qs, 8, "1 to 10");
+    expectError(u"3x3 9.5-10RIR"_qs, 5, "0 to 9");
+}
+
+TEST(SetLine, ACodeHasAnyLetterAnyDigitAndTheUnderscore)
+{
+    EXPECT_EQ(one(u"1x1+2(az_09)"_qs).restCode, u"az_09"_qs);
+    for (const QString &text : {u"1x1+2(a`)"_qs, u"1x1+2(a{)"_qs, u"1x1+2(a:)"_qs, u"1x1+2(a.)"_qs})
+        expectError(text, 7, "code of a variation");
+}
+
+TEST(SetLine, WhatFollowsARestNeedsNoBlank)
+{
+    const SetLine rested = one(u"3x3 rest 2:09;slow"_qs);
+    EXPECT_EQ(rested.restSeconds, 129);
+    EXPECT_EQ(rested.note, u"slow"_qs);
+}
+
+TEST(SetLine, APlaceIsCountedFromTheFirstRowAndItsFirstCharacter)
+{
+    EXPECT_EQ(SetLineError{}.line, 1);
+    EXPECT_EQ(SetLineError{}.column, 1);
+    EXPECT_EQ(errorOf(u"x"_qs).line, 1);
+    EXPECT_EQ(errorOf(u"x"_qs).column, 1);
+    EXPECT_EQ(setLineText(line(1, 1, LoadTarget{})), u"1x1 0kg"_qs) << "kg unless said";
+}

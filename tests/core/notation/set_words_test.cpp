@@ -107,3 +107,18 @@ TEST(SetWords, LeadRepsDifferOnceTheSetCameToThem)
     set.repsDone = 3;
     EXPECT_THAT(differences(lead, set), ElementsAre("lead reps 1, not 2"));
 }
+
+TEST(SetWords, ARatingDiffersFromAnExpectedOneBetweenTheHalvesByAWholePointToo)
+{
+    // What is expected comes from an estimate, which knows no halves.
+    const auto against = [](double expected, double said) {
+        SetAsked by = asked();
+        by.rpe = expected;
+        return differences(by, done(100.0, 5, said));
+    };
+    EXPECT_THAT(against(8.05, 9.0), IsEmpty());
+    EXPECT_THAT(against(7.95, 9.0), ElementsAre("harder than expected (RPE 9 against 7.95)"));
+    EXPECT_THAT(against(8.95, 8.0), IsEmpty());
+    EXPECT_THAT(against(9.05, 8.0), ElementsAre("easier than expected (RPE 8 against 9.05)"));
+    EXPECT_THAT(against(7.1234, 9.0), ElementsAre("harder than expected (RPE 9 against 7.123)"));
+}
