@@ -142,7 +142,7 @@ private:
                 m_entry.touch.reset();
         } else if (take(kTouch)) {
             if (once(m_hasTouch, Text::tr("The touch")))
-                m_entry.touch = m_match.captured(1).left(3).toInt();
+                m_entry.touch = m_match.captured(1).toInt();
         } else if (take(kMiss)) {
             m_missAt = m_from;
             if (once(m_hasMiss, Text::tr("The miss")))
