@@ -28,12 +28,6 @@ struct Series
     Eigen::MatrixXd dose; ///< column 0 all work, then one a variation
 };
 
-/// How much of a week's effect has arrived `weeks` later.
-double arrived(int weeks)
-{
-    return std::clamp(double(weeks) / kCarryWeeks, 0.0, 1.0);
-}
-
 Series seriesOf(const CarryLog &log, const std::vector<int> &judged)
 {
     const auto n = Eigen::Index(log.size());
@@ -43,7 +37,7 @@ Series seriesOf(const CarryLog &log, const std::vector<int> &judged)
         const CarryWeek &week = log[size_t(t)];
         series.y[t] = week.lnMax.value_or(std::numeric_limits<double>::quiet_NaN());
         series.weight[t] = std::max(week.sessions, 1);
-        series.own.row(t) << 1.0, double(t) / 52.0;
+        series.own.row(t) << 1.0, double(t);
     }
     Eigen::RowVectorXd whole = Eigen::RowVectorXd::Zero(series.dose.cols()); // arrived in full
     const auto doseOf = [&](Eigen::Index week) {
@@ -59,7 +53,7 @@ Series seriesOf(const CarryLog &log, const std::vector<int> &judged)
             whole += doseOf(t - kCarryWeeks);
         series.dose.row(t) = whole;
         for (int ago = 1; ago < kCarryWeeks && ago <= t; ++ago)
-            series.dose.row(t) += arrived(ago) * doseOf(t - ago);
+            series.dose.row(t) += doseOf(t - ago) * ago / kCarryWeeks;
     }
     return series;
 }

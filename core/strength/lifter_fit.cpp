@@ -53,7 +53,7 @@ void lookBackAtForms(LifterFit &fit, const LifterLog &log)
 
 LifterFit fitLifter(const LifterLog &log, const RosterPriors &priors, int today)
 {
-    LifterFit fit{LifterFilter(priors, populationMax(log)), {}, {}, {}, {}, 0};
+    LifterFit fit{LifterFilter(priors, populationMax(log)), {}, {}, {}, {}};
     const std::vector<int> order = inOrder(log);
     if (order.empty())
         return fit;
@@ -80,7 +80,7 @@ LifterFit fitLifter(const LifterLog &log, const RosterPriors &priors, int today)
             if (trail)
                 trail->startSession(order[next]);
             fit.filter.addSession(session(next).day, session(next).sets, trail);
-            fit.forms.push_back({order[next], session(next).day, fit.weeks.size(), 0.0, 0.0});
+            fit.forms.push_back({order[next], session(next).day, fit.weeks.size()});
             week.sets += int(session(next).sets.size());
         }
         const StateBelief &belief = fit.filter.belief();

@@ -58,7 +58,7 @@ std::vector<ReadinessEffect> readinessEffects(
     for (const std::vector<ReadinessReading> &readings : lifters)
         groups.push_back(groupOf(readings));
     // Before any data: no effect, within about one per cent a point (common practice, no source).
-    const PooledStart start{Eigen::Vector3d::Zero(), Eigen::Vector3d(0.01, 0.008, 0.008), 4.0};
+    const PooledStart start{Eigen::Vector3d::Zero(), Eigen::Vector3d(0.01, 0.008, 0.008)};
     const PooledRegression pooled = poolRegressions(groups, start);
 
     std::vector<ReadinessEffect> effects;

@@ -57,9 +57,10 @@ Expectation SetModel::possibleReps(const TrainingSet &set, double hardBefore) co
     // The lead reps use up their share of what the lead variation alone would allow; the rest of
     // the set has the rest of what its own variation would.
     const Expectation lead = repsIn(set.leadVariation, set.loadKg, hardBefore);
-    const double inLead = std::max(lead.value, 0.5);
-    const double spent = std::min(set.leadReps / inLead, 1.0);
-    const double byLead = spent < 1.0 && lead.value > 0.5 ? main.value * spent / inLead : 0.0;
+    if (lead.value <= set.leadReps)
+        return {double(set.leadReps), {}, 0.0}; // all of it, and so the set tells of no load
+    const double spent = set.leadReps / lead.value;
+    const double byLead = main.value * spent / lead.value;
     Expectation sum{set.leadReps + main.value * (1.0 - spent), main.gradient,
         main.byCap * (1.0 - spent) + lead.byCap * byLead};
     sum.gradient.scale(1.0 - spent);

@@ -55,7 +55,7 @@ struct Scatter
     {
         std::map<int, Eigen::VectorXd> bySession;
         for (const TouchReading &reading : readings) {
-            const WeightedTouch one{reading, 1.0};
+            const WeightedTouch one{reading};
             Eigen::VectorXd gradient;
             (void)ordinalLogLikelihood(touchData({&one, 1}), at, &gradient);
             // The first threshold alone: it moves all of them, which is what a day does.
@@ -139,7 +139,7 @@ OrdinalData touchData(std::span<const WeightedTouch> readings)
 TouchRoster learnTouch(std::span<const std::vector<TouchReading>> lifters)
 {
     const NormalBelief start = startPrior();
-    TouchRoster roster{start, 1.0};
+    TouchRoster roster{start};
     for (int round = 0; round < kRounds; ++round) {
         double count = kStartCounts;
         Eigen::VectorXd sum = kStartCounts * start.mean;
