@@ -26,7 +26,7 @@ std::vector<CarryLog> plainLogs(double walk, double noise)
             week.hardLifts = Eigen::VectorXd::Zero(kPlainVariations);
             week.hardLifts << 8.0 + 3.0 * std::sin(1.1 * t + lifter),
                 (t + lifter) / 5 % 2 == 0 ? 6.0 : 0.0, (t + 2 * lifter) / 3 % 3 == 0 ? 9.0 : 0.0;
-            level += walk * std::sin(0.9 * t + 4.1 * lifter);
+            level += walk * std::sin(0.5 * t + 4.1 * lifter);
             week.sessions = 1 + t % 3;
             if (t % 7 != 5)
                 week.lnMax = level
