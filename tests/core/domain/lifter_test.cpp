@@ -89,7 +89,7 @@ TEST(Gear, AUsualSetHasThePlatesOfItsUnitInPairs)
 
 TEST(Lifter, TheLatestBirthYearOfTheFileIsStillToCome)
 {
-    Lifter lifter = soundLifter();
+    Lifter lifter = anySoundLifter();
     lifter.birthYear = 2100;
     EXPECT_EQ(problems(lifter, QDate(2099, 12, 31)).size(), 1);
     EXPECT_TRUE(problems(lifter, QDate(2100, 1, 1)).isEmpty());
@@ -97,7 +97,7 @@ TEST(Lifter, TheLatestBirthYearOfTheFileIsStillToCome)
 
 TEST(Lifter, IsANoviceUntilAYearOfTrainingIsFull)
 {
-    Lifter lifter = soundLifter();
+    Lifter lifter = anySoundLifter();
     EXPECT_FALSE(isNovice(lifter, QDate(2026, 3, 2))) << "unless it is said";
     lifter.trainingSince = QDate(2025, 3, 2);
     EXPECT_TRUE(isNovice(lifter, QDate(2026, 3, 1)));
@@ -108,7 +108,7 @@ TEST(Lifter, IsANoviceUntilAYearOfTrainingIsFull)
 
 TEST(Lifter, AnAgeIsKnownByTheBirthYearOrByWord)
 {
-    Lifter lifter = soundLifter();
+    Lifter lifter = anySoundLifter();
     EXPECT_TRUE(isAgeUnknown(lifter));
     lifter.isAdult = true;
     EXPECT_FALSE(isAgeUnknown(lifter));

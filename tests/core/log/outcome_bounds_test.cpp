@@ -155,8 +155,9 @@ TEST(TrainedDays, HoldTheSetsOfTheirSessionsInOrder)
     const std::vector<LoggedSession> sessions{
         sessionOf(kDoneDay, {setOf(idOf("comp"), 60, 5), setOf(idOf("comp"), 80, 3)}),
         sessionOf(kDoneDay, {setOf(idOf("comp"), 100, 1)})};
+    const auto days = trainedDays({}, sessions, kDoneDay, kDoneDay);
     std::vector<double> loads;
-    for (const SetEntry &set : trainedDays({}, sessions, kDoneDay, kDoneDay).at(kDoneDay).done)
+    for (const SetEntry &set : days.at(kDoneDay).done)
         loads.push_back(set.loadKg);
     EXPECT_THAT(loads, ElementsAre(60.0, 80.0, 100.0));
 }
