@@ -10,6 +10,7 @@
 #include <QComboBox>
 #include <QKeyEvent>
 #include <QSignalBlocker>
+#include <algorithm>
 #include <memory>
 
 namespace ui {
@@ -110,6 +111,13 @@ void EntryPanel::fillVariations(const std::vector<core::Variation> &catalogue)
             m_variation->setCurrentIndex(int(i));
 }
 
+QString EntryPanel::whatIsLeft() const
+{
+    const bool isLeftOut = std::ranges::any_of(
+        m_desk.lines(), [](const LogLine &line) { return line.state == LineState::leftOut; });
+    return isLeftOut ? tr("No planned set is left to do.") : tr("All planned sets are logged.");
+}
+
 void EntryPanel::preview()
 {
     if (m_desk.lines().empty())
@@ -120,8 +128,8 @@ void EntryPanel::preview()
         m_preview->say(tr("%1 If the set was done all the same, write its load and reps.")
                            .arg(m_desk.withheld()));
     else if (isBlank && m_desk.isOffered() && m_desk.lines().size() > 1)
-        m_preview->say(tr("Nothing more is to do. What you write is added as a set; Up goes to the "
-                          "others, Alt+Down to the next lifter."));
+        m_preview->say(
+            whatIsLeft() + u' ' + tr("What you write is added as a set; Up goes to the others."));
     else if (reading.error)
         m_preview->say(isBlank ? reading.error->words : tr("…"));
     else if (isBlank && m_desk.isLogged())

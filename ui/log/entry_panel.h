@@ -32,6 +32,7 @@ protected:
 
 private:
     void fillVariations(const std::vector<core::Variation> &catalogue);
+    [[nodiscard]] QString whatIsLeft() const;
     void preview();
     void refuse(const std::optional<core::EntryError> &error);
 

@@ -20,9 +20,9 @@ constexpr int kAhead = 365; ///< days of plan that are looked at
 constexpr int kQueryWidth = 280, kLeastWidth = 40;
 /// All fit a window of 1366 pixels beside the lifter list; the last has what is left.
 constexpr std::pair<SquadModel::Column, int> kWidths[] = {{SquadModel::lifterColumn, 112},
-    {SquadModel::attentionColumn, 200}, {SquadModel::trendColumn, 174}, {SquadModel::maxColumn, 66},
+    {SquadModel::attentionColumn, 188}, {SquadModel::trendColumn, 174}, {SquadModel::maxColumn, 66},
     {SquadModel::lastColumn, 60}, {SquadModel::plannedColumn, 56}, {SquadModel::missedColumn, 54},
-    {SquadModel::painColumn, 66}, {SquadModel::readinessColumn, 50}, {SquadModel::meetColumn, 52}};
+    {SquadModel::painColumn, 66}, {SquadModel::readinessColumn, 74}, {SquadModel::meetColumn, 52}};
 } // namespace
 
 SquadPage::SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent)
