@@ -4,6 +4,7 @@
 #include "ui/log/scale_field.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/page_help.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -81,6 +82,16 @@ CheckInForm::CheckInForm(QWidget *parent)
         columnLayout(
             {form, painRow, m_area, m_painWords, m_problem, m_stop, m_note, m_readiness, scale},
             space::tight));
+
+    new HelpSection(
+        tr("Check-in"),
+        [] {
+            return HelpRows{
+                keyRow({Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5}, tr("the answer")),
+                keyRow({Qt::Key_Left, Qt::Key_Right}, tr("one step lower, one step higher")),
+                keyRow({Qt::Key_Delete}, tr("take the answer back"))};
+        },
+        this);
 
     for (ScaleField *field : {m_sleep, m_stress, m_motivation})
         connect(field, &ScaleField::answered, this, &CheckInForm::give);

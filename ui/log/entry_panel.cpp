@@ -1,6 +1,7 @@
 #include "ui/log/entry_panel.h"
 
 #include "core/domain/touch_score.h"
+#include "core/notation/notation_help.h"
 #include "ui/log/entry_field.h"
 #include "ui/log/log_desk.h"
 #include "ui/look/field_note.h"
@@ -52,6 +53,10 @@ EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
                          m_preview, help},
             space::tight));
     setFocusProxy(m_field);
+    new HelpSection(tr("Entry of a set"), entryKeys, this);
+    new HelpSection(
+        tr("What can be written of a set: only what was different"),
+        [] { return formRows(core::setEntryForms()); }, this);
 
     connect(m_field, &QLineEdit::textChanged, this, [this](const QString &text) {
         m_desk.setText(text);
@@ -60,6 +65,7 @@ EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
     });
     connect(m_field, &QLineEdit::returnPressed, this, [this] { refuse(m_desk.take()); });
     connect(m_field, &EntryField::stepped, this, [this](int lines) { refuse(m_desk.step(lines)); });
+    connect(m_field, &EntryField::sideways, this, &EntryPanel::sideways);
     connect(m_field, &EntryField::extraWanted, this, [this] { refuse(m_desk.beginExtra()); });
     connect(m_field, &EntryField::givenUp, &m_desk, &LogDesk::giveUp);
     connect(m_field, &EntryField::deleteWanted, this, [this] { m_desk.remove(); });

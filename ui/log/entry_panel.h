@@ -27,6 +27,10 @@ public:
     void show(const std::vector<core::Variation> &catalogue);
     using QWidget::show;
 
+Q_SIGNALS:
+    /// Left or Right in the empty field: to another lifter, where there are several.
+    void sideways(int steps);
+
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 

@@ -1,6 +1,7 @@
 #include "ui/squad/squad_page.h"
 
 #include "ui/look/form_parts.h"
+#include "ui/look/page_help.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/today.h"
@@ -86,6 +87,9 @@ void SquadPage::makeTable()
     for (const auto &[column, width] : kWidths)
         header->resizeSection(column, width);
     m_table->installEventFilter(this);
+    new HelpSection(
+        tr("Table"),
+        [] { return HelpRows{keyRow({Qt::Key_Return}, tr("to the page that shows why"))}; }, this);
     connect(m_table, &QTableView::doubleClicked, this, &SquadPage::openReason);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
         &SquadPage::showWhy);

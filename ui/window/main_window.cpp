@@ -182,8 +182,8 @@ void MainWindow::buildViewMenu()
 void MainWindow::buildHelpMenu()
 {
     QMenu *menu = menuBar()->addMenu(tr("&Help"));
-    menu->addAction(tr("&Keyboard shortcuts"), QKeySequence::HelpContents, this,
-        [this] { showShortcuts(*this, this); });
+    menu->addAction(tr("&Keys and set lines"), QKeySequence::HelpContents, this,
+        [this] { showHelp(*this, m_roster ? m_roster->helpOn() : HelpOn(), this); });
     menu->addAction(tr("&Safety"), this, [this] { showSafetyNote(this); });
     menu->addAction(tr("&About Benchwright"), this, [this] { showAbout(this); });
 }

@@ -177,6 +177,11 @@ void RosterView::writeHandOuts()
     dialog->open();
 }
 
+HelpOn RosterView::helpOn() const
+{
+    return {m_pages->currentWidget(), m_pages->tabText(m_pages->currentIndex()), m_lifters};
+}
+
 void RosterView::printPlan()
 {
     m_roster.settle();

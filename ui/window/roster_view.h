@@ -7,6 +7,7 @@
 #include "ui/roster/open_roster.h"
 #include "ui/roster/passed_days.h"
 #include "ui/roster/selection.h"
+#include "ui/window/help.h"
 
 #include <QWidget>
 
@@ -50,6 +51,7 @@ public:
     /// @param paths  return sheets to begin with, dropped or named
     void readReturns(const QStringList &paths = {});
     void writeHandOuts();
+    [[nodiscard]] HelpOn helpOn() const;
     /// Opens the preview of the week that is shown.
     void printPlan();
 
