@@ -19,6 +19,8 @@ namespace ui {
 
 class LifterListPanel;
 class ReviewPage;
+class Room;
+class RoomPage;
 class SquadPage;
 class Today;
 class RosterWeekPage;
@@ -42,6 +44,9 @@ public:
     [[nodiscard]] Selection &selection() { return m_selection; }
     [[nodiscard]] LifterListPanel &lifters() { return *m_lifters; }
     [[nodiscard]] QTabWidget &pages() { return *m_pages; }
+    [[nodiscard]] Room &room();
+    /// Puts the lifter chosen into the room, or takes them out.
+    void toggleInRoom();
     void showWeekBoard();
     void showReview();
     /// By its place among the tabs, from 0.
@@ -78,6 +83,7 @@ private:
     WeekBoardPage *m_board = nullptr;
     ReviewPage *m_review = nullptr;
     SquadPage *m_squad = nullptr;
+    RoomPage *m_room = nullptr;
     RosterWeekPage *m_rosterWeek = nullptr;
     QSplitter *m_splitter = nullptr;
     QStackedWidget *m_right = nullptr;
