@@ -243,7 +243,7 @@ void addReturn(CLI::App &app, Options &all, Request &request)
             "Return sheets as the hand-out page saved them")
         ->required();
     command.add_flag("--dry-run", options.dryRun, "Tell what would happen, change nothing");
-    command.add_flag("--odd-ones", options.oddOnes,
+    command.add_flag("--accept-mismatched", options.acceptMismatched,
         "Accept also sheets of an old plan, a renamed lifter or another roster file");
     addAsOf(command, all.moment,
         "Take this day, such as 2026-03-31, for today: sets of a later one have not come yet; "

@@ -88,8 +88,9 @@ struct ReturnOptions
 {
     QString roster;
     QStringList sheets;
-    bool dryRun = false;  ///< tell what would happen, change nothing
-    bool oddOnes = false; ///< also those that are for the coach to judge, such as of an old plan
+    bool dryRun = false; ///< tell what would happen, change nothing
+    /// Accept also those that are for the coach to judge, such as of an old plan.
+    bool acceptMismatched = false;
 };
 /// Reads return sheets into a roster, all that are accepted as one action. A sheet that cannot be
 /// used does not hold up the others, and makes it exitProblems.

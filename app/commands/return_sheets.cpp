@@ -32,7 +32,7 @@ int returnSheets(const ReturnOptions &options, const Moment &moment, Console &co
         for (const QString &line : core::reviewLines(review))
             say(console.out, line);
         const bool isWanted = review.standing == core::SheetStanding::ready
-            || (review.standing == core::SheetStanding::byChoice && options.oddOnes);
+            || (review.standing == core::SheetStanding::byChoice && options.acceptMismatched);
         if (isWanted)
             accepted.push_back(i);
         else if (review.standing != core::SheetStanding::nothingNew)

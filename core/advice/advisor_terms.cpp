@@ -128,7 +128,7 @@ void fatigue(Terms &terms, const Candidate &candidate, const Situation &now)
             : share >= 0.8 ? Text::tr("The week is nearly full, and this costs much.")
                            : Text::tr("Costs much: keep the rest of the week in mind.");
         if (candidate.leadReps > 0)
-            why += u' ' + Text::tr("Only the lead rep does.");
+            why += u' ' + Text::tr("Only the lead rep is costly.");
         terms.push_back({About::fatigue, points * part, why});
     } else if (cost == Fatigue::low && share >= 0.8) {
         terms.push_back(
@@ -196,7 +196,7 @@ void ownRatio(Terms &terms, const Candidate &candidate, const Situation &now)
                 .arg(percent(own.ratio.value), percent(v.ratio))});
     else if (own.ratio.high90 - own.ratio.low90 > kWide)
         terms.push_back({About::ownRatio, -0.25,
-            Text::tr("The own ratio is not sure yet (%1% to %2% of competition).")
+            Text::tr("This lifter's ratio is uncertain (%1% to %2% of competition).")
                 .arg(percent(own.ratio.low90), percent(own.ratio.high90))});
 }
 

@@ -11,7 +11,7 @@ QJsonObject handOutWords()
         {QStringLiteral("checkIn"), Text::tr("How are you today?")},
         {QStringLiteral("sleep"), Text::tr("Sleep last night")},
         {QStringLiteral("stress"), Text::tr("Stress")},
-        {QStringLiteral("motivation"), Text::tr("Wish to train")},
+        {QStringLiteral("motivation"), Text::tr("Motivation")},
         {QStringLiteral("soreness"), Text::tr("Soreness")},
         {QStringLiteral("nothingSore"), Text::tr("Nothing is sore")},
         {QStringLiteral("somethingSore"), Text::tr("Something is sore")},
@@ -59,7 +59,7 @@ QJsonObject handOutWords()
         {QStringLiteral("howTouched"), Text::tr("How did the bar meet the chest?")},
         {QStringLiteral("doneRating"), Text::tr("Next set")},
         {QStringLiteral("load"), Text::tr("Load in %1")},
-        {QStringLiteral("reps"), Text::tr("Reps that went up")},
+        {QStringLiteral("reps"), Text::tr("Reps completed")},
         {QStringLiteral("missed"), Text::tr("Tried one more rep and missed it")},
         {QStringLiteral("variation"), Text::tr("What you did")},
         {QStringLiteral("note"), Text::tr("Note")},
@@ -73,11 +73,11 @@ QJsonObject handOutWords()
         {QStringLiteral("noReps"),
             Text::tr("No rep went up: tick the missed rep, or cancel and leave the set out.")},
         // giving back
-        {QStringLiteral("giveBack"), Text::tr("Give back")},
+        {QStringLiteral("giveBack"), Text::tr("Send to coach")},
         {QStringLiteral("backToPlan"), Text::tr("Back to the plan")},
         {QStringLiteral("giveHow"),
             Text::tr("Save the return sheet and send it to the coach. You can go on logging and "
-                     "give back "
+                     "send it "
                      "again: what the coach has already is not counted twice.")},
         {QStringLiteral("stillOpen"), Text::tr("Sets without an entry: %1. They go back as open.")},
         {QStringLiteral("share"), Text::tr("Share the return sheet")},
@@ -91,7 +91,7 @@ QJsonObject handOutWords()
             Text::tr("Nothing was shared. The file can be saved instead.")},
         {QStringLiteral("notKept"),
             Text::tr(
-                "This browser does not keep entries once the page is closed: give back before you "
+                "This browser does not keep entries once the page is closed: send them before you "
                 "close it.")},
     };
 }

@@ -73,7 +73,7 @@ QStringList checkInWords(const CheckIn &said)
     };
     add(Text::tr("sleep"), said.sleep);
     add(Text::tr("calm"), said.stress);
-    add(Text::tr("wish to train"), said.motivation);
+    add(Text::tr("motivation"), said.motivation);
     if (said.isPainFree)
         lines << Text::tr("no pain");
     for (const BodyArea area : soreAreas(said))

@@ -187,7 +187,7 @@ private:
                 "RPE: 10 = no rep left, 9 = one left, 8 = two left. Write what it was, not what "
                 "was planned."),
             Text::tr("Touch: %1. For heavy sets.").arg(touchScale()),
-            Text::tr("Missed a rep? Write the reps that went up, and \"miss\" behind them.")};
+            Text::tr("Missed a rep? Write the reps completed, and \"miss\" behind them.")};
     }
 
     [[nodiscard]] QStringList cautions() const

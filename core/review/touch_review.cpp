@@ -73,7 +73,8 @@ QString words(const TouchHold &hold, int wanted)
         return Text::tr("\"%1\" or softer at every load seen, up to %2 % of the max.")
             .arg(touch, percent(hold.highestShare));
     case TouchStanding::below:
-        return Text::tr("Harder than \"%1\" already at the lightest load scored, %2 % of the max.")
+        return Text::tr(
+            "Heavier touch than \"%1\" already at the lightest load scored, %2 % of the max.")
             .arg(touch, percent(hold.lowestShare));
     case TouchStanding::enough:
         break;

@@ -105,7 +105,7 @@ TEST_F(Return, AnOldPlanIsAcceptedOnlyWhenAskedFor)
     Run got = run({"return", "d/demo.benchwright", "old.csv"});
     EXPECT_EQ(got.code, 1);
     EXPECT_TRUE(got.out.contains(QStringLiteral("earlier one"))) << got.out.toStdString();
-    got = run({"return", "d/demo.benchwright", "old.csv", "--odd-ones"});
+    got = run({"return", "d/demo.benchwright", "old.csv", "--accept-mismatched"});
     EXPECT_EQ(got.code, 0);
     EXPECT_TRUE(got.out.contains(QStringLiteral("accepted: 1 of 1")));
 }

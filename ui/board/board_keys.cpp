@@ -1,5 +1,7 @@
 #include "ui/board/board_keys.h"
 
+#include "ui/look/text.h"
+
 #include <QKeyEvent>
 
 namespace ui {
@@ -22,7 +24,50 @@ std::optional<Step> stepOf(int key)
     }
 }
 
+QString wordsOf(BoardAct act)
+{
+    switch (act) {
+    case BoardAct::go:
+        return Text::tr("to the card or the day there");
+    case BoardAct::extend:
+        return Text::tr("choose the cards on the way too");
+    case BoardAct::moveCard:
+        return Text::tr("move the cards");
+    case BoardAct::editSets:
+        return Text::tr("write the sets of the card; so does typing");
+    case BoardAct::editNote:
+        return Text::tr("write the note of the card");
+    case BoardAct::removeCard:
+        return Text::tr("remove the cards");
+    case BoardAct::duplicateCard:
+        return Text::tr("duplicate the cards");
+    case BoardAct::addCard:
+        return Text::tr("add a card: find its variation on the shelf");
+    case BoardAct::chooseAll:
+        return Text::tr("choose all cards of the week");
+    case BoardAct::chooseNone:
+        return Text::tr("choose no cards");
+    case BoardAct::copy:
+        return Text::tr("copy the cards");
+    case BoardAct::cut:
+        return Text::tr("cut the cards");
+    case BoardAct::paste:
+        return Text::tr("paste cards, or text that reads as cards");
+    case BoardAct::giveDay:
+        return Text::tr("give the day as it stands: its loads stay");
+    }
+    return {};
+}
+
 } // namespace
+
+HelpRows boardKeys()
+{
+    return keysOf([](const QKeyEvent &key) {
+        const std::optional<BoardCommand> command = boardCommand(key);
+        return command ? wordsOf(command->act) : QString();
+    });
+}
 
 std::optional<BoardCommand> boardCommand(const QKeyEvent &key)
 {

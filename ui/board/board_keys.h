@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/board/board_layout.h"
+#include "ui/look/page_help.h"
 
 #include <QString>
 #include <optional>
@@ -36,5 +37,8 @@ struct BoardCommand
 
 /// Nothing for keys that are somebody else's.
 [[nodiscard]] std::optional<BoardCommand> boardCommand(const QKeyEvent &key);
+
+/// All of them, as boardCommand() has them.
+[[nodiscard]] HelpRows boardKeys();
 
 } // namespace ui

@@ -19,7 +19,7 @@ namespace {
 QString severityWord(core::Severity severity)
 {
     return severity == core::Severity::stop   ? ChecksPanel::tr("Stop")
-        : severity == core::Severity::warning ? ChecksPanel::tr("Check")
+        : severity == core::Severity::warning ? ChecksPanel::tr("Warning")
                                               : ChecksPanel::tr("Hint");
 }
 
@@ -115,7 +115,7 @@ QWidget *ChecksPanel::rowOf(const core::Finding &finding)
     }
     row->setPalette(shown);
 
-    QLabel *head = plainWords(open ? severityWord(finding.severity) : tr("Waved through"));
+    QLabel *head = plainWords(open ? severityWord(finding.severity) : tr("Accepted"));
     head->setFont(ui::font(Type::strong, font()));
     QHBoxLayout *buttons = rowLayout({}, space::tight);
     if (finding.key.card.isValid()) {
@@ -125,10 +125,10 @@ QWidget *ChecksPanel::rowOf(const core::Finding &finding)
             [this, card = finding.key.card] { Q_EMIT cardWanted(card); });
         buttons->addWidget(show);
     }
-    auto *settle = new QPushButton(open ? tr("Let stand…") : tr("Take up again"));
+    auto *settle = new QPushButton(open ? tr("Accept…") : tr("Reopen"));
     settle->setObjectName(open ? QStringLiteral("waveThrough") : QStringLiteral("takeUp"));
     settle->setAccessibleName(tr("%1: %2").arg(settle->text(), finding.words));
-    settle->setToolTip(open ? tr("Wave this through with a note; it comes back if it gets worse.")
+    settle->setToolTip(open ? tr("Accept this with a note; it comes back if it gets worse.")
                             : tr("Point this out again."));
     connect(settle, &QPushButton::clicked, this,
         [this, finding, open] { open ? waveThrough(finding) : takeUp(finding); });
@@ -146,19 +146,19 @@ QWidget *ChecksPanel::rowOf(const core::Finding &finding)
 void ChecksPanel::waveThrough(const core::Finding &finding)
 {
     bool accepted = false;
-    const QString note = QInputDialog::getText(this, tr("Let it stand"),
+    const QString note = QInputDialog::getText(this, tr("Accept the finding"),
         tr("%1\n\nWhy is it right here? (may stay empty)").arg(finding.words), QLineEdit::Normal,
         {}, &accepted);
     if (!accepted)
         return;
-    m_roster.perform(tr("Wave through a finding"),
+    m_roster.perform(tr("Accept a finding"),
         core::waive(finding, note.trimmed(), m_history.waivers(),
             [this] { return m_roster.newId<core::Waiver>(); }));
 }
 
 void ChecksPanel::takeUp(const core::Finding &finding)
 {
-    m_roster.perform(tr("Take a finding up again"), core::takeUp(finding, m_history.waivers()));
+    m_roster.perform(tr("Reopen a finding"), core::takeUp(finding, m_history.waivers()));
 }
 
 } // namespace ui

@@ -92,7 +92,7 @@ QString shelfToolTip(const core::Variation &variation)
     if (!variation.whenToUse.isEmpty())
         rows << Text::tr("When: %1").arg(variation.whenToUse);
     if (!variation.cautions.isEmpty())
-        rows << Text::tr("Mind: %1").arg(variation.cautions);
+        rows << Text::tr("Caution: %1").arg(variation.cautions);
     QString html;
     for (const QString &row : rows) // rich text, so that long rows wrap
         html += QStringLiteral("<p>") + row.toHtmlEscaped() + QStringLiteral("</p>");

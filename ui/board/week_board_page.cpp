@@ -1,6 +1,8 @@
 #include "ui/board/week_board_page.h"
 
+#include "core/notation/notation_help.h"
 #include "ui/board/advice_panel.h"
+#include "ui/board/board_keys.h"
 #include "ui/board/checks_panel.h"
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_board.h"
@@ -8,6 +10,7 @@
 #include "ui/board/week_grid.h"
 #include "ui/board/week_plan.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/page_help.h"
 #include "ui/look/week_header.h"
 #include "ui/planning/block_desk.h"
 #include "ui/planning/block_ribbon.h"
@@ -88,8 +91,34 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHis
     connect(m_shelf, &VariationShelf::chosen, this, [this, &grid](core::VariationId variation) {
         grid.focusCard(m_plan->add(variation, grid.choice().placeToAdd()));
     });
+    addHelp();
     showPlan();
     showChecks();
+}
+
+void WeekBoardPage::addHelp()
+{
+    new HelpSection(tr("Board"), boardKeys, this);
+    new HelpSection(
+        tr("While the sets of a card are written"),
+        [] {
+            return HelpRows{keyRow({Qt::Key_Return}, tr("take the sets")),
+                keyRow({Qt::SHIFT | Qt::Key_Return}, tr("another row")),
+                keyRow({Qt::Key_Tab}, tr("complete as offered below")),
+                keyRow({Qt::Key_Escape}, tr("leave the card as it was"))};
+        },
+        this);
+    new HelpSection(
+        tr("Set lines"), [] { return formRows(core::setLineForms()); }, this);
+    new HelpSection(
+        tr("Shelf and block ribbon"),
+        [] {
+            return HelpRows{keyRow({Qt::Key_Up, Qt::Key_Down}, tr("to another variation")),
+                keyRow({Qt::Key_Return}, tr("put the variation on the day; edit the block")),
+                keyRow({Qt::Key_Left, Qt::Key_Right}, tr("in the ribbon: to another week")),
+                keyRow({Qt::Key_Escape}, tr("back to the board"))};
+        },
+        this);
 }
 
 void WeekBoardPage::showPlan()

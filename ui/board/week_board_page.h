@@ -40,6 +40,7 @@ Q_SIGNALS:
 private:
     void showPlan();
     void showChecks();
+    void addHelp();
     void beginAdding(const QString &typed);
 
     OpenRoster &m_roster;

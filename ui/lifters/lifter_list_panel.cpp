@@ -7,6 +7,7 @@
 #include "ui/lifters/lifter_list_model.h"
 #include "ui/lifters/lifter_search.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/page_help.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
@@ -48,6 +49,15 @@ LifterListPanel::LifterListPanel(
             followLifters();
     });
     connect(&selection, &Selection::lifterChanged, this, &LifterListPanel::showChosen);
+    new HelpSection(
+        tr("Lifter list"),
+        [] {
+            return HelpRows{
+                keyRow({Qt::Key_Down, Qt::Key_Return}, tr("from the search into the list")),
+                keyRow({Qt::Key_Return}, tr("edit the lifter chosen")),
+                keyRow({Qt::Key_Escape}, tr("clear the search"))};
+        },
+        this);
     followLifters();
     showChosen();
 }

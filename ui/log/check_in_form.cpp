@@ -4,6 +4,7 @@
 #include "ui/log/scale_field.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/page_help.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -30,8 +31,7 @@ CheckInForm::CheckInForm(QWidget *parent)
     : QWidget(parent)
     , m_sleep(named("sleep", new ScaleField(tr("Sleep"), core::sleepSteps())))
     , m_stress(named("stress", new ScaleField(tr("Stress"), core::stressSteps())))
-    , m_motivation(
-          named("motivation", new ScaleField(tr("Wish to train"), core::motivationSteps())))
+    , m_motivation(named("motivation", new ScaleField(tr("Motivation"), core::motivationSteps())))
     , m_pain(named("pain", new QComboBox))
     , m_area(named("painArea", new QComboBox))
     , m_painWords(named("painWords", new QLineEdit))
@@ -72,16 +72,26 @@ CheckInForm::CheckInForm(QWidget *parent)
     m_painWords->setAccessibleName(tr("The pain in words"));
     m_note->setPlaceholderText(tr("Note"));
     m_note->setAccessibleName(tr("Note on the day"));
-    FieldNote *source =
+    // Items and scale after McLean et al. (2010), Int J Sports Physiol Perform 5:367-383; soreness
+    // by area and motivation are our own.
+    FieldNote *scale =
         explain(tr("Each from 1 (worst) to 5 (best); no answer counts as not asked. Readiness is "
-                   "the mean of sleep, stress, wish to train and the sorest area. Items and "
-                   "scale after McLean et al. (2010), Int J Sports Physiol Perform 5:367-383; "
-                   "soreness by area and the wish to train are our own."));
+                   "the mean of sleep, stress, motivation and the sorest area."));
     // Only the rows of answers are a form: a form cuts off words that wrap.
     fill(this,
         columnLayout(
-            {form, painRow, m_area, m_painWords, m_problem, m_stop, m_note, m_readiness, source},
+            {form, painRow, m_area, m_painWords, m_problem, m_stop, m_note, m_readiness, scale},
             space::tight));
+
+    new HelpSection(
+        tr("Check-in"),
+        [] {
+            return HelpRows{
+                keyRow({Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5}, tr("the answer")),
+                keyRow({Qt::Key_Left, Qt::Key_Right}, tr("one step lower, one step higher")),
+                keyRow({Qt::Key_Delete}, tr("take the answer back"))};
+        },
+        this);
 
     for (ScaleField *field : {m_sleep, m_stress, m_motivation})
         connect(field, &ScaleField::answered, this, &CheckInForm::give);

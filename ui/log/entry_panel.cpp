@@ -1,6 +1,7 @@
 #include "ui/log/entry_panel.h"
 
 #include "core/domain/touch_score.h"
+#include "core/notation/notation_help.h"
 #include "ui/log/entry_field.h"
 #include "ui/log/log_desk.h"
 #include "ui/look/field_note.h"
@@ -10,6 +11,7 @@
 #include <QComboBox>
 #include <QKeyEvent>
 #include <QSignalBlocker>
+#include <algorithm>
 #include <memory>
 
 namespace ui {
@@ -51,6 +53,10 @@ EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
                          m_preview, help},
             space::tight));
     setFocusProxy(m_field);
+    new HelpSection(tr("Entry of a set"), entryKeys, this);
+    new HelpSection(
+        tr("What can be written of a set: only what was different"),
+        [] { return formRows(core::setEntryForms()); }, this);
 
     connect(m_field, &QLineEdit::textChanged, this, [this](const QString &text) {
         m_desk.setText(text);
@@ -59,6 +65,7 @@ EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
     });
     connect(m_field, &QLineEdit::returnPressed, this, [this] { refuse(m_desk.take()); });
     connect(m_field, &EntryField::stepped, this, [this](int lines) { refuse(m_desk.step(lines)); });
+    connect(m_field, &EntryField::sideways, this, &EntryPanel::sideways);
     connect(m_field, &EntryField::extraWanted, this, [this] { refuse(m_desk.beginExtra()); });
     connect(m_field, &EntryField::givenUp, &m_desk, &LogDesk::giveUp);
     connect(m_field, &EntryField::deleteWanted, this, [this] { m_desk.remove(); });
@@ -110,6 +117,13 @@ void EntryPanel::fillVariations(const std::vector<core::Variation> &catalogue)
             m_variation->setCurrentIndex(int(i));
 }
 
+QString EntryPanel::whatIsLeft() const
+{
+    const bool isLeftOut = std::ranges::any_of(
+        m_desk.lines(), [](const LogLine &line) { return line.state == LineState::leftOut; });
+    return isLeftOut ? tr("No planned set is left to do.") : tr("All planned sets are logged.");
+}
+
 void EntryPanel::preview()
 {
     if (m_desk.lines().empty())
@@ -120,8 +134,8 @@ void EntryPanel::preview()
         m_preview->say(tr("%1 If the set was done all the same, write its load and reps.")
                            .arg(m_desk.withheld()));
     else if (isBlank && m_desk.isOffered() && m_desk.lines().size() > 1)
-        m_preview->say(tr("Nothing more is to do. What you write is added as a set; Up goes to the "
-                          "others, Alt+Down to the next lifter."));
+        m_preview->say(
+            whatIsLeft() + u' ' + tr("What you write is added as a set; Up goes to the others."));
     else if (reading.error)
         m_preview->say(isBlank ? reading.error->words : tr("…"));
     else if (isBlank && m_desk.isLogged())

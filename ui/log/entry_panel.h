@@ -27,11 +27,16 @@ public:
     void show(const std::vector<core::Variation> &catalogue);
     using QWidget::show;
 
+Q_SIGNALS:
+    /// Left or Right in the empty field: to another lifter, where there are several.
+    void sideways(int steps);
+
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
     void fillVariations(const std::vector<core::Variation> &catalogue);
+    [[nodiscard]] QString whatIsLeft() const;
     void preview();
     void refuse(const std::optional<core::EntryError> &error);
 

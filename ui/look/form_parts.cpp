@@ -178,6 +178,7 @@ QToolButton *turnButton(const QString &text, const QString &name, const QKeySequ
     QObject::connect(button, &QToolButton::clicked, header, turn);
     auto *shortcut = new QShortcut(keys, header->parentWidget());
     shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    shortcut->setWhatsThis(name);
     QObject::connect(shortcut, &QShortcut::activated, header, turn);
     return button;
 }

@@ -255,7 +255,7 @@ void BlockDesk::copyWeek()
     const QDate monday = m_selection.monday();
     bool accepted = false;
     const int weeks = QInputDialog::getInt(m_window, tr("Copy this week"),
-        tr("So many weeks later (below 0 = earlier). What is planned there stays, above the "
+        tr("Weeks later (negative = earlier). What is planned there stays, above the "
            "copies."),
         1, -52, 52, 1, &accepted);
     if (!accepted || weeks == 0)

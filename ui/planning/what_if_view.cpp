@@ -64,7 +64,7 @@ WhatIfView::WhatIfView(QWidget *parent)
     , m_table(new QTableWidget(0, 6))
 {
     m_table->setHorizontalHeaderLabels({tr("Week to"), tr("Max, plan as it is"),
-        tr("Max, with this"), tr("Difference"), tr("Fatigue, of usual"), tr("Tonnage")});
+        tr("Max, with this"), tr("Difference"), tr("Fatigue, % of usual"), tr("Tonnage")});
     m_table->verticalHeader()->hide();
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setSelectionMode(QAbstractItemView::NoSelection);
@@ -81,7 +81,7 @@ void WhatIfView::show(const core::WhatIfComparison &comparison, core::Unit unit)
         !comparison.current.why.isEmpty() ? comparison.current.why : comparison.changed.why;
     m_table->setVisible(!rows.empty());
     m_words->setText(rows.empty()
-            ? tr("What it may bring cannot be said: %1").arg(why)
+            ? tr("No projection: %1").arg(why)
             : tr("Competition max expected at the end of each week, with its 90 % interval: a "
                  "picture of what is plausible, not a promise."));
     m_table->setRowCount(int(rows.size()));

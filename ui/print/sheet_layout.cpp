@@ -239,7 +239,7 @@ private:
         if (!card.note.isEmpty())
             add(Text::tr("Note: %1").arg(card.note), SheetType::body);
         for (const QString &caution : card.cautions)
-            add(Text::tr("Care: %1").arg(caution), SheetType::small);
+            add(Text::tr("Caution: %1").arg(caution), SheetType::small);
         return lines;
     }
 
@@ -393,8 +393,8 @@ private:
     void setFooters()
     {
         const double y = m_area.bottom() + (kFooter - lineHeight(SheetType::small));
-        const QString words =
-            Text::tr("Spotter or safeties. Alone: no collars. Stop at sharp pain.");
+        const QString words = Text::tr("Spotter or safeties, thumbs around the bar. Alone without "
+                                       "safeties: no collars. Stop at sharp pain.");
         for (size_t i = 0; i < m_pages.size(); ++i) {
             const QRectF line(m_area.left(), y, m_area.width(), lineHeight(SheetType::small));
             m_pages[i].texts.push_back({line, words, SheetType::small});

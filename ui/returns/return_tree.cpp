@@ -29,7 +29,7 @@ QString dayWords(QDate day)
 ReturnTree::ReturnTree(QWidget *parent)
     : QTreeWidget(parent)
 {
-    setHeaderLabels({tr("Lifter, day and lift"), tr("Planned"), tr("Done"), tr("Otherwise")});
+    setHeaderLabels({tr("Lifter, day and lift"), tr("Planned"), tr("Done"), tr("Differs")});
     setAccessibleName(tr("Return sheets"));
     setItemDelegate(new RoomyDelegate(this));
     setWordWrap(true);

@@ -134,11 +134,12 @@ MeasureWords words(Measure measure)
                      "time."),
             nothing};
     case Measure::monotony:
+        // Foster (1998) has rating x minutes; on such measures Impellizzeri et al. (2020).
         return {Text::tr("Monotony and strain"),
             Text::tr("Mean daily tonnage / its standard deviation over the week, and tonnage x "
-                     "monotony (Foster 1998). Foster takes rating x minutes; the log holds no "
+                     "monotony. Usually worked out from rating x minutes; the log holds no "
                      "minutes, so tonnage stands in. Disputed: it describes how alike the days "
-                     "were and foretells no injury (Impellizzeri et al. 2020 on such measures)."),
+                     "were and foretells no injury."),
             nothing};
     case Measure::planned:
         return {Text::tr("Planned and done"),
@@ -150,7 +151,7 @@ MeasureWords words(Measure measure)
             Text::tr("No variation has four rated sets within eight weeks yet.")};
     case Measure::touchHold:
         return {Text::tr("Touch hold"),
-            Text::tr("Share of the estimated max at which the touch is more often harder than "
+            Text::tr("Share of the estimated max at which the touch is more often heavier than "
                      "wanted, from the scores of three months, with its 90 % interval."),
             Text::tr("Not enough to say where the touch breaks down. Score the touch of heavy "
                      "sets, a dozen over a range of loads in three months.")};

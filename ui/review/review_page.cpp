@@ -1,6 +1,7 @@
 #include "ui/review/review_page.h"
 
 #include "ui/look/form_parts.h"
+#include "ui/look/page_help.h"
 #include "ui/review/choice_row.h"
 #include "ui/review/compare_button.h"
 #include "ui/review/done_words.h"
@@ -57,6 +58,17 @@ ReviewPage::ReviewPage(OpenRoster &roster, Estimates &estimates, Insights &insig
     fill(this, columnLayout({makeTopBar(), {m_stack, 1}}),
         {space::group, space::gap, space::group, space::gap});
     connectParts();
+    new HelpSection(
+        tr("In a chart"),
+        [] {
+            return HelpRows{keyRow({Qt::Key_Plus, Qt::Key_Minus}, tr("a shorter or longer time")),
+                keyRow({Qt::Key_Left, Qt::Key_Right}, tr("earlier, later")),
+                keyRow({Qt::Key_Home}, tr("all of it")), keyRow({Qt::Key_End}, tr("the latest")),
+                keyRow({Qt::CTRL | Qt::Key_Left, Qt::CTRL | Qt::Key_Right},
+                    tr("read the point before or after")),
+                keyRow({Qt::Key_Escape}, tr("read no point"))};
+        },
+        this);
 }
 
 QWidget *ReviewPage::makeTopBar()
@@ -66,6 +78,7 @@ QWidget *ReviewPage::makeTopBar()
     connect(copy, &QPushButton::clicked, m_charts, &ReviewCharts::copyPicture);
     auto *keys = new QShortcut(QKeySequence::Copy, this);
     keys->setContext(Qt::WidgetWithChildrenShortcut);
+    keys->setWhatsThis(copy->text());
     connect(keys, &QShortcut::activated, m_charts, &ReviewCharts::copyPicture);
 
     return boxed(rowLayout({m_lifts, space::group, m_ranges, Stretch{1}, m_compare, copy}));

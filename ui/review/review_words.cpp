@@ -74,9 +74,9 @@ QString valueWords(const ReadingPoint &reading, const core::LoggedSession &sessi
     const core::Variation &variation, core::Unit unit)
 {
     const QString speaks = reading.kind == ReadingKind::missed
-        ? Text::tr("Speaks for a max of at most %1")
-        : reading.kind == ReadingKind::unrated ? Text::tr("Speaks for a max of at least %1")
-                                               : Text::tr("Speaks for a max of %1");
+        ? Text::tr("Implies a max of at most %1")
+        : reading.kind == ReadingKind::unrated ? Text::tr("Implies a max of at least %1")
+                                               : Text::tr("Implies a max of %1");
     return QStringList{dayWords(reading.day), variation.name,
         doneWords(session.sets[size_t(reading.set)], unit), speaks.arg(amount(reading.value, unit))}
         .join(u'\n');

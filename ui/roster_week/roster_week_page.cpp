@@ -1,6 +1,8 @@
 #include "ui/roster_week/roster_week_page.h"
 
+#include "core/notation/notation_help.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/page_help.h"
 #include "ui/look/week_header.h"
 #include "ui/roster/selection.h"
 #include "ui/roster_week/cell_delegate.h"
@@ -57,7 +59,26 @@ RosterWeekPage::RosterWeekPage(
         m_selection.setLifter(m_model->lifterAt(row));
         Q_EMIT lifterWanted();
     });
+    addHelp();
     showWeek();
+}
+
+void RosterWeekPage::addHelp()
+{
+    new HelpSection(
+        tr("Table"),
+        [] {
+            return HelpRows{keyRow({Qt::Key_Return}, tr("write the day's cards; take them")),
+                keyRow({Qt::SHIFT | Qt::Key_Return}, tr("while writing: another card")),
+                keyRow({QKeySequence::Copy}, tr("copy the day")),
+                keyRow({QKeySequence::Cut}, tr("cut the day")),
+                keyRow({QKeySequence::Paste}, tr("paste below what is there")),
+                keyRow({Qt::Key_Delete}, tr("empty the day"))};
+        },
+        this);
+    new HelpSection(
+        tr("A card is its variation, a colon and set lines such as"),
+        [] { return formRows(core::setLineForms()); }, this);
 }
 
 void RosterWeekPage::showEvent(QShowEvent *event)

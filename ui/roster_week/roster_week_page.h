@@ -39,6 +39,7 @@ private:
     void paste();
     void clear();
     void showWeek();
+    void addHelp();
 
     Selection &m_selection;
     RosterWeekModel *m_model;

@@ -40,7 +40,7 @@ const ColumnLook kLooks[SquadModel::columns] = {
     {QT_TRANSLATE_NOOP("ui::SquadModel", "Lifter"), nullptr, false,
         [](const SquadRow &row, Unit) { return row.name; },
         [](const SquadRow &row) { return QVariant(row.name); }},
-    {QT_TRANSLATE_NOOP("ui::SquadModel", "Look here because"),
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Why"),
         QT_TRANSLATE_NOOP("ui::SquadModel",
             "Ordered by points: pain 100; low readiness 25; each missed day 10, up to 40; "
             "nothing planned 20; ten days without a session 15; a falling max up to 40; a "
@@ -83,7 +83,7 @@ const ColumnLook kLooks[SquadModel::columns] = {
                                  : row.pain->words;
         },
         [](const SquadRow &row) { return QVariant(row.pain ? 1 : 0); }},
-    {QT_TRANSLATE_NOOP("ui::SquadModel", "Ready"), nullptr, true,
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Readiness"), nullptr, true,
         [](const SquadRow &row, Unit) {
             return row.readiness ? QLocale().toString(*row.readiness, 'f', 1) : none();
         },
@@ -93,7 +93,7 @@ const ColumnLook kLooks[SquadModel::columns] = {
             return row.daysToMeet ? SquadModel::tr("%n d", nullptr, *row.daysToMeet) : none();
         },
         [](const SquadRow &row) { return orNothing(row.daysToMeet); }},
-    {QT_TRANSLATE_NOOP("ui::SquadModel", "Biggest surprise"), nullptr, false,
+    {QT_TRANSLATE_NOOP("ui::SquadModel", "Furthest from forecast"), nullptr, false,
         [](const SquadRow &row, Unit) {
             return !row.surprise       ? none()
                 : row.surprise->sd > 0 ? SquadModel::tr("better: %1").arg(row.surprise->done)

@@ -1,6 +1,7 @@
 #include "ui/squad/squad_page.h"
 
 #include "ui/look/form_parts.h"
+#include "ui/look/page_help.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/today.h"
@@ -20,9 +21,9 @@ constexpr int kAhead = 365; ///< days of plan that are looked at
 constexpr int kQueryWidth = 280, kLeastWidth = 40;
 /// All fit a window of 1366 pixels beside the lifter list; the last has what is left.
 constexpr std::pair<SquadModel::Column, int> kWidths[] = {{SquadModel::lifterColumn, 112},
-    {SquadModel::attentionColumn, 200}, {SquadModel::trendColumn, 174}, {SquadModel::maxColumn, 66},
+    {SquadModel::attentionColumn, 188}, {SquadModel::trendColumn, 174}, {SquadModel::maxColumn, 66},
     {SquadModel::lastColumn, 60}, {SquadModel::plannedColumn, 56}, {SquadModel::missedColumn, 54},
-    {SquadModel::painColumn, 66}, {SquadModel::readinessColumn, 50}, {SquadModel::meetColumn, 52}};
+    {SquadModel::painColumn, 66}, {SquadModel::readinessColumn, 74}, {SquadModel::meetColumn, 52}};
 } // namespace
 
 SquadPage::SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent)
@@ -86,6 +87,9 @@ void SquadPage::makeTable()
     for (const auto &[column, width] : kWidths)
         header->resizeSection(column, width);
     m_table->installEventFilter(this);
+    new HelpSection(
+        tr("Table"),
+        [] { return HelpRows{keyRow({Qt::Key_Return}, tr("to the page that shows why"))}; }, this);
     connect(m_table, &QTableView::doubleClicked, this, &SquadPage::openReason);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
         &SquadPage::showWhy);

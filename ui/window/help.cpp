@@ -1,14 +1,19 @@
 #include "ui/window/help.h"
 
+#include "ui/look/form_parts.h"
+#include "ui/look/page_help.h"
 #include "ui/look/text.h"
 
+#include <QAbstractButton>
 #include <QAction>
 #include <QDialog>
 #include <QDialogButtonBox>
+#include <QLabel>
 #include <QMainWindow>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QShortcut>
 #include <QTextBrowser>
 #include <QVBoxLayout>
 #include <utility>
@@ -17,13 +22,13 @@ namespace ui {
 
 namespace {
 
-QString row(const QString &keys, const QString &words)
+QString row(const QString &left, const QString &words)
 {
     return QStringLiteral("<tr><td style='padding-right:24px'><b>%1</b></td><td>%2</td></tr>")
-        .arg(keys.toHtmlEscaped(), words.toHtmlEscaped());
+        .arg(left.toHtmlEscaped().replace(u'\n', QStringLiteral("<br>")), words.toHtmlEscaped());
 }
 
-QString heading(const QString &words)
+QString headingRow(const QString &words)
 {
     return QStringLiteral("<tr><td colspan='2'><h4>%1</h4></td></tr>").arg(words.toHtmlEscaped());
 }
@@ -33,28 +38,76 @@ QString withoutMnemonic(QString text)
     return text.remove(u'&').remove(u'…');
 }
 
-} // namespace
-
-QString shortcutsHtml(const QMainWindow &window)
+QString htmlOf(const QString &title, const HelpRows &rows)
 {
-    QString rows;
+    if (rows.empty())
+        return {};
+    QString html = headingRow(title);
+    for (const HelpRow &each : rows)
+        html += row(each.left, each.words);
+    return html;
+}
+
+/// What can be done by keys that the page says nothing of: its actions, shortcuts and mnemonics.
+HelpRows keysIn(const QWidget &page)
+{
+    KeyRows keys;
+    const auto add = [&keys](const QKeySequence &sequence, const QString &words) {
+        if (!sequence.isEmpty())
+            keys.add(sequence, withoutMnemonic(words));
+    };
+    for (const QShortcut *shortcut : page.findChildren<QShortcut *>())
+        add(shortcut->key(), shortcut->whatsThis());
+    for (const QAction *action : page.findChildren<QAction *>())
+        add(action->shortcut(), action->text());
+    for (const QAbstractButton *button : page.findChildren<QAbstractButton *>())
+        if (button->isVisibleTo(&page))
+            add(button->shortcut(), button->text());
+    for (const QLabel *label : page.findChildren<QLabel *>())
+        if (label->buddy() && label->isVisibleTo(&page))
+            add(QKeySequence::mnemonic(label->text()), label->text());
+    return keys.rows();
+}
+
+QString sectionsOf(const QWidget &of)
+{
+    QString html;
+    QStringList told; // a page may hold a part more than once
+    for (const HelpSection *section : of.findChildren<HelpSection *>())
+        if (!told.contains(section->heading())) {
+            told << section->heading();
+            html += htmlOf(section->heading(), section->rows());
+        }
+    return html;
+}
+
+QString menusOf(const QMainWindow &window)
+{
+    QString html;
     for (const QAction *menu : window.menuBar()->actions()) {
         if (!menu->menu())
             continue;
-        QString ofMenu;
+        KeyRows keys;
         for (const QAction *action : menu->menu()->actions())
             if (!action->shortcut().isEmpty())
-                ofMenu += row(action->shortcut().toString(QKeySequence::NativeText),
-                    withoutMnemonic(action->text()));
-        if (!ofMenu.isEmpty())
-            rows += heading(withoutMnemonic(menu->text())) + ofMenu;
+                keys.add(action->shortcut(), withoutMnemonic(action->text()));
+        html += htmlOf(Text::tr("Menu %1").arg(withoutMnemonic(menu->text())), keys.rows());
     }
-    rows += heading(Text::tr("Lifter list"));
-    for (const auto &[keys, words] :
-        {std::pair{Text::tr("Down or Enter"), Text::tr("from the search into the list")},
-            {Text::tr("Enter"), Text::tr("edit the lifter chosen")},
-            {Text::tr("Esc"), Text::tr("clear the search")}})
-        rows += row(keys, words);
+    return html;
+}
+
+} // namespace
+
+QString helpHtml(const QMainWindow &window, const HelpOn &on)
+{
+    QString rows;
+    if (on.page)
+        rows += htmlOf(Text::tr("Keys of this page: %1").arg(withoutMnemonic(on.pageName)),
+                    keysIn(*on.page))
+            + sectionsOf(*on.page);
+    if (on.list)
+        rows += sectionsOf(*on.list);
+    rows += menusOf(window);
     return QStringLiteral("<table cellspacing='4'>%1</table>").arg(rows);
 }
 
@@ -81,18 +134,18 @@ QString aboutHtml()
         .arg(QStringLiteral(BENCHWRIGHT_VERSION), QString::fromLatin1(qVersion()));
 }
 
-void showShortcuts(const QMainWindow &window, QWidget *parent)
+void showHelp(const QMainWindow &window, const HelpOn &on, QWidget *parent)
 {
     QDialog dialog(parent);
-    dialog.setWindowTitle(Text::tr("Keyboard shortcuts"));
-    auto *text = new QTextBrowser;
-    text->setHtml(shortcutsHtml(window));
+    dialog.setWindowTitle(Text::tr("Keys and set lines"));
+    auto *text = named("helpText", new QTextBrowser);
+    text->setHtml(helpHtml(window, on));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
     auto *layout = new QVBoxLayout(&dialog);
     layout->addWidget(text);
     layout->addWidget(buttons);
-    dialog.resize(520, 560);
+    dialog.resize(640, 600);
     dialog.exec();
 }
 

@@ -8,12 +8,21 @@ class QWidget;
 /// Help texts and the boxes that show them.
 namespace ui {
 
-/// A table of every action of the window that has a shortcut, and of the keys inside the pages.
-[[nodiscard]] QString shortcutsHtml(const QMainWindow &window);
+/// What is on the screen that help is wanted on.
+struct HelpOn
+{
+    const QWidget *page = nullptr; ///< null on the start page
+    QString pageName = {};
+    const QWidget *list = nullptr; ///< the lifter list beside it
+};
+
+/// A table of the keys and the notation of the page, and of every action of the menus that has a
+/// shortcut. Keys are read from the actions, shortcuts, mnemonics and HelpSections that are there.
+[[nodiscard]] QString helpHtml(const QMainWindow &window, const HelpOn &on);
 [[nodiscard]] QString safetyNote();
 [[nodiscard]] QString aboutHtml();
 
-void showShortcuts(const QMainWindow &window, QWidget *parent);
+void showHelp(const QMainWindow &window, const HelpOn &on, QWidget *parent);
 void showSafetyNote(QWidget *parent);
 void showAbout(QWidget *parent);
 

@@ -8,6 +8,7 @@
 #include "ui/look/form_parts.h"
 #include "ui/look/theme.h"
 #include "ui/returns/return_files.h"
+#include "ui/room/room.h"
 #include "ui/roster/today.h"
 #include "ui/window/help.h"
 #include "ui/window/message_bar.h"
@@ -146,6 +147,8 @@ void MainWindow::buildRosterMenu()
         [](RosterView &roster) { roster.lifters().editLifter(); });
     addRosterAction(menu, tr("Ar&chive or restore the lifter"), {},
         [](RosterView &roster) { roster.lifters().toggleArchived(); });
+    addRosterAction(menu, tr("Into or out of the roo&m"), tr("Ctrl+Shift+M"),
+        [](RosterView &roster) { roster.toggleInRoom(); });
     menu->addSeparator();
     addRosterAction(menu, tr("&Variation catalogue…"), tr("Ctrl+Shift+V"),
         [this](RosterView &roster) { CatalogueDialog(roster.openRoster(), this).exec(); });
@@ -182,8 +185,8 @@ void MainWindow::buildViewMenu()
 void MainWindow::buildHelpMenu()
 {
     QMenu *menu = menuBar()->addMenu(tr("&Help"));
-    menu->addAction(tr("&Keyboard shortcuts"), QKeySequence::HelpContents, this,
-        [this] { showShortcuts(*this, this); });
+    menu->addAction(tr("&Keys and set lines"), QKeySequence::HelpContents, this,
+        [this] { showHelp(*this, m_roster ? m_roster->helpOn() : HelpOn(), this); });
     menu->addAction(tr("&Safety"), this, [this] { showSafetyNote(this); });
     menu->addAction(tr("&About Benchwright"), this, [this] { showAbout(this); });
 }
@@ -304,6 +307,7 @@ void MainWindow::showRoster(std::unique_ptr<core::RosterStore> store, const QStr
     connect(roster, &RosterView::said, m_message,
         [this](const QString &words) { m_message->say(words, {}); });
     connect(roster, &RosterView::clockTold, m_message, &MessageBar::sayToo);
+    roster->room().remember(m_path);
     rememberRecent(m_path);
     QSettings().setValue(kFolderKey, QFileInfo(m_path).absolutePath());
     refreshState();

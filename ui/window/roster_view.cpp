@@ -14,6 +14,7 @@
 #include "ui/returns/returns_dialog.h"
 #include "ui/review/carry_over_page.h"
 #include "ui/review/review_page.h"
+#include "ui/room/room_page.h"
 #include "ui/roster/today.h"
 #include "ui/roster_week/roster_week_page.h"
 #include "ui/squad/squad_page.h"
@@ -56,6 +57,7 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, Q
     , m_board(new WeekBoardPage(m_roster, m_estimates, m_history, m_selection))
     , m_review(new ReviewPage(m_roster, m_estimates, m_insights, m_history, m_selection))
     , m_squad(new SquadPage(m_roster, m_estimates))
+    , m_room(new RoomPage(m_roster, m_estimates, m_insights, m_selection))
     , m_rosterWeek(new RosterWeekPage(m_roster, m_estimates, m_selection))
     , m_splitter(new QSplitter)
     , m_right(new QStackedWidget)
@@ -65,8 +67,8 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, Q
     auto *log = new LogPage(m_roster, m_estimates, m_insights, m_history, m_selection);
     auto *carryOver = new CarryOverPage(m_roster, m_insights);
     const QStringList names = pageNames();
-    for (QWidget *page :
-        std::initializer_list<QWidget *>{m_board, log, m_review, m_rosterWeek, m_squad, carryOver})
+    for (QWidget *page : std::initializer_list<QWidget *>{
+             m_board, log, m_review, m_rosterWeek, m_squad, carryOver, m_room})
         m_pages->addTab(page, names[m_pages->count()]);
     connect(m_squad, &SquadPage::reasonAskedFor, this, [this](core::LifterId lifter, bool plan) {
         m_selection.setLifter(lifter);
@@ -81,7 +83,8 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, Q
     connect(m_pages, &QTabWidget::currentChanged, &m_roster, &OpenRoster::settle);
     connect(m_pages, &QTabWidget::currentChanged, header, [this, header, carryOver] {
         const QWidget *page = m_pages->currentWidget();
-        header->setVisible(page != m_rosterWeek && page != m_squad && page != carryOver);
+        header->setVisible(
+            page != m_rosterWeek && page != m_squad && page != carryOver && page != m_room);
     });
     m_right->addWidget(boxed(columnLayout({header, {m_pages, 1}}, 0)));
     m_right->addWidget(m_invitation);
@@ -96,6 +99,7 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, Q
     fill(this, columnLayout({m_splitter}));
     connect(&m_estimates, &Estimates::rosterFitted, this, &RosterView::compareClock);
     connect(m_board, &WeekBoardPage::said, this, &RosterView::said);
+    connect(m_room, &RoomPage::said, this, &RosterView::said);
     connect(m_rosterWeek, &RosterWeekPage::said, this, &RosterView::said);
     connect(m_rosterWeek, &RosterWeekPage::lifterWanted, this, &RosterView::showWeekBoard);
     connect(&m_selection, &Selection::lifterChanged, this, &RosterView::showLifterOrInvitation);
@@ -109,7 +113,7 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, Q
 QStringList RosterView::pageNames()
 {
     return {tr("&Week board"), tr("Lo&g"), tr("Re&view"), tr("&All lifters' week"), tr("S&quad"),
-        tr("Carry-&over")};
+        tr("Carry-&over"), tr("Roo&m")};
 }
 
 RosterView::~RosterView()
@@ -149,6 +153,27 @@ void RosterView::showPage(int index)
     m_pages->currentWidget()->setFocus();
 }
 
+Room &RosterView::room()
+{
+    return m_room->room();
+}
+
+void RosterView::toggleInRoom()
+{
+    const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
+    if (!lifter)
+        return;
+    const QString name = lifter->name;
+    if (!room().holds(lifter->id)) {
+        room().enter(lifter->id);
+        Q_EMIT said(tr("%1 is in the room now.").arg(name));
+    } else if (const auto refused = room().leave(lifter->id)) {
+        Q_EMIT said(tr("%1 stays in the room: %2").arg(name, refused->words));
+    } else {
+        Q_EMIT said(tr("%1 has left the room.").arg(name));
+    }
+}
+
 void RosterView::importLog(const QStringList &paths)
 {
     m_roster.settle();
@@ -175,6 +200,11 @@ void RosterView::writeHandOuts()
     auto *dialog = new HandOutDialog(m_roster, m_estimates, m_selection, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
+}
+
+HelpOn RosterView::helpOn() const
+{
+    return {m_pages->currentWidget(), m_pages->tabText(m_pages->currentIndex()), m_lifters};
 }
 
 void RosterView::printPlan()

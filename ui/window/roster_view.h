@@ -7,6 +7,7 @@
 #include "ui/roster/open_roster.h"
 #include "ui/roster/passed_days.h"
 #include "ui/roster/selection.h"
+#include "ui/window/help.h"
 
 #include <QWidget>
 
@@ -18,6 +19,8 @@ namespace ui {
 
 class LifterListPanel;
 class ReviewPage;
+class Room;
+class RoomPage;
 class SquadPage;
 class Today;
 class RosterWeekPage;
@@ -41,6 +44,9 @@ public:
     [[nodiscard]] Selection &selection() { return m_selection; }
     [[nodiscard]] LifterListPanel &lifters() { return *m_lifters; }
     [[nodiscard]] QTabWidget &pages() { return *m_pages; }
+    [[nodiscard]] Room &room();
+    /// Puts the lifter chosen into the room, or takes them out.
+    void toggleInRoom();
     void showWeekBoard();
     void showReview();
     /// By its place among the tabs, from 0.
@@ -50,6 +56,7 @@ public:
     /// @param paths  return sheets to begin with, dropped or named
     void readReturns(const QStringList &paths = {});
     void writeHandOuts();
+    [[nodiscard]] HelpOn helpOn() const;
     /// Opens the preview of the week that is shown.
     void printPlan();
 
@@ -76,6 +83,7 @@ private:
     WeekBoardPage *m_board = nullptr;
     ReviewPage *m_review = nullptr;
     SquadPage *m_squad = nullptr;
+    RoomPage *m_room = nullptr;
     RosterWeekPage *m_rosterWeek = nullptr;
     QSplitter *m_splitter = nullptr;
     QStackedWidget *m_right = nullptr;

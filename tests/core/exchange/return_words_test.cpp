@@ -51,7 +51,7 @@ TEST(ReturnWords, WhatALifterSaidStandsOnItsDayInFullSentences)
     ASSERT_EQ(days.size(), 2u);
     EXPECT_THAT(days[0].checkIn, IsEmpty());
     EXPECT_EQ(days[1].checkIn.join(u'|').toStdString(),
-        "sleep 2 of 5|calm 4 of 5|wish to train 5 of 5|sore back|long day");
+        "sleep 2 of 5|calm 4 of 5|motivation 5 of 5|sore back|long day");
 }
 
 TEST(ReturnWords, PainIsNamedByItsAreaByWordsOrByBoth)

@@ -92,10 +92,10 @@ TEST_F(WordsOnScreen, FindingsOfTheBoard)
     roster().showPage(board);
     EXPECT_GT(checks->openCount(), 5);
     lookAtDialog(
-        "let stand",
+        "accept a finding",
         [checks] { checks->findChild<QPushButton *>(QStringLiteral("waveThrough"))->click(); },
         [] { static_cast<QDialog *>(QApplication::activeModalWidget())->accept(); });
-    look(window, "waved through");
+    look(window, "accepted");
     EXPECT_NE(checks->findChild<QPushButton *>(QStringLiteral("takeUp")), nullptr);
 }
 

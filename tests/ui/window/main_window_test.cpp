@@ -364,7 +364,7 @@ TEST_F(Window, GivesEveryMenuItemAMnemonicThatIsUniqueInItsMenu)
 TEST_F(Window, GivesNoShortcutTwiceAndListsThemAll)
 {
     QStringList keys;
-    const QString help = ui::shortcutsHtml(window);
+    const QString help = ui::helpHtml(window, {});
     for (const QAction *a : window.findChildren<QAction *>())
         if (!a->shortcut().isEmpty()) {
             keys << a->shortcut().toString();
