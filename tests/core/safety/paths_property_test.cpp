@@ -302,7 +302,7 @@ void pathSuggestedSetLine(const Roster &roster)
 {
     const QString text = suggestedSetLine(variationOf(roster, roster.cards.front()), roster.cards,
         roster.day, limitsOn(roster.lifter, roster.day, roster.checkIns));
-    if (!roster.mayGoMaximal(roster.day))
+    if (!roster.mayWriteMaximal(roster.day))
         for (const SetLine &line : parseSetLines(text).lines)
             Roster::mayBeAsked(line);
 }
@@ -317,7 +317,7 @@ void pathProgress(const Roster &roster)
         progress(roster.cards, rule, 4, roster.lifter, [&id] { return CardId{++id}; });
     for (size_t i = 0; i < progression.rows.size(); ++i) {
         const Card &row = progression.rows[i];
-        if (!roster.isBeginner(row.day))
+        if (!roster.isBeginner(row.day) && roster.isGrownUp())
             continue;
         const std::vector<SetLine> lines = parseSetLines(row.setLine).lines;
         const std::vector<SetLine> before =
@@ -340,13 +340,15 @@ BlockTemplate templateOfWeek(const Roster &roster)
     block.name = QStringLiteral("Base");
     block.start = kMonday;
     block.weeks = 1;
+        if (!roster.isGrownUp())
+            RC_ASSERT(std::get<RpeTarget>(line.target).rpe <= 9.0);
     return templateOf(QStringLiteral("Base"), block, roster.cards, roster.catalogue, {});
 }
 
 void checkCards(const Roster &roster, const std::vector<Card> &cards)
 {
     for (const Card &card : cards)
-        if (roster.isBeginner(card.day))
+        if (roster.isBeginner(card.day) || !roster.isGrownUp())
             for (const SetLine &line : parseSetLines(card.setLine).lines)
                 Roster::mayBeAsked(line);
     checkLines(roster, resolveCards(cards, roster.sources()));
