@@ -14,6 +14,8 @@ class ChecksPanel;
 class Estimates;
 class LifterHistory;
 class OpenRoster;
+class Insights;
+class KeepQuestion;
 class Selection;
 class VariationShelf;
 class WeekBoard;
@@ -56,3 +58,4 @@ private:
 };
 
 } // namespace ui
+    KeepQuestion *m_question; ///< about what is to be pasted

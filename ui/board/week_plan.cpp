@@ -1,5 +1,6 @@
 #include "ui/board/week_plan.h"
 
+#include "core/loads/far_above_max.h"
 #include "core/loads/given_loads.h"
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
@@ -141,7 +142,7 @@ QString WeekPlan::text(const std::vector<core::CardId> &cards) const
     return core::cardText(chosen(cards), m_roster.variations());
 }
 
-WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
+WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place, bool isMeant)
 {
     Pasted pasted;
     if (!lifter())
@@ -172,6 +173,15 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
                                            : tr("Paste %1 cards").arg(added.size());
     if (!m_roster.perform(name, core::addCards(m_roster.cards(lifter()->id, first, last), added)))
         pasted.cards.clear();
+    if (!isMeant) {
+        std::vector<core::Card> all = m_roster.cards(lifter()->id, first, last);
+        all.insert(all.end(), added.begin(), added.end());
+        pasted.question = whyFarAbove(std::move(all), pasted.cards);
+        if (!pasted.question.isEmpty()) {
+            pasted.cards.clear();
+            return pasted;
+        }
+    }
     return pasted;
 }
 
@@ -179,6 +189,26 @@ std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) c
 {
     std::vector<core::Card> cards;
     for (const core::CardId id : ids)
+QString WeekPlan::whyFarAbove(core::CardId card, const QString &setLine) const
+{
+    const core::Card *edited = find(card);
+    if (!edited)
+        return {};
+    std::vector<core::Card> day = core::cardsOn(m_cards, edited->day);
+    std::ranges::find(day, card, &core::Card::id)->setLine = setLine;
+    return whyFarAbove(std::move(day), {card});
+}
+
+QString WeekPlan::whyFarAbove(
+    std::vector<core::Card> cards, const std::vector<core::CardId> &meant) const
+{
+    for (const core::ResolvedCard &card : core::resolveCards(std::move(cards), sources()))
+        if (std::ranges::find(meant, card.card.id) != meant.end())
+            if (QString why = core::whyFarAboveMax(card, sources()); !why.isEmpty())
+                return why;
+    return {};
+}
+
         if (const core::Card *card = find(id))
             cards.push_back(*card);
     return cards;

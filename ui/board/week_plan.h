@@ -74,7 +74,10 @@ public:
         QString refused;                 ///< why the text cannot be read
     };
     /// Puts the cards of a text from `place` on; further days of it follow, beyond the week too.
-    Pasted paste(const QString &text, BoardPlace place);
+    /// @param isMeant  far loads were asked about
+    Pasted paste(const QString &text, BoardPlace place, bool isMeant = false);
+    /// Whether the card's loads would be far above the max, see core/loads/far_above_max.h.
+    [[nodiscard]] QString whyFarAbove(core::CardId card, const QString &setLine) const;
     void setSetLine(core::CardId card, const QString &setLine);
     void setNote(core::CardId card, const QString &note);
 
@@ -111,6 +114,9 @@ private:
     [[nodiscard]] const core::Card *find(core::CardId id) const;
 
     OpenRoster &m_roster;
+    /// Of those of `cards` that are `meant`, resolved in their days.
+    [[nodiscard]] QString whyFarAbove(
+        std::vector<core::Card> cards, const std::vector<core::CardId> &meant) const;
     Estimates &m_estimates;
     const LifterHistory &m_history;
     Selection &m_selection;

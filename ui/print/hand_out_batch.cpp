@@ -56,20 +56,38 @@ public:
 private:
     void handOut(const core::Lifter &lifter)
     {
-        std::vector<core::Card> own;
-        for (const core::Card &card : m_batch.cards)
-            if (card.lifter == lifter.id)
-                own.push_back(card);
-        core::PlanSources sources{lifter, m_batch.variations,
-            [&](core::Lift lift) {
-                return m_batch.estimateOf ? m_batch.estimateOf(lifter.id, lift) : nullptr;
-            },
-            m_batch.checkIns, m_batch.given, m_batch.today};
-        std::vector<core::GivenDay> kept; // what is not worked out once more
-        if (m_batch.anew) {
-            std::copy_if(m_batch.given.begin(), m_batch.given.end(), std::back_inserter(kept),
-                [this](const core::GivenDay &day) { return day.day < m_batch.today; });
-            sources.given = kept;
+        core::PlanSources sources;
+        std::vector<core::ResolvedCard> cards;
+        std::vector<core::OpenStop> stops;
+    };
+
+    /// All of them before any is written: one stop holds up the whole batch.
+    void prepare(const std::stop_token &stop)
+    {
+        if (m_batch.anew) // the days ahead are worked out once more
+            std::erase_if(
+                m_given, [this](const core::GivenDay &day) { return day.day >= m_batch.today; });
+        for (const core::Lifter &lifter : m_batch.lifters) {
+            m_summary.cancelled = stop.stop_requested();
+            if (m_summary.cancelled)
+                return;
+            std::vector<core::Card> own;
+            for (const core::Card &card : m_batch.cards)
+                if (card.lifter == lifter.id)
+                    own.push_back(card);
+            Week week{{lifter, m_batch.variations,
+                          [this, id = lifter.id](core::Lift lift) {
+                              return m_batch.estimateOf ? m_batch.estimateOf(id, lift) : nullptr;
+                          },
+                          m_batch.checkIns, m_given, m_batch.today},
+                {}, {}};
+            week.cards = core::resolveCards(std::move(own), week.sources);
+            const auto readiness = m_batch.readiness.find(lifter.id);
+            core::easeToday(week.cards, week.sources,
+                readiness == m_batch.readiness.end() ? nullptr : &readiness->second);
+            week.stops = stopsOf(week);
+            std::ranges::copy(week.stops, std::back_inserter(m_summary.stops));
+            m_weeks.push_back(std::move(week));
         }
         const auto resolved = core::resolveCards(std::move(own), sources);
         write(lifter, core::weekSheet(lifter, m_batch.monday, resolved, m_batch.variations));

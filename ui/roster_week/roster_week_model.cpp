@@ -2,6 +2,7 @@
 
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
+#include "core/loads/far_above_max.h"
 #include "core/loads/given_words.h"
 #include "core/loads/limited_lines.h"
 #include "core/notation/card_text.h"
@@ -114,10 +115,10 @@ void RosterWeekModel::wordRow(Row &row) const
     const core::Lifter *lifter = m_roster.lifter(row.lifter);
     if (!lifter)
         return;
-    const core::PlanSources sources{*lifter, m_roster.variations(),
-        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }, m_checkIns,
-        row.given, m_roster.today().date()};
-    for (const core::ResolvedCard &card : core::resolveCards(row.cards, sources)) {
+    const core::PlanSources sources = this->sources(*lifter, row);
+    std::vector<core::ResolvedCard> cards = core::resolveCards(row.cards, sources);
+    core::easeToday(cards, sources, m_insights.readiness(row.lifter));
+    for (const core::ResolvedCard &card : cards) {
         QString &day = row.days[size_t(m_selection.monday().daysTo(card.card.day))];
         if (!day.isEmpty())
             day += u'\n';
@@ -216,17 +217,44 @@ bool RosterWeekModel::setData(const QModelIndex &index, const QVariant &value, i
         return false;
     }
     const std::vector<core::Card> before = cardsAt(index);
+    const std::vector<core::Card> after =
+        cardsOf(index, text, [this] { return m_roster.newId<core::Card>(); });
+    return m_roster.perform(
+        tr("Change %1 of %2")
+std::vector<core::Card> RosterWeekModel::cardsOf(
+    const QModelIndex &index, const QString &text, const std::function<core::CardId()> &newId) const
+{
+    const std::vector<core::Card> before = cardsAt(index);
     std::vector<core::Card> after;
     // Cards that stay keep their ids, so that notes on findings stay with them.
     for (const core::CardRow &row : core::parseCardText(text, m_roster.variations()).rows) {
         const size_t position = after.size();
-        const core::CardId id =
-            position < before.size() ? before[position].id : m_roster.newId<core::Card>();
+        const core::CardId id = position < before.size() ? before[position].id : newId();
         after.push_back({id, lifterAt(index.row()), dayAt(index.column()), int(position),
             row.variation, row.setLine, row.note});
     }
-    return m_roster.perform(
-        tr("Change %1 of %2")
+    return after;
+}
+
+QString RosterWeekModel::whyFarAbove(const QModelIndex &index, const QString &text) const
+{
+    const core::Lifter *lifter = m_roster.lifter(lifterAt(index.row()));
+    if (!lifter)
+        return {};
+    const std::vector<core::Card> before = cardsAt(index);
+    const core::PlanSources from = sources(*lifter, m_rows[size_t(index.row())]);
+    for (const core::ResolvedCard &card :
+        core::resolveCards(cardsOf(index, text, [] { return core::CardId{}; }), from)) {
+        const bool wasThere = std::ranges::any_of(before, [&card](const core::Card &other) {
+            return other.variation == card.card.variation && other.setLine == card.card.setLine;
+        });
+        if (!wasThere) // else it was asked about then
+            if (QString why = core::whyFarAboveMax(card, from); !why.isEmpty())
+                return why;
+    }
+    return {};
+}
+
             .arg(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
                 m_rows[size_t(index.row())].name),
         core::difference(before, after));

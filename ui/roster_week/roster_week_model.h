@@ -40,6 +40,9 @@ public:
     /// Why the text cannot be a cell's; empty when it can.
     [[nodiscard]] QString whyNot(const QString &text) const;
 
+    /// Whether a load that the text brings to the cell is far above the max, see
+    /// core/loads/far_above_max.h.
+    [[nodiscard]] QString whyFarAbove(const QModelIndex &index, const QString &text) const;
 Q_SIGNALS:
     void said(const QString &words);
 
@@ -61,6 +64,10 @@ private:
     [[nodiscard]] std::vector<core::Card> cardsAt(const QModelIndex &index) const;
 
     OpenRoster &m_roster;
+    /// What the text makes of the cell; new cards get their ids from `newId`.
+    [[nodiscard]] std::vector<core::Card> cardsOf(const QModelIndex &index, const QString &text,
+        const std::function<core::CardId()> &newId) const;
+    [[nodiscard]] core::PlanSources sources(const core::Lifter &lifter, const Row &row) const;
     Estimates &m_estimates;
     Selection &m_selection;
     std::vector<core::CheckIn> m_checkIns; ///< of all lifters, as far as they bear on the week

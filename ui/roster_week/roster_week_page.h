@@ -6,6 +6,7 @@ class QTableView;
 
 namespace ui {
 
+class CellDelegate;
 class Estimates;
 class OpenRoster;
 class RosterWeekModel;
@@ -43,6 +44,7 @@ private:
     Selection &m_selection;
     RosterWeekModel *m_model;
     WeekHeader *m_header;
+    CellDelegate *m_delegate;
     QTableView *m_table;
 };
 
