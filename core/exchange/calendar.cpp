@@ -69,7 +69,7 @@ QString description(const SheetDay &day, const WeekSheet &sheet)
     QStringList lines;
     for (const SheetCard &card : day.cards) {
         lines << heading(card);
-        lines << card.withheld;
+        lines << card.withheld << card.lighter;
         if (!card.note.isEmpty())
             lines << card.note;
         for (const SheetSet &set : card.sets)

@@ -84,6 +84,7 @@ private:
                 {QStringLiteral("note"), card.note},
                 {QStringLiteral("withheld"), QJsonArray::fromStringList(card.withheld)},
                 {QStringLiteral("cautions"), QJsonArray::fromStringList(card.cautions)},
+                {QStringLiteral("lighter"), QJsonArray::fromStringList(card.lighter)},
                 {QStringLiteral("sets"), sets}});
         }
         return cards;

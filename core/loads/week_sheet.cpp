@@ -147,6 +147,7 @@ private:
             set.load = formatLoadNumber(line.load->loadKg, m_lifter.unit);
             set.plates = platesWords(line.load->plates, m_lifter.unit);
         }
+        written.lighter = easedWords(resolved, m_lifter.unit);
         for (SetInValues &values : setsInValues(line, variation, m_catalogue)) {
             set.values = std::move(values);
             set.rpe = set.values.rpe ? QLocale().toString(*set.values.rpe) : QString();

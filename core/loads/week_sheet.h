@@ -37,6 +37,7 @@ struct SheetCard
     QStringList withheld; ///< what is held back and why, and lighter loads; the sets stay
     QStringList cautions; ///< of the variation and of the loads
     std::vector<SheetSet> sets;
+    QStringList lighter = {}; ///< what today speaks for in place of the loads, see easedWords()
 
     friend bool operator==(const SheetCard &, const SheetCard &) = default;
 };

@@ -224,6 +224,7 @@ function drawCard(day, card) {
     el('p', {class: 'muted'}, listed(card.setLine, card.tempo)),
     card.purpose ? el('p', {class: 'small muted'}, card.purpose) : '',
     card.withheld.map(text => notice(text, true)),
+    card.lighter.map(text => notice(text)),
     card.note ? notice(words(W.coachSays, card.note)) : '',
     card.cautions.length
       ? el('ul', {class: 'small'}, card.cautions.map(text => el('li', {}, text))) : '',

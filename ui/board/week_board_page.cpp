@@ -28,11 +28,11 @@ constexpr int kShelfMost = 300;
 
 } // namespace
 
-WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
-    Selection &selection, QWidget *parent)
+WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+    LifterHistory &history, Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_roster(roster)
-    , m_plan(new WeekPlan(roster, estimates, history, selection, this))
+    , m_plan(new WeekPlan(roster, estimates, insights, history, selection, this))
     , m_blocks(new BlockDesk(roster, estimates, history, selection, this))
     , m_ribbon(new BlockRibbon(roster, selection))
     , m_stack(new QStackedWidget(this))

@@ -29,8 +29,8 @@ class WeekBoardPage : public QWidget
     Q_OBJECT
 
 public:
-    WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
-        Selection &selection, QWidget *parent = nullptr);
+    WeekBoardPage(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+        LifterHistory &history, Selection &selection, QWidget *parent = nullptr);
 
     [[nodiscard]] const WeekPlan &plan() const { return *m_plan; }
     [[nodiscard]] WeekPlan &plan() { return *m_plan; }

@@ -2,10 +2,12 @@
 
 #include "core/loads/far_above_max.h"
 #include "core/loads/given_loads.h"
+#include "core/log/eased_lines.h"
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/giving.h"
+#include "ui/roster/insights.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
@@ -16,11 +18,12 @@
 
 namespace ui {
 
-WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory &history,
-    Selection &selection, QObject *parent)
+WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+    const LifterHistory &history, Selection &selection, QObject *parent)
     : QObject(parent)
     , m_roster(roster)
     , m_estimates(estimates)
+    , m_insights(insights)
     , m_history(history)
     , m_selection(selection)
 {
@@ -29,6 +32,7 @@ WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory
     connect(&roster, &OpenRoster::changed, this, &WeekPlan::follow);
     connect(&roster, &OpenRoster::settling, this, &WeekPlan::settling);
     connect(&roster.today(), &Today::changed, this, &WeekPlan::resolveAgain);
+    connect(&insights, &Insights::changed, this, &WeekPlan::rebuild);
     connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
             resolveAgain();
@@ -372,6 +376,7 @@ void WeekPlan::rebuild()
         for (int day = 0; day < core::kWeekDays; ++day)
             std::ranges::copy(
                 resolvedOn(monday().addDays(day), m_cards), std::back_inserter(m_resolved));
+        core::easeToday(m_resolved, sources(), m_insights.readiness(lifter()->id));
         const core::DoneInput done{
             m_resolved, m_history.sessions(), m_history.checkIns(), catalogue(), today()};
         m_view = weekView(m_resolved, sources(), monday(),

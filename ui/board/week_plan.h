@@ -13,6 +13,7 @@
 namespace ui {
 
 class Estimates;
+class Insights;
 class LifterHistory;
 class OpenRoster;
 class Selection;
@@ -36,8 +37,8 @@ class WeekPlan : public QObject
     Q_OBJECT
 
 public:
-    WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory &history,
-        Selection &selection, QObject *parent = nullptr);
+    WeekPlan(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+        const LifterHistory &history, Selection &selection, QObject *parent = nullptr);
 
     /// Null while no lifter is selected.
     [[nodiscard]] const core::Lifter *lifter() const;
@@ -119,6 +120,7 @@ private:
         std::vector<core::Card> cards, const std::vector<core::CardId> &meant) const;
     Estimates &m_estimates;
     const LifterHistory &m_history;
+    const Insights &m_insights;
     Selection &m_selection;
     std::vector<core::Card> m_cards; ///< of the week
     /// Each day as it was resolved last, be it with a card that is dragged over it.

@@ -6,6 +6,7 @@
 #include "ui/roster/estimates.h"
 #include "ui/roster/giving.h"
 #include "ui/roster/selection.h"
+#include "ui/roster/insights.h"
 #include "ui/roster/today.h"
 
 #include <QCheckBox>
@@ -31,12 +32,13 @@ const QString kPdfKey = QStringLiteral("handout/pdf");
 const QString kCalendarKey = QStringLiteral("handout/calendar");
 } // namespace
 
-HandOutDialog::HandOutDialog(
-    OpenRoster &roster, Estimates &estimates, const Selection &selection, QWidget *parent)
+HandOutDialog::HandOutDialog(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+    const Selection &selection, QWidget *parent)
     : QDialog(parent)
     , m_roster(roster)
     , m_estimates(estimates)
     , m_answers(whoGetsOne(roster.lifters(), selection.lifter()))
+    , m_insights(insights)
     , m_writing(roster, [this](const std::optional<HandOutSummary> &summary) { finish(summary); })
     , m_who(new QComboBox)
     , m_week(new QDateEdit(selection.monday()))
@@ -136,6 +138,7 @@ HandOutBatch HandOutDialog::order() const
         return found == fits.end() ? nullptr : found->second.get();
     };
     batch.monday = monday();
+    batch.readiness = m_insights.readiness();
     batch.kinds = kinds();
     batch.paper = usualPaper();
     batch.folder = QDir::fromNativeSeparators(m_folder->text().trimmed());

@@ -18,6 +18,7 @@ namespace ui {
 
 class Estimates;
 class FieldNote;
+class Insights;
 class Selection;
 
 /// Writes the hand-outs of a week: for whom, which week, which kinds, into which folder. The plan
@@ -28,8 +29,8 @@ class HandOutDialog : public QDialog
     Q_OBJECT
 
 public:
-    HandOutDialog(OpenRoster &roster, Estimates &estimates, const Selection &selection,
-        QWidget *parent = nullptr);
+    HandOutDialog(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+        const Selection &selection, QWidget *parent = nullptr);
     ~HandOutDialog() override;
 
     void chooseFolder(const QString &folder);
@@ -56,6 +57,7 @@ private:
     Estimates &m_estimates;
     std::vector<HandOutWho> m_answers;
     RosterWork<HandOutSummary> m_writing;
+    const Insights &m_insights;
 
     QComboBox *m_who;
     QDateEdit *m_week;

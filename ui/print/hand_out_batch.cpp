@@ -4,6 +4,7 @@
 #include "core/domain/week.h"
 #include "core/exchange/calendar.h"
 #include "core/exchange/hand_out.h"
+#include "core/log/eased_lines.h"
 #include "core/storage/roster_store.h"
 #include "ui/look/text.h"
 #include "ui/print/sheet_painter.h"

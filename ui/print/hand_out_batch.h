@@ -5,6 +5,7 @@
 #include "core/domain/watch.h"
 #include "core/loads/given_loads.h"
 #include "ui/print/paper.h"
+#include "core/strength/readiness_effect.h"
 
 #include <QDateTime>
 #include <QStringList>
@@ -42,6 +43,7 @@ struct HandOutBatch
     QDate monday;
     HandOutKinds kinds;
     PaperSize paper = PaperSize::a4;
+    std::map<core::LifterId, strength::ReadinessEffect> readiness; ///< as far as it is known
     QString folder; ///< is made where it is not there
     QDate today;
     /// How what is written is given; nothing in it for a draft, which gives nothing.

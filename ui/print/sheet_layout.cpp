@@ -258,6 +258,8 @@ private:
         return rows;
     }
 
+        for (const QString &lighter : card.lighter)
+            add(lighter, SheetType::body);
     [[nodiscard]] double cardHeight(const core::SheetCard &card) const
     {
         return std::max(heightOf(linesOf(card)), heightOf(rowsOf(card))) + 2 * kGap;

@@ -5,9 +5,11 @@
 #include "core/loads/far_above_max.h"
 #include "core/loads/given_words.h"
 #include "core/loads/limited_lines.h"
+#include "core/log/eased_lines.h"
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
+#include "ui/roster/insights.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 #include "ui/roster/today.h"
@@ -31,6 +33,7 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
         lines << card.card.setLine.simplified();
     if (const QStringList held = core::withheldWords(card, unit); !held.isEmpty())
         lines << RosterWeekModel::tr("held back: %1").arg(held.join(u' '));
+    lines << core::easedWords(card, unit);
     QString words = (variation ? variation->name : QStringLiteral("?")) + u' '
         + lines.join(QStringLiteral(" / "));
     if (const QString badge = core::givenBadge(card); !badge.isEmpty())
@@ -40,15 +43,18 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
 
 } // namespace
 
-RosterWeekModel::RosterWeekModel(
-    OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent)
+RosterWeekModel::RosterWeekModel(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+    Selection &selection, QObject *parent)
     : QAbstractTableModel(parent)
     , m_roster(roster)
     , m_estimates(estimates)
+    , m_insights(insights)
     , m_selection(selection)
 {
     connect(&roster, &OpenRoster::changed, this, &RosterWeekModel::follow);
     connect(&estimates, &Estimates::changed, this, &RosterWeekModel::rewordRows);
+    connect(&insights, &Insights::changed, this, &RosterWeekModel::rewordAll);
+    connect(&roster.today(), &Today::changed, this, &RosterWeekModel::rewordAll);
     connect(&selection, &Selection::weekChanged, this, &RosterWeekModel::rebuild);
     reload();
 }
@@ -72,6 +78,14 @@ void RosterWeekModel::rewordRows(const QSet<core::LifterId> &lifters)
             m_rows[i].days.clear(); // worded anew when it is looked at
             Q_EMIT dataChanged(index(int(i), 0), index(int(i), core::kWeekDays - 1));
         }
+}
+
+void RosterWeekModel::rewordAll()
+{
+    QSet<core::LifterId> all;
+    for (const Row &row : m_rows)
+        all << row.lifter;
+    rewordRows(all);
 }
 
 void RosterWeekModel::reload()

@@ -10,6 +10,7 @@
 namespace ui {
 
 class Estimates;
+class Insights;
 class OpenRoster;
 class Selection;
 
@@ -20,8 +21,8 @@ class RosterWeekModel : public QAbstractTableModel
     Q_OBJECT
 
 public:
-    RosterWeekModel(
-        OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent = nullptr);
+    RosterWeekModel(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+        Selection &selection, QObject *parent = nullptr);
 
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex &parent = {}) const override;
@@ -58,6 +59,7 @@ private:
 
     void follow(const core::RosterChange &change);
     void rewordRows(const QSet<core::LifterId> &lifters);
+    void rewordAll();
     void reload();
     void rebuild();
     void wordRow(Row &row) const;
@@ -69,6 +71,7 @@ private:
         const std::function<core::CardId()> &newId) const;
     [[nodiscard]] core::PlanSources sources(const core::Lifter &lifter, const Row &row) const;
     Estimates &m_estimates;
+    const Insights &m_insights;
     Selection &m_selection;
     std::vector<core::CheckIn> m_checkIns; ///< of all lifters, as far as they bear on the week
     mutable std::vector<Row> m_rows;       ///< the words of a row are filled in by data()

@@ -19,8 +19,8 @@ namespace {
 constexpr int kDayWidth = 150;
 }
 
-RosterWeekPage::RosterWeekPage(
-    OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent)
+RosterWeekPage::RosterWeekPage(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+    Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_selection(selection)
     , m_model(new RosterWeekModel(roster, estimates, insights, selection, this))

@@ -8,6 +8,7 @@ namespace ui {
 
 class CellDelegate;
 class Estimates;
+class Insights;
 class OpenRoster;
 class RosterWeekModel;
 class Selection;
@@ -20,8 +21,8 @@ class RosterWeekPage : public QWidget
     Q_OBJECT
 
 public:
-    RosterWeekPage(
-        OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent = nullptr);
+    RosterWeekPage(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+        Selection &selection, QWidget *parent = nullptr);
 
     [[nodiscard]] QTableView &table() { return *m_table; }
     [[nodiscard]] RosterWeekModel &model() { return *m_model; }

@@ -53,10 +53,10 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, Q
     , m_history(m_roster, m_selection)
     , m_lifters(new LifterListPanel(m_roster, m_estimates, m_selection))
     , m_pages(new QTabWidget)
-    , m_board(new WeekBoardPage(m_roster, m_estimates, m_history, m_selection))
+    , m_board(new WeekBoardPage(m_roster, m_estimates, m_insights, m_history, m_selection))
     , m_review(new ReviewPage(m_roster, m_estimates, m_insights, m_history, m_selection))
     , m_squad(new SquadPage(m_roster, m_estimates))
-    , m_rosterWeek(new RosterWeekPage(m_roster, m_estimates, m_selection))
+    , m_rosterWeek(new RosterWeekPage(m_roster, m_estimates, m_insights, m_selection))
     , m_splitter(new QSplitter)
     , m_right(new QStackedWidget)
     , m_invitation(invitation())
@@ -172,7 +172,7 @@ void RosterView::readReturns(const QStringList &paths)
 void RosterView::writeHandOuts()
 {
     m_roster.settle();
-    auto *dialog = new HandOutDialog(m_roster, m_estimates, m_selection, this);
+    auto *dialog = new HandOutDialog(m_roster, m_estimates, m_insights, m_selection, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -12,6 +12,8 @@ inline constexpr std::array kPathNames = std::to_array<std::string_view>({
     "resolveCards",
     "setsInValues",
     "withheldWords",
+    "easeToday",
+    "easedWords",
     "weekSheet",
     "handOutData",
     "writeCalendar",

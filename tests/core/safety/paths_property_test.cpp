@@ -4,6 +4,7 @@
 #include "core/loads/effort.h"
 #include "core/loads/limited_lines.h"
 #include "core/log/day_plan.h"
+#include "core/log/eased_lines.h"
 #include "core/plan/block_edits.h"
 #include "core/plan/progression.h"
 #include "core/plan/template.h"
@@ -88,9 +89,23 @@ void checkValues(const Roster &roster, QDate on, const SetInValues &values)
     RC_ASSERT((roster.mayGoMaximal(on) || values.rpe.value_or(0.0) <= 9.0));
 }
 
+/// The week with what today says of it: its sets are in the estimate, as after a fit.
+std::vector<ResolvedCard> easedWeek(const Roster &roster)
+{
+    Roster now = roster;
+    LoggedSession session = tests::sessionOf(roster.day, {});
+    for (const SetEntry &set : roster.done)
+        if (find(roster.catalogue, set.variation)->lift == Lift::bench)
+            session.sets.push_back(set);
+    now.bench.readings.push_back(session);
+    std::vector<ResolvedCard> cards = now.resolved();
+    easeToday(cards, now.sources(), &roster.readiness);
+    return cards;
+}
+
 WeekSheet sheetOf(const Roster &roster)
 {
-    return weekSheet(roster.lifter, kMonday, roster.resolved(), roster.catalogue);
+    return weekSheet(roster.lifter, kMonday, easedWeek(roster), roster.catalogue, {});
 }
 
 // Paths, under their names in path_names.h
@@ -120,6 +135,35 @@ void pathWithheldWords(const Roster &roster)
     }
 }
 
+void pathEaseToday(const Roster &roster)
+{
+    const std::vector<ResolvedCard> planned = roster.resolved();
+    const std::vector<ResolvedCard> eased = easedWeek(roster);
+    for (size_t i = 0; i < eased.size(); ++i)
+        for (size_t j = 0; j < eased[i].lines.size(); ++j) {
+            const ResolvedLine &line = eased[i].lines[j];
+            RC_ASSERT(line.load == planned[i].lines[j].load);
+            RC_ASSERT(line.withheld == planned[i].lines[j].withheld);
+            if (line.eased.isEmpty()) {
+                RC_ASSERT(line.lighter == planned[i].lines[j].lighter);
+                continue;
+            }
+            RC_ASSERT(eased[i].card.day == roster.day);
+            RC_ASSERT(line.withheld.isEmpty());
+            RC_ASSERT(line.lighter->loadKg < line.load->loadKg);
+            roster.mayBeOnTheBar(roster.day, line.lighter->loadKg, eased[i].card.variation);
+        }
+}
+
+void pathEasedWords(const Roster &roster)
+{
+    for (const ResolvedCard &card : easedWeek(roster)) {
+        const bool isAny = std::ranges::any_of(
+            card.lines, [](const ResolvedLine &line) { return !line.eased.isEmpty(); });
+        RC_ASSERT(easedWords(card, Unit::kilogram).isEmpty() == !isAny);
+    }
+}
+
 void pathWeekSheet(const Roster &roster)
 {
     for (const SheetDay &day : sheetOf(roster).days)
@@ -130,6 +174,7 @@ void pathWeekSheet(const Roster &roster)
                 isAny = isAny || !set.values.withheld.isEmpty();
             }
             RC_ASSERT(card.withheld.isEmpty() == !isAny);
+            RC_ASSERT((card.lighter.isEmpty() || day.date == roster.day));
         }
 }
 
@@ -405,6 +450,8 @@ constexpr std::pair<std::string_view, Check> kPaths[] = {
     {"setsInValues", pathSetsInValues},
     {"withheldWords", pathWithheldWords},
     {"weekSheet", pathWeekSheet},
+    {"easeToday", pathEaseToday},
+    {"easedWords", pathEasedWords},
     {"handOutData", pathHandOutData},
     {"writeCalendar", pathWriteCalendar},
     {"daySets", pathDaySets},

@@ -52,7 +52,7 @@ protected:
 
     BoardRoster roster;
     core::LifterId bea;
-    RosterWeekPage page{roster.session, roster.estimates, roster.selection};
+    RosterWeekPage page{roster.session, roster.estimates, roster.insights, roster.selection};
     QString said;
     QAbstractItemModelTester tester{
         &page.model(), QAbstractItemModelTester::FailureReportingMode::Fatal};
