@@ -110,11 +110,26 @@ int handOut(const HandOutOptions &options, const Moment &moment, Console &consol
     if (original)
         batch.giving = core::Giving{options.by, core::toSeconds(batch.now),
             [&original] { return original->newId<core::GivenDay>(); }};
-    const ui::HandOutSummary summary = ui::writeHandOuts(batch);
+    ui::HandOutSummary summary = ui::writeHandOuts(batch);
+    core::Edit edit;
+    if (original && !summary.stops.empty()) {
+        if (options.accepted.isEmpty()) {
+            reportStops(options.roster, summary.stops, console);
+            say(console.err,
+                Text::tr("Nothing was written. Change the plan, or accept this with --accept and a "
+                         "note on why it is right; a --draft has it printed."));
+            return exitProblems;
+        }
+        edit = core::accept(summary.stops, options.accepted.trimmed(), batch.waivers,
+            [&original] { return original->newId<core::Waiver>(); });
+        core::carryOut(batch.waivers, edit.waivers, [](const core::Waiver &) { return true; });
+        summary = ui::writeHandOuts(batch);
+    }
     if (original) {
-        core::Edit facts;
-        facts.given.after = summary.given;
-        original->apply(facts);
+        edit.given.after = summary.given;
+        original->apply(edit);
+    } else {
+        reportStops(options.roster, summary.stops, console);
     }
     for (const QString &path : summary.files)
         say(console.out, path);

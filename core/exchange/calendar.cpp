@@ -66,7 +66,7 @@ QString heading(const SheetCard &card)
 
 QString description(const SheetDay &day, const WeekSheet &sheet)
 {
-    QStringList lines;
+    QStringList lines = sheet.stops + day.stops;
     for (const SheetCard &card : day.cards) {
         lines << heading(card);
         lines << card.withheld << card.lighter;

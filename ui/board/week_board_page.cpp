@@ -100,6 +100,13 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, const Ins
     showChecks();
 }
 
+std::vector<core::OpenStop> WeekBoardPage::openStops() const
+{
+    const core::Lifter *lifter = m_plan->lifter();
+    return lifter ? core::openStops(m_checks->findings(), *lifter, m_plan->resolved())
+                  : std::vector<core::OpenStop>();
+}
+
 void WeekBoardPage::showPlan()
 {
     const core::Lifter *lifter = m_plan->lifter();

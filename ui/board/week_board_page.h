@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/advice/open_stops.h"
+
 #include <QWidget>
 
 class QStackedWidget;
@@ -12,10 +14,10 @@ class BlockDesk;
 class BlockRibbon;
 class ChecksPanel;
 class Estimates;
-class LifterHistory;
-class OpenRoster;
 class Insights;
 class KeepQuestion;
+class LifterHistory;
+class OpenRoster;
 class Selection;
 class VariationShelf;
 class WeekBoard;
@@ -34,6 +36,8 @@ public:
 
     [[nodiscard]] const WeekPlan &plan() const { return *m_plan; }
     [[nodiscard]] WeekPlan &plan() { return *m_plan; }
+    /// What the checks stop in the week shown, and the coach has not accepted.
+    [[nodiscard]] std::vector<core::OpenStop> openStops() const;
 
 Q_SIGNALS:
     /// Why something was not done.
@@ -55,7 +59,7 @@ private:
     AdvicePanel *m_advice;
     ChecksPanel *m_checks;
     QTabWidget *m_side;
+    KeepQuestion *m_question; ///< about what is to be pasted
 };
 
 } // namespace ui
-    KeepQuestion *m_question; ///< about what is to be pasted

@@ -173,10 +173,6 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place, bool isM
     }
     if (added.empty())
         return pasted;
-    const QString name = added.size() == 1 ? named(tr("Paste %1"), added.front().variation)
-                                           : tr("Paste %1 cards").arg(added.size());
-    if (!m_roster.perform(name, core::addCards(m_roster.cards(lifter()->id, first, last), added)))
-        pasted.cards.clear();
     if (!isMeant) {
         std::vector<core::Card> all = m_roster.cards(lifter()->id, first, last);
         all.insert(all.end(), added.begin(), added.end());
@@ -186,13 +182,13 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place, bool isM
             return pasted;
         }
     }
+    const QString name = added.size() == 1 ? named(tr("Paste %1"), added.front().variation)
+                                           : tr("Paste %1 cards").arg(added.size());
+    if (!m_roster.perform(name, core::addCards(m_roster.cards(lifter()->id, first, last), added)))
+        pasted.cards.clear();
     return pasted;
 }
 
-std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) const
-{
-    std::vector<core::Card> cards;
-    for (const core::CardId id : ids)
 QString WeekPlan::whyFarAbove(core::CardId card, const QString &setLine) const
 {
     const core::Card *edited = find(card);
@@ -213,6 +209,10 @@ QString WeekPlan::whyFarAbove(
     return {};
 }
 
+std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) const
+{
+    std::vector<core::Card> cards;
+    for (const core::CardId id : ids)
         if (const core::Card *card = find(id))
             cards.push_back(*card);
     return cards;

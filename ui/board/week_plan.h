@@ -73,6 +73,7 @@ public:
     {
         std::vector<core::CardId> cards; ///< the new ones
         QString refused;                 ///< why the text cannot be read
+        QString question; ///< a load far above the max: nothing was pasted, unless it is meant
     };
     /// Puts the cards of a text from `place` on; further days of it follow, beyond the week too.
     /// @param isMeant  far loads were asked about
@@ -113,14 +114,14 @@ private:
     /// "Move feet-up bench"
     [[nodiscard]] QString named(const QString &pattern, core::VariationId variation) const;
     [[nodiscard]] const core::Card *find(core::CardId id) const;
-
-    OpenRoster &m_roster;
     /// Of those of `cards` that are `meant`, resolved in their days.
     [[nodiscard]] QString whyFarAbove(
         std::vector<core::Card> cards, const std::vector<core::CardId> &meant) const;
+
+    OpenRoster &m_roster;
     Estimates &m_estimates;
-    const LifterHistory &m_history;
     const Insights &m_insights;
+    const LifterHistory &m_history;
     Selection &m_selection;
     std::vector<core::Card> m_cards; ///< of the week
     /// Each day as it was resolved last, be it with a card that is dragged over it.

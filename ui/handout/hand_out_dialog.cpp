@@ -1,12 +1,13 @@
 #include "ui/handout/hand_out_dialog.h"
 
 #include "core/domain/week.h"
+#include "ui/checks/accept_dialog.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/giving.h"
-#include "ui/roster/selection.h"
 #include "ui/roster/insights.h"
+#include "ui/roster/selection.h"
 #include "ui/roster/today.h"
 
 #include <QCheckBox>
@@ -37,8 +38,8 @@ HandOutDialog::HandOutDialog(OpenRoster &roster, Estimates &estimates, const Ins
     : QDialog(parent)
     , m_roster(roster)
     , m_estimates(estimates)
-    , m_answers(whoGetsOne(roster.lifters(), selection.lifter()))
     , m_insights(insights)
+    , m_answers(whoGetsOne(roster.lifters(), selection.lifter()))
     , m_writing(roster, [this](const std::optional<HandOutSummary> &summary) { finish(summary); })
     , m_who(new QComboBox)
     , m_week(new QDateEdit(selection.monday()))
@@ -137,8 +138,8 @@ HandOutBatch HandOutDialog::order() const
         const auto found = fits.find({lifter, lift});
         return found == fits.end() ? nullptr : found->second.get();
     };
-    batch.monday = monday();
     batch.readiness = m_insights.readiness();
+    batch.monday = monday();
     batch.kinds = kinds();
     batch.paper = usualPaper();
     batch.folder = QDir::fromNativeSeparators(m_folder->text().trimmed());
@@ -174,9 +175,22 @@ void HandOutDialog::finish(const std::optional<HandOutSummary> &summary)
     refresh();
     if (!summary)
         return;
+    if (!summary->stops.empty()) {
+        if (areAccepted(summary->stops))
+            start();
+        else
+            m_summary->setText(tr("Nothing was written."));
+        return;
+    }
     keep(m_roster, summary->given); // where it cannot be stored, the note says so
     m_summary->setText(summaryLines(*summary).join(u'\n'));
     Q_EMIT written(*summary);
+}
+
+bool HandOutDialog::areAccepted(const std::vector<core::OpenStop> &stops)
+{
+    AcceptDialog dialog(stops, this);
+    return dialog.exec() == QDialog::Accepted && acceptStops(m_roster, stops, dialog.note());
 }
 
 void HandOutDialog::refresh()

@@ -141,6 +141,13 @@ void RosterWeekModel::wordRow(Row &row) const
     }
 }
 
+core::PlanSources RosterWeekModel::sources(const core::Lifter &lifter, const Row &row) const
+{
+    return {lifter, m_roster.variations(),
+        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }, m_checkIns,
+        row.given, m_roster.today().date()};
+}
+
 int RosterWeekModel::rowCount(const QModelIndex &parent) const
 {
     return parent.isValid() ? 0 : int(m_rows.size());
@@ -221,20 +228,6 @@ QString RosterWeekModel::whyNot(const QString &text) const
     return {};
 }
 
-bool RosterWeekModel::setData(const QModelIndex &index, const QVariant &value, int role)
-{
-    if (!index.isValid() || role != Qt::EditRole)
-        return false;
-    const QString text = value.toString();
-    if (const QString why = whyNot(text); !why.isEmpty()) {
-        Q_EMIT said(why);
-        return false;
-    }
-    const std::vector<core::Card> before = cardsAt(index);
-    const std::vector<core::Card> after =
-        cardsOf(index, text, [this] { return m_roster.newId<core::Card>(); });
-    return m_roster.perform(
-        tr("Change %1 of %2")
 std::vector<core::Card> RosterWeekModel::cardsOf(
     const QModelIndex &index, const QString &text, const std::function<core::CardId()> &newId) const
 {
@@ -269,6 +262,20 @@ QString RosterWeekModel::whyFarAbove(const QModelIndex &index, const QString &te
     return {};
 }
 
+bool RosterWeekModel::setData(const QModelIndex &index, const QVariant &value, int role)
+{
+    if (!index.isValid() || role != Qt::EditRole)
+        return false;
+    const QString text = value.toString();
+    if (const QString why = whyNot(text); !why.isEmpty()) {
+        Q_EMIT said(why);
+        return false;
+    }
+    const std::vector<core::Card> before = cardsAt(index);
+    const std::vector<core::Card> after =
+        cardsOf(index, text, [this] { return m_roster.newId<core::Card>(); });
+    return m_roster.perform(
+        tr("Change %1 of %2")
             .arg(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
                 m_rows[size_t(index.row())].name),
         core::difference(before, after));

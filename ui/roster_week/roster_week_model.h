@@ -40,10 +40,10 @@ public:
     [[nodiscard]] QString textAt(const QModelIndex &index) const;
     /// Why the text cannot be a cell's; empty when it can.
     [[nodiscard]] QString whyNot(const QString &text) const;
-
     /// Whether a load that the text brings to the cell is far above the max, see
     /// core/loads/far_above_max.h.
     [[nodiscard]] QString whyFarAbove(const QModelIndex &index, const QString &text) const;
+
 Q_SIGNALS:
     void said(const QString &words);
 
@@ -64,12 +64,12 @@ private:
     void rebuild();
     void wordRow(Row &row) const;
     [[nodiscard]] std::vector<core::Card> cardsAt(const QModelIndex &index) const;
-
-    OpenRoster &m_roster;
     /// What the text makes of the cell; new cards get their ids from `newId`.
     [[nodiscard]] std::vector<core::Card> cardsOf(const QModelIndex &index, const QString &text,
         const std::function<core::CardId()> &newId) const;
     [[nodiscard]] core::PlanSources sources(const core::Lifter &lifter, const Row &row) const;
+
+    OpenRoster &m_roster;
     Estimates &m_estimates;
     const Insights &m_insights;
     Selection &m_selection;

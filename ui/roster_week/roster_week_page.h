@@ -44,8 +44,8 @@ private:
 
     Selection &m_selection;
     RosterWeekModel *m_model;
-    WeekHeader *m_header;
     CellDelegate *m_delegate;
+    WeekHeader *m_header;
     QTableView *m_table;
 };
 

@@ -4,6 +4,7 @@
 #include "core/loads/week_sheet.h"
 #include "ui/board/week_board_page.h"
 #include "ui/board/week_plan.h"
+#include "ui/checks/accept_dialog.h"
 #include "ui/handout/hand_out_dialog.h"
 #include "ui/importing/import_dialog.h"
 #include "ui/lifters/lifter_header.h"
@@ -183,19 +184,35 @@ void RosterView::printPlan()
     const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
     if (!lifter)
         return;
-    const QDate monday = m_selection.monday();
-    const core::WeekSheet sheet =
-        core::weekSheet(*lifter, monday, m_board->plan().resolved(), m_roster.variations());
+    const core::WeekSheet sheet = weekSheet();
     if (sheet.days.empty()) {
-        Q_EMIT said(tr("Nothing is planned for %1 in the week from %2. Put cards on the week board "
-                       "first, then print.")
-                        .arg(lifter->name, QLocale().toString(monday, QLocale::ShortFormat)));
+        Q_EMIT said(
+            tr("Nothing is planned for %1 in the week from %2. Put cards on the week board "
+               "first, then print.")
+                .arg(lifter->name, QLocale().toString(m_selection.monday(), QLocale::ShortFormat)));
         return;
     }
     PlanPreview preview(sheet, this);
+    preview.setGate([this, &preview] { return sheetToHandOver(&preview); });
     connect(&preview, &PlanPreview::handedOver, this,
         [this] { m_board->plan().give(core::GivenBy::print); });
     preview.exec();
+}
+
+core::WeekSheet RosterView::weekSheet() const
+{
+    return core::weekSheet(*m_roster.lifter(m_selection.lifter()), m_selection.monday(),
+        m_board->plan().resolved(), m_roster.variations(), core::stopNotes(m_board->openStops()));
+}
+
+std::optional<core::WeekSheet> RosterView::sheetToHandOver(QWidget *asking)
+{
+    if (const std::vector<core::OpenStop> stops = m_board->openStops(); !stops.empty()) {
+        AcceptDialog dialog(stops, asking);
+        if (dialog.exec() != QDialog::Accepted || !acceptStops(m_roster, stops, dialog.note()))
+            return std::nullopt;
+    }
+    return weekSheet();
 }
 
 QWidget *RosterView::invitation()

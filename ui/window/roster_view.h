@@ -9,6 +9,11 @@
 #include "ui/roster/selection.h"
 
 #include <QWidget>
+#include <optional>
+
+namespace core {
+struct WeekSheet;
+}
 
 class QSplitter;
 class QStackedWidget;
@@ -61,6 +66,10 @@ Q_SIGNALS:
 
 private:
     void compareClock();
+    /// The shown week as it is printed, with what the checks stop.
+    [[nodiscard]] core::WeekSheet weekSheet() const;
+    /// The same once nothing stops it, asking the coach; nothing where the coach goes back.
+    [[nodiscard]] std::optional<core::WeekSheet> sheetToHandOver(QWidget *asking);
     [[nodiscard]] QWidget *invitation();
     void showLifterOrInvitation();
 

@@ -7,12 +7,15 @@
 #include "ui/roster/insights.h"
 #include "ui/roster/selection.h"
 
+#include <QApplication>
 #include <QCheckBox>
 #include <QDir>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
 #include <gmock/gmock.h>
 
 using testing::ElementsAre;
@@ -55,10 +58,10 @@ protected:
     ui::OpenRoster session{
         std::make_unique<core::RosterFile>(core::RosterFile::create(rosterFile)), clock.today};
     ui::Estimates estimates{session};
+    ui::Insights insights{session, estimates};
     ui::Selection selection{session};
 };
 
-    ui::Insights insights{session, estimates};
 } // namespace
 
 TEST_F(HandOutDialogTest, WritesTheWeekThatIsShownAndTellsWhoHasNothingPlanned)
