@@ -67,8 +67,7 @@ protected:
     void SetUp() override
     {
         HandOut::SetUp();
-        core::RosterFile roster =
-            core::RosterFile::open(path(kRoster), QDateTime::currentDateTime());
+        core::RosterFile roster = core::RosterFile::open(path(kRoster), noon());
         core::CheckIn said;
         for (const core::Lifter &lifter : roster.lifters())
             if (lifter.name == kName)
@@ -84,6 +83,7 @@ protected:
         edit.checkIns.after = {said};
         roster.apply(edit);
     }
+    static QDateTime noon() { return {QDate::fromString(kDay, Qt::ISODate), QTime(12, 0)}; }
     Run write(const QStringList &more)
     {
         return run(QStringList{"print", kRoster, "--as-of", kDay, "--out", "out", "--lifter", kName}
@@ -91,8 +91,7 @@ protected:
     }
     std::vector<core::Waiver> waivers() const
     {
-        const core::RosterFile roster =
-            core::RosterFile::open(path(kRoster), QDateTime::currentDateTime());
+        const core::RosterFile roster = core::RosterFile::open(path(kRoster), noon());
         std::vector<core::Waiver> found;
         for (const core::Lifter &lifter : roster.lifters())
             for (const core::Waiver &waiver : roster.waivers(lifter.id))

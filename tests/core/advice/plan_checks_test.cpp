@@ -380,7 +380,6 @@ TEST(OpenStops, AreThoseThatNobodyHasAcceptedWithTheirDayAndWords)
     desk.feels(-1).pain = PainFlag{BodyArea::shoulders, {}};
     desk.plan(0, "comp", u"3x3 80kg"_qs);
     desk.plan(2, "comp", u"3x3 80kg"_qs);
-    desk.plan(2, "squat", u"20x5 150kg"_qs); // warnings are no stops
     const auto found = desk.check();
     const auto estimateOf = [](Lift) -> const LiftEstimate * { return nullptr; };
     const auto resolved = resolveCards(

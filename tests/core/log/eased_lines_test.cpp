@@ -19,7 +19,7 @@ const QDate kToday(2026, 3, 4);
 struct Week
 {
     Lifter lifter;
-    std::vector<Card> cards{cardOf(1, kToday, 0, idOf("comp"), u"1x1 @8\n3x3 100kg"_qs),
+    std::vector<Card> cards{cardOf(1, kToday, 0, idOf("comp"), u"1x1 105kg\n3x3 100kg"_qs),
         cardOf(2, kToday, 1, idOf("squat"), u"1x5 140kg"_qs),
         cardOf(3, kToday.addDays(1), 0, idOf("comp"), u"3x3 100kg"_qs)};
     std::vector<CheckIn> checkIns;

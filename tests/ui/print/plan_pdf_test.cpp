@@ -93,6 +93,7 @@ TEST_F(PlanPdf, WhatIsPrintedGoesThroughTheGateAndTheHandingOverIsTold)
     preview.setGate([&isOpen]() -> std::optional<core::WeekSheet> {
         return isOpen ? std::optional(sample::sheet(7, 4, 5)) : std::nullopt;
     });
+    preview.choosePaper(PaperSize::a4);
     preview.show();
     EXPECT_FALSE(preview.savePdf(path("gate.pdf")));
     EXPECT_FALSE(QFile::exists(path("gate.pdf")));
@@ -101,7 +102,7 @@ TEST_F(PlanPdf, WhatIsPrintedGoesThroughTheGateAndTheHandingOverIsTold)
     EXPECT_TRUE(preview.savePdf(path("gate.pdf")));
     EXPECT_EQ(told, 1);
     EXPECT_EQ(preview.findChild<QPrintPreviewWidget *>()->pageCount(),
-        int(layOut(sample::sheet(7, 4, 5), usualPaper()).pages.size()))
+        int(layOut(sample::sheet(7, 4, 5), PaperSize::a4).pages.size()))
         << "the sheet that the gate has given";
 }
 

@@ -161,7 +161,12 @@ TEST_F(RosterWeekTest, APastedFarLoadIsAskedAboutAsIfItWereTyped)
 
 TEST_F(RosterWeekTest, AMissOfTodayStandsBesideTheLoadsThatAreLeft)
 {
-    typeInto(cell(0, 2), {QStringLiteral("comp: 1x1 110kg / 3x3 100kg")});
+    core::Card card;
+    card.id = roster.session.newId<core::Card>();
+    card.lifter = roster.lifter;
+    card.day = roster.monday.addDays(2);
+    card.variation = roster.variation("comp");
+    card.setLine = QStringLiteral("1x1 110kg\n3x3 100kg");
     core::LoggedSession session;
     session.id = roster.session.newId<core::LoggedSession>();
     session.lifter = roster.lifter;
@@ -173,6 +178,7 @@ TEST_F(RosterWeekTest, AMissOfTodayStandsBesideTheLoadsThatAreLeft)
     missed.failed = true;
     session.sets = {missed};
     core::Edit edit;
+    edit.cards.after = {card};
     edit.sessions.after = {session};
     ASSERT_TRUE(roster.session.perform(QStringLiteral("Log"), edit));
     roster.waitForEstimate(roster.lifter);
