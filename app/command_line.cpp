@@ -78,8 +78,18 @@ void addPlan(CLI::App &command, HandOutOptions &options, Moment &moment, Request
         "Any day of the week, such as 2026-03-31; else this week");
     addAsOf(command, moment);
     addPaper(command, options.paper);
-    command.add_flag("--draft", options.isDraft,
-        "Give nothing: the roster does not keep the loads, and may be open in a window");
+    CLI::Option *draft = command.add_flag("--draft", options.isDraft,
+        "Give nothing: the roster does not keep the loads, and may be open in a window; what the "
+        "plan checks stop is printed");
+    addText(command, "--accept", options.accepted,
+        "Accept what the plan checks stop, with this note on why it is right; the roster keeps it. "
+        "Without it nothing is written that they stop")
+        ->excludes(draft)
+        ->check(CLI::Validator(
+            [](const std::string &note) {
+                return fromArgument(note).trimmed().isEmpty() ? "a note has words" : "";
+            },
+            "NOTE"));
     command.callback([&] {
         request.needs = Request::Needs::painting;
         request.run = runs(handOut, options, moment);

@@ -55,10 +55,12 @@ struct HandOutOptions
     ui::PaperSize paper = ui::PaperSize::a4;
     QString folder;       ///< is made where it is not there
     bool isDraft = false; ///< gives nothing, and may be written while a window has the roster open
+    QString accepted;     ///< the coach's note on what the plan checks stop; empty = not accepted
     core::GivenBy by = core::GivenBy::handOut;
 };
-/// Writes what the lifters get for a week, and keeps in the roster what they were given. Takes a
-/// QGuiApplication.
+/// Writes what the lifters get for a week, and keeps in the roster what they were given. What the
+/// plan checks stop is written only with a note that accepts it, which the roster keeps, or on a
+/// draft, where it is printed. Takes a QGuiApplication.
 [[nodiscard]] int handOut(const HandOutOptions &options, const Moment &moment, Console &console);
 
 struct ImportOptions

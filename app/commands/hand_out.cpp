@@ -3,6 +3,7 @@
 #include "app/commands/files.h"
 #include "app/commands/roster_copy.h"
 #include "app/commands/text.h"
+#include "core/advice/readiness_advice.h"
 #include "core/csv/nearest_word.h"
 #include "core/domain/storage_error.h"
 #include "core/domain/week.h"
@@ -34,6 +35,32 @@ std::optional<std::vector<core::Lifter>> chosenLifters(const QString &roster, co
                           : Text::tr("Did you mean %1?").arg(nearest)});
     report(problems, console);
     return std::nullopt;
+}
+
+/// As in the window, see ui::Insights.
+std::map<core::LifterId, strength::ReadinessEffect> readinessOf(
+    const core::LiftEstimates &estimates, const std::vector<core::CheckIn> &checkIns)
+{
+    std::vector<core::LifterId> lifters;
+    std::vector<std::vector<strength::ReadinessReading>> readings;
+    for (const auto &[key, estimate] : estimates)
+        if (key.second == core::Lift::bench) {
+            lifters.push_back(key.first);
+            readings.push_back(core::readinessReadings(estimate, checkIns));
+        }
+    const auto effects = strength::readinessEffects(readings);
+    std::map<core::LifterId, strength::ReadinessEffect> found;
+    for (size_t i = 0; i < lifters.size(); ++i)
+        found.emplace(lifters[i], effects[i]);
+    return found;
+}
+
+void reportStops(const QString &roster, const std::vector<core::OpenStop> &stops, Console &console)
+{
+    core::ProblemList problems;
+    for (const core::OpenStop &stop : stops)
+        problems.add({roster, 0, {}, core::words(stop), stop.finding.remedy});
+    report(problems, console);
 }
 
 } // namespace
@@ -74,6 +101,7 @@ int handOut(const HandOutOptions &options, const Moment &moment, Console &consol
         const auto found = estimates.find({lifter, lift});
         return found == estimates.end() ? nullptr : &found->second;
     };
+    batch.readiness = readinessOf(estimates, roster.checkIns());
     batch.kinds = options.kinds;
     batch.paper = options.paper;
     batch.folder = options.folder;
@@ -82,11 +110,26 @@ int handOut(const HandOutOptions &options, const Moment &moment, Console &consol
     if (original)
         batch.giving = core::Giving{options.by, core::toSeconds(batch.now),
             [&original] { return original->newId<core::GivenDay>(); }};
-    const ui::HandOutSummary summary = ui::writeHandOuts(batch);
+    ui::HandOutSummary summary = ui::writeHandOuts(batch);
+    core::Edit edit;
+    if (original && !summary.stops.empty()) {
+        if (options.accepted.isEmpty()) {
+            reportStops(options.roster, summary.stops, console);
+            say(console.err,
+                Text::tr("Nothing was written. Change the plan, or accept this with --accept and a "
+                         "note on why it is right; a --draft has it printed."));
+            return exitProblems;
+        }
+        edit = core::accept(summary.stops, options.accepted.trimmed(), batch.waivers,
+            [&original] { return original->newId<core::Waiver>(); });
+        core::carryOut(batch.waivers, edit.waivers, [](const core::Waiver &) { return true; });
+        summary = ui::writeHandOuts(batch);
+    }
     if (original) {
-        core::Edit facts;
-        facts.given.after = summary.given;
-        original->apply(facts);
+        edit.given.after = summary.given;
+        original->apply(edit);
+    } else {
+        reportStops(options.roster, summary.stops, console);
     }
     for (const QString &path : summary.files)
         say(console.out, path);

@@ -98,6 +98,8 @@ int import(const ImportOptions &options, const Moment &moment, Console &console)
         say(console.err, Text::tr("Nothing was imported."));
         return exitProblems;
     }
+    for (const QString &load : plan.farLoads)
+        say(console.err, load);
     if (!options.dryRun) {
         target.roster().apply(plan.edit);
         target.settle();

@@ -91,6 +91,9 @@ Ranking rankVariations(const Slot &asked, const AdviceContext &context)
                      "the lifter is ready; sets of three and more, two reps in reserve."));
     else if (limits.pains.empty() && !limits.mayGoMaximal())
         capAt(kMaximalRpe, whyNoMaximal(limits));
+    else if (limits.isAgeUnknown && slot.rpe.value_or(0.0) > kMaximalRpe)
+        capAt(kMaximalRpe,
+            Text::tr("No maximal work is suggested before the lifter's age is known."));
     if (ranking.advice.empty() && limits.pains.empty())
         ranking.cautions << Text::tr("The catalogue has no variation of this lift.");
     return ranking;

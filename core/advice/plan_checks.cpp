@@ -5,6 +5,7 @@
 #include "core/domain/week.h"
 
 #include <algorithm>
+#include <cassert>
 #include <utility>
 
 namespace core {
@@ -95,11 +96,17 @@ void waveThrough(std::vector<Finding> &findings, std::span<const Waiver> waivers
     constexpr double kRounding = 1e-9;
     for (Finding &finding : findings)
         for (const Waiver &waiver : waivers)
-            if (waiver.key == finding.key && finding.measure <= waiver.measure + kRounding)
+            if (waiver.key == finding.key && finding.measure <= waiver.measure + kRounding
+                && !(needsNote(finding) && waiver.note.trimmed().isEmpty()))
                 finding.wavedThrough = waiver.note;
 }
 
 } // namespace
+
+bool needsNote(const Finding &finding)
+{
+    return finding.severity == Severity::stop;
+}
 
 std::vector<Finding> checkPlan(const PlanToCheck &plan)
 {
@@ -118,6 +125,7 @@ std::vector<Finding> checkPlan(const PlanToCheck &plan)
 Edit waive(const Finding &finding, const QString &note, std::span<const Waiver> waivers,
     const std::function<WaiverId()> &newId)
 {
+    assert(!needsNote(finding) || !note.trimmed().isEmpty());
     Edit edit = takeUp(finding, waivers);
     const WaiverId id = edit.waivers.before.empty() ? newId() : edit.waivers.before.front().id;
     edit.waivers.after = {{id, finding.key, finding.measure, note}};

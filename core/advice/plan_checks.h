@@ -53,8 +53,13 @@ struct PlanToCheck
 /// left out: the board points at them itself.
 [[nodiscard]] std::vector<Finding> checkPlan(const PlanToCheck &plan);
 
+/// Whether the finding is accepted only with a note: somebody may come to harm, and the coach says
+/// why it is right here. A note without words accepts nothing.
+[[nodiscard]] bool needsNote(const Finding &finding);
+
 /// The coach lets the finding stand; an earlier waiver of it, from before it got worse, is
 /// replaced.
+/// @param note     with words where needsNote() says so
 /// @param waivers  of the lifter
 [[nodiscard]] Edit waive(const Finding &finding, const QString &note,
     std::span<const Waiver> waivers, const std::function<WaiverId()> &newId);

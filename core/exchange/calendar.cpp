@@ -66,10 +66,10 @@ QString heading(const SheetCard &card)
 
 QString description(const SheetDay &day, const WeekSheet &sheet)
 {
-    QStringList lines;
+    QStringList lines = sheet.stops + day.stops;
     for (const SheetCard &card : day.cards) {
         lines << heading(card);
-        lines << card.withheld;
+        lines << card.withheld << card.lighter;
         if (!card.note.isEmpty())
             lines << card.note;
         for (const SheetSet &set : card.sets)

@@ -53,6 +53,7 @@ public:
             days.append(QJsonObject{{QStringLiteral("date"), day.date.toString(Qt::ISODate)},
                 {QStringLiteral("words"), day.day},
                 {QStringLiteral("short"), QLocale().toString(day.date, QStringLiteral("ddd d"))},
+                {QStringLiteral("stops"), QJsonArray::fromStringList(day.stops)},
                 {QStringLiteral("cards"), cards(day)}});
         return days;
     }
@@ -83,6 +84,7 @@ private:
                 {QStringLiteral("tempo"), card.tempo}, {QStringLiteral("purpose"), card.purpose},
                 {QStringLiteral("note"), card.note},
                 {QStringLiteral("withheld"), QJsonArray::fromStringList(card.withheld)},
+                {QStringLiteral("lighter"), QJsonArray::fromStringList(card.lighter)},
                 {QStringLiteral("cautions"), QJsonArray::fromStringList(card.cautions)},
                 {QStringLiteral("sets"), sets}});
         }
@@ -200,6 +202,7 @@ QJsonObject handOutData(const Lifter &lifter, const WeekSheet &sheet, std::span<
         {QStringLiteral("step"), lifter.unit == Unit::pound ? kStepLb : kStepKg},
         {QStringLiteral("decimal"), QString(QLocale().decimalPoint())},
         {QStringLiteral("facts"), QJsonArray::fromStringList(sheet.facts)},
+        {QStringLiteral("stops"), QJsonArray::fromStringList(sheet.stops)},
         {QStringLiteral("cautions"), QJsonArray::fromStringList(sheet.cautions)},
         {QStringLiteral("columns"), QJsonArray::fromStringList(returnColumns())},
         {QStringLiteral("fileName"),

@@ -3,6 +3,7 @@
 #include "core/csv/nearest_word.h"
 #include "core/domain/merged_sets.h"
 #include "core/domain/text.h"
+#include "core/exchange/far_loads.h"
 
 #include <QHash>
 #include <map>
@@ -35,7 +36,8 @@ class Planner
 {
 public:
     Planner(const RosterRows &roster, const IdSource &ids, std::stop_token stop)
-        : m_ids(ids)
+        : m_roster(roster)
+        , m_ids(ids)
         , m_stop(std::move(stop))
     {
         for (const Lifter &lifter : roster.lifters)
@@ -65,6 +67,7 @@ private:
         int line, ProblemList &problems, const QString &file) const;
     void settle(const SessionKey &key, const Told &told);
 
+    const RosterRows &m_roster;
     const IdSource &m_ids;
     std::stop_token m_stop;
     QHash<QString, Lifter> m_lifters; ///< by folded name
@@ -187,6 +190,7 @@ ImportPlan Planner::result()
         m_plan.counts = {};
         return std::move(m_plan);
     }
+    m_plan.farLoads = farLoads(m_plan.edit.sessions.before, m_plan.edit.sessions.after, m_roster);
     for (auto &[id, lifter] : m_newLifters)
         m_plan.edit.lifters.after.push_back(std::move(lifter));
     m_plan.counts.newLifters = int(m_newLifters.size());

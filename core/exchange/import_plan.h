@@ -45,6 +45,7 @@ struct ImportPlan
     Edit edit;
     ImportCounts counts;
     ProblemList problems; ///< those of the tables too, by file and line
+    QStringList farLoads; ///< to be looked at before it is done, see farLoads()
 
     [[nodiscard]] bool isClean() const { return problems.isEmpty(); }
 };

@@ -48,7 +48,9 @@ ReturnBasis basisFor(
         std::ranges::copy_if(rows, std::back_inserter(into),
             [&mentioned](const auto &row) { return mentioned.days.contains(row.day); });
     };
-    ReturnBasis basis{roster.lifters(), roster.variations(), {}, {}, {}};
+    ReturnBasis basis{roster.lifters(), roster.variations(), {}, {}, {}, {}};
+    std::vector<Lifter> lifters;
+    std::vector<LoggedSession> log;
     double done = 0.0;
     for (const Lifter &lifter : basis.lifters) {
         if (!watch.goesOn(done++ / double(basis.lifters.size())))
@@ -58,9 +60,15 @@ ReturnBasis basisFor(
         for (const QDate monday : mentioned.mondays)
             for (Card &card : roster.cards(lifter.id, monday, monday.addDays(kWeekDays - 1)))
                 basis.cards.push_back(std::move(card));
-        take(roster.sessions(lifter.id), basis.sessions);
+        std::vector<LoggedSession> sessions = roster.sessions(lifter.id);
+        take(sessions, basis.sessions);
         take(roster.checkIns(lifter.id), basis.checkIns);
+        lifters.push_back(lifter);
+        std::ranges::move(sessions, std::back_inserter(log));
     }
+    if (!log.empty())
+        basis.estimates = estimateAll(
+            lifters, basis.variations, log, std::ranges::max(log, {}, &LoggedSession::day).day);
     return basis;
 }
 

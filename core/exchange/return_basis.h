@@ -5,6 +5,7 @@
 #include "core/domain/variation.h"
 #include "core/domain/watch.h"
 #include "core/exchange/return_sheet.h"
+#include "core/loads/lift_estimate.h"
 
 #include <span>
 
@@ -21,6 +22,7 @@ struct ReturnBasis
     std::vector<Card> cards;
     std::vector<LoggedSession> sessions;
     std::vector<CheckIn> checkIns;
+    LiftEstimates estimates; ///< by the whole log of the lifters whom the sheets speak of
 };
 
 /// Reads it. Throws StorageError.

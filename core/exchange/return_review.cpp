@@ -54,8 +54,13 @@ void judge(SheetReview &review, const ReturnSheet &sheet, const ReturnBasis &bas
     if (owner.isCertain)
         if (const QString notice = planNotice(sheet, *owner.lifter, basis); !notice.isEmpty())
             review.notices << notice;
+    review.days = dayReviews(sheet, *owner.lifter, basis.variations, basis.estimates);
+    const bool isAnyFar = std::ranges::any_of(review.days,
+        [](const DayReview &day) { return std::ranges::any_of(day.sets, &SetReview::isFarAbove); });
+    if (isAnyFar)
+        review.notices << Text::tr("A load is far above what the log speaks for: see that it is "
+                                   "right before it goes into the log.");
     review.standing = review.notices.isEmpty() ? SheetStanding::ready : SheetStanding::byChoice;
-    review.days = dayReviews(sheet, *owner.lifter, basis.variations);
 }
 
 SheetReview reviewOf(const ReturnSheet &sheet, const ReturnBasis &basis)

@@ -24,6 +24,7 @@ struct SetReview
     SetOutcome outcome = SetOutcome::open;
     QStringList differences; ///< "2.5 kg lighter than planned", "missed a rep"
     QString note;            ///< the lifter's
+    bool isFarAbove = false; ///< the load is far above the max; the differences say so
 
     friend bool operator==(const SetReview &, const SetReview &) = default;
 };

@@ -1,6 +1,7 @@
 #include "core/exchange/return_words.h"
 
 #include "core/domain/text.h"
+#include "core/loads/far_above_max.h"
 #include "core/notation/set_words.h"
 
 #include <algorithm>
@@ -14,9 +15,12 @@ namespace {
 class Wording
 {
 public:
-    Wording(const Lifter &lifter, std::span<const Variation> variations)
-        : m_unit(lifter.unit)
+    Wording(
+        const Lifter &lifter, std::span<const Variation> variations, const LiftEstimates &estimates)
+        : m_lifter(lifter.id)
+        , m_unit(lifter.unit)
         , m_catalogue(variations)
+        , m_estimates(estimates)
     {
     }
 
@@ -44,6 +48,10 @@ public:
             differenceWords({isExtra ? QString() : nameOf(m_catalogue, set.plannedVariation),
                                 set.plannedKg, set.set.repsPlanned, set.plannedRpe},
                 review.variation, set.set, m_unit);
+        if (const QString why = whyFarAbove(set); !why.isEmpty()) {
+            review.differences << why;
+            review.isFarAbove = true;
+        }
         review.outcome = set.set.failed    ? SetOutcome::missed
             : isExtra                      ? SetOutcome::extra
             : review.differences.isEmpty() ? SetOutcome::asPlanned
@@ -52,8 +60,20 @@ public:
     }
 
 private:
+    [[nodiscard]] QString whyFarAbove(const ReturnedSet &set) const
+    {
+        const Variation *variation = withCode(m_catalogue, set.variation);
+        if (!variation)
+            return {};
+        const auto estimate = m_estimates.find({m_lifter, variation->lift});
+        return whyFarAboveMax(set.set.loadKg, std::max(set.set.repsDone, 1), *variation, set.day,
+            estimate == m_estimates.end() ? nullptr : &estimate->second, m_unit);
+    }
+
+    LifterId m_lifter;
     Unit m_unit;
     std::span<const Variation> m_catalogue;
+    const LiftEstimates &m_estimates;
 };
 
 QString painWords(const PainFlag &pain)
@@ -85,10 +105,10 @@ QStringList checkInWords(const CheckIn &said)
 
 } // namespace
 
-std::vector<DayReview> dayReviews(
-    const ReturnSheet &sheet, const Lifter &lifter, std::span<const Variation> variations)
+std::vector<DayReview> dayReviews(const ReturnSheet &sheet, const Lifter &lifter,
+    std::span<const Variation> variations, const LiftEstimates &estimates)
 {
-    const Wording wording(lifter, variations);
+    const Wording wording(lifter, variations, estimates);
     std::map<QDate, DayReview> days;
     for (const ReturnedSet &set : sheet.sets) {
         DayReview &day = days[set.plannedDay];

@@ -1,5 +1,6 @@
 #include "core/loads/effort.h"
 
+#include "core/domain/text.h"
 #include "core/loads/estimate_words.h"
 #include "core/strength/prescription.h"
 
@@ -86,6 +87,14 @@ SetEffort effortOf(const ResolvedLine &line, const Variation &variation, QDate d
         effort.rpe = std::max(effort.rpe, std::optional(std::round(rpe * 2.0) / 2.0));
     }
     return effort;
+}
+
+QString withoutMaximalWords(const DayLimits &limits, const QString &now, const QString &was)
+{
+    return (limits.isBeginner()
+            ? Text::tr("Minors and novices get no maximal work: %1 in place of %2.")
+            : Text::tr("No maximal work before the lifter's age is known: %1 in place of %2."))
+        .arg(now, was);
 }
 
 SetLine withoutMaximal(const SetLine &line)

@@ -39,6 +39,10 @@ namespace core {
 /// gets a cap. Lines that are not maximal by their words stay.
 [[nodiscard]] SetLine withoutMaximal(const SetLine &line);
 
+/// Why the program writes `now` in place of `was`, in a sentence.
+[[nodiscard]] QString withoutMaximalWords(
+    const DayLimits &limits, const QString &now, const QString &was);
+
 /// In place of a maximal share, percent (common practice, no source: about three reps at RPE 9).
 inline constexpr double kMostShareWithoutMaximal = 85.0;
 

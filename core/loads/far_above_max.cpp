@@ -1,6 +1,7 @@
 #include "core/loads/far_above_max.h"
 
 #include "core/domain/text.h"
+#include "core/loads/effort.h"
 #include "core/loads/estimate_words.h"
 #include "core/strength/prescription.h"
 
@@ -35,6 +36,32 @@ QString whyFarAboveMax(double loadKg, int reps, const Variation &variation, QDat
         return {};
     return Text::tr("%1 is far above the heaviest set of %2 in the log, %3. Is the load right?")
         .arg(formatLoad(loadKg, unit), variation.name, formatLoad(heaviest, unit));
+}
+
+QString whyFarAboveMax(const ResolvedCard &card, const PlanSources &sources)
+{
+    const Variation *variation = find(sources.variations, card.card.variation);
+    if (!variation)
+        return {};
+    const auto why = [&](const ResolvedLine &line, const Variation *part, int reps) {
+        return part ? whyFarAboveMax(line.load->loadKg, reps, *part, card.card.day,
+                   sources.estimateOf(part->lift), sources.lifter.unit)
+                    : QString();
+    };
+    for (const ResolvedLine &line : card.lines) {
+        if (!line.load)
+            continue;
+        const int lead = line.line.leadReps;
+        if (const QString words = why(line, variation, lead > 0 ? lead : line.line.reps);
+            !words.isEmpty())
+            return words;
+        if (lead == 0)
+            continue;
+        const Variation *rest = restVariation(line.line, *variation, sources.variations);
+        if (const QString words = why(line, rest, line.line.reps); !words.isEmpty())
+            return words;
+    }
+    return {};
 }
 
 } // namespace core

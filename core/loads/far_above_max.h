@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/loads/lift_estimate.h"
+#include "core/loads/resolved_cards.h"
 
 #include <QString>
 
@@ -17,5 +17,8 @@ inline constexpr double kFarAboveMax = 1.1;
 /// @param estimate  of the variation's lift; null = none
 [[nodiscard]] QString whyFarAboveMax(double loadKg, int reps, const Variation &variation, QDate day,
     const LiftEstimate *estimate, Unit unit);
+
+/// The same of the first line of a card that is; of a lead-rep set both of its parts count.
+[[nodiscard]] QString whyFarAboveMax(const ResolvedCard &card, const PlanSources &sources);
 
 } // namespace core

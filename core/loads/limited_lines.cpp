@@ -42,6 +42,19 @@ std::optional<BarLoad> lighterLoad(const ResolvedLine &line, const Variation &va
     return lighter;
 }
 
+/// What is said of the lines, each thing once; of several lines with the sets it is about.
+template <class WordsOf> QStringList ofCard(const ResolvedCard &card, WordsOf wordsOf)
+{
+    const bool areAllAlike = std::ranges::all_of(card.lines,
+        [&](const ResolvedLine &line) { return wordsOf(line) == wordsOf(card.lines.front()); });
+    QStringList said;
+    for (const ResolvedLine &line : card.lines)
+        if (const QString words = wordsOf(line); !words.isEmpty())
+            said << (areAllAlike ? words : Text::tr("%1: %2").arg(setLineText(line.line), words));
+    said.removeDuplicates();
+    return said;
+}
+
 } // namespace
 
 void applyLimits(std::span<ResolvedCard> cards, const PlanSources &sources)
@@ -78,15 +91,19 @@ QString withheldWords(const ResolvedLine &line, Unit unit)
 
 QStringList withheldWords(const ResolvedCard &card, Unit unit)
 {
-    const bool areAllAlike = std::ranges::all_of(card.lines, [&](const ResolvedLine &line) {
-        return withheldWords(line, unit) == withheldWords(card.lines.front(), unit);
-    });
-    QStringList said;
-    for (const ResolvedLine &line : card.lines)
-        if (const QString words = withheldWords(line, unit); !words.isEmpty())
-            said << (areAllAlike ? words : Text::tr("%1: %2").arg(setLineText(line.line), words));
-    said.removeDuplicates();
-    return said;
+    return ofCard(card, [unit](const ResolvedLine &line) { return withheldWords(line, unit); });
+}
+
+QString easedWords(const ResolvedLine &line, Unit unit)
+{
+    return line.eased.isEmpty() || !line.lighter
+        ? QString()
+        : Text::tr("%1: %2.").arg(line.eased, formatLoad(line.lighter->loadKg, unit));
+}
+
+QStringList easedWords(const ResolvedCard &card, Unit unit)
+{
+    return ofCard(card, [unit](const ResolvedLine &line) { return easedWords(line, unit); });
 }
 
 } // namespace core

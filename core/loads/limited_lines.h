@@ -16,4 +16,8 @@ void applyLimits(std::span<ResolvedCard> cards, const PlanSources &sources);
 /// The same of a whole card, each reason once; of several lines with the sets it is about.
 [[nodiscard]] QStringList withheldWords(const ResolvedCard &card, Unit unit);
 
+/// The same of lines that are not held back, and of which today says that they be lighter.
+[[nodiscard]] QString easedWords(const ResolvedLine &line, Unit unit);
+[[nodiscard]] QStringList easedWords(const ResolvedCard &card, Unit unit);
+
 } // namespace core

@@ -36,8 +36,12 @@ struct ResolvedLine
     /// Why nothing of the kind is suggested to the lifter on the day: pain, or no maximal work. The
     /// load that was planned stays beside it. Set by resolveCards(), see core/safety/day_limits.h.
     QString withheld;
-    bool isMaximal = false;         ///< for whoever may do it; set beside `withheld`
-    std::optional<BarLoad> lighter; ///< where it is withheld: what may stand in; below `load`
+    bool isMaximal = false; ///< for whoever may do it; set beside `withheld`
+    /// Where it is withheld or eased: what may stand in; below `load`.
+    std::optional<BarLoad> lighter;
+    /// What of today speaks for the lighter load, the check-in or a miss; the load stays beside it.
+    /// Set by easeToday(), see core/log/eased_lines.h.
+    QString eased;
 };
 
 /// What the loads of a lifter on a day depend on.

@@ -64,7 +64,7 @@ QString suggestedSetLine(const Variation &variation, const std::vector<Card> &ea
             last = &card;
     if (last) {
         ParsedSetLines parsed = parseSetLines(last->setLine);
-        if (limits.mayGoMaximal() || parsed.error)
+        if (limits.mayWriteMaximal() || parsed.error)
             return last->setLine;
         const std::vector<SetLine> had = parsed.lines;
         for (SetLine &line : parsed.lines)

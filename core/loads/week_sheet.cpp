@@ -33,10 +33,12 @@ QStringList sentences(const QString &text)
 class SheetWriter
 {
 public:
-    SheetWriter(const Lifter &lifter, QDate monday, std::span<const Variation> variations)
+    SheetWriter(const Lifter &lifter, QDate monday, std::span<const Variation> variations,
+        std::span<const StopNote> stops)
         : m_lifter(lifter)
         , m_monday(monday)
         , m_catalogue(variations)
+        , m_stops(stops)
     {
     }
 
@@ -51,6 +53,7 @@ public:
                                  m_monday.addDays(kWeekDays - 1), QStringLiteral("d MMMM yyyy")));
         sheet.unit = symbol(m_lifter.unit);
         sheet.facts = facts();
+        sheet.stops = stopsOn({});
         sheet.scales = scales();
         sheet.cautions = cautions();
         for (const QString &general : sheet.cautions)
@@ -81,6 +84,7 @@ private:
     [[nodiscard]] SheetDay dayOf(QDate date, std::span<const ResolvedCard> cards)
     {
         SheetDay day{dayWords(date), date, {}};
+        day.stops = stopsOn(date);
         for (const ResolvedCard &card : cards)
             if (const Variation *variation = find(m_catalogue, card.card.variation);
                 variation && card.card.day == date)
@@ -88,6 +92,17 @@ private:
         if (const QString given = givenOf(date, cards); !given.isEmpty())
             day.day = Text::tr("%1 (%2)").arg(day.day, given);
         return day;
+    }
+
+    /// Of the week as a whole where there is no day.
+    [[nodiscard]] QStringList stopsOn(QDate day) const
+    {
+        QStringList said;
+        for (const StopNote &stop : m_stops)
+            if (stop.day == day)
+                said << stop.words;
+        said.removeDuplicates();
+        return said;
     }
 
     /// When the day was given, where all of it was at once.
@@ -132,6 +147,7 @@ private:
                 written.cautions << line.caution;
         }
         written.withheld = withheldWords(resolved, m_lifter.unit);
+        written.lighter = easedWords(resolved, m_lifter.unit);
         written.setLine = lines.join(QStringLiteral(", "));
         written.cautions.removeDuplicates();
         return written;
@@ -216,15 +232,16 @@ private:
     const Lifter &m_lifter;
     QDate m_monday;
     std::span<const Variation> m_catalogue;
+    std::span<const StopNote> m_stops;
     std::set<QString> m_said; ///< cautions; words that stand on every card are read on none
 };
 
 } // namespace
 
 WeekSheet weekSheet(const Lifter &lifter, QDate monday, std::span<const ResolvedCard> cards,
-    std::span<const Variation> variations)
+    std::span<const Variation> variations, std::span<const StopNote> stops)
 {
-    return SheetWriter(lifter, monday, variations).write(cards);
+    return SheetWriter(lifter, monday, variations, stops).write(cards);
 }
 
 QString tempoWords(const Tempo &tempo)

@@ -37,6 +37,7 @@ struct SheetCard
     QStringList withheld; ///< what is held back and why, and lighter loads; the sets stay
     QStringList cautions; ///< of the variation and of the loads
     std::vector<SheetSet> sets;
+    QStringList lighter = {}; ///< what today speaks for in place of the loads, see easedWords()
 
     friend bool operator==(const SheetCard &, const SheetCard &) = default;
 };
@@ -46,6 +47,7 @@ struct SheetDay
     QString day; ///< "Monday 4 May", with the word that it was given already where it was
     QDate date;
     std::vector<SheetCard> cards;
+    QStringList stops = {}; ///< what the plan checks stop on this day, and nobody has accepted
 
     friend bool operator==(const SheetDay &, const SheetDay &) = default;
 };
@@ -60,14 +62,24 @@ struct WeekSheet
     std::vector<SheetDay> days; ///< only days with cards
     QStringList scales;         ///< what to write into the boxes for RPE and touch
     QStringList cautions;       ///< the usual ones, a line each
+    QStringList stops = {};     ///< of the week as a whole, as SheetDay::stops
 
     friend bool operator==(const WeekSheet &, const WeekSheet &) = default;
 };
 
+/// What the plan checks stop and nobody has accepted, see core/advice/open_stops.h.
+struct StopNote
+{
+    QDate day; ///< invalid = the week as a whole
+    QString words;
+};
+
 /// @param monday  first day of the week
 /// @param cards   of the lifter, by day and position; those of other weeks are left out
+/// @param stops   of the lifter; printed in their day, or in the head of the sheet
 [[nodiscard]] WeekSheet weekSheet(const Lifter &lifter, QDate monday,
-    std::span<const ResolvedCard> cards, std::span<const Variation> variations);
+    std::span<const ResolvedCard> cards, std::span<const Variation> variations,
+    std::span<const StopNote> stops);
 
 /// Tempo or pause in words; empty where neither is prescribed.
 [[nodiscard]] QString tempoWords(const Tempo &tempo);

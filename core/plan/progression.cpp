@@ -92,11 +92,12 @@ struct Step
     }
 };
 
-/// The step for those who get no maximal work.
-SetLine carefully(const SetLine &line, ProgressionRule rule, int week)
+/// The step for those who get no maximal work, or none before their age is known.
+SetLine carefully(const SetLine &line, ProgressionRule rule, int week, const DayLimits &limits)
 {
     if (auto *raise = std::get_if<RaiseRpe>(&rule))
-        raise->most = std::min(raise->most, kMostRpeWithoutMaximal);
+        raise->most =
+            std::min(raise->most, limits.isBeginner() ? kMostRpeWithoutMaximal : kMaximalRpe);
     SetLine next = withoutMaximal(progressed(line, rule, week));
     const SetLine now = withoutMaximal(line);
     // A share that would become maximal stays where it was, rather than to fall back.
@@ -170,14 +171,13 @@ Progression progress(std::span<const Card> week, const ProgressionRule &rule, in
             row.day = card.day.addDays(kWeekDays * on);
             ParsedSetLines parsed = parseSetLines(card.setLine);
             if (!parsed.error && !parsed.lines.empty()) {
-                const bool isCareful = limitsOn(lifter, row.day, {}).isBeginner();
+                const DayLimits limits = limitsOn(lifter, row.day, {});
                 for (SetLine &line : parsed.lines) {
                     const SetLine free = progressed(line, rule, on);
-                    line = isCareful ? carefully(line, rule, on) : free;
+                    line = limits.mayWriteMaximal() ? free : carefully(line, rule, on, limits);
                     if (line != free)
-                        progression.remarks << Text::tr(
-                            "Minors and novices get no maximal work: %1 in place of %2.")
-                                                   .arg(setLineText(line), setLineText(free));
+                        progression.remarks
+                            << withoutMaximalWords(limits, setLineText(line), setLineText(free));
                 }
                 row.setLine = setLineText(parsed.lines);
             }

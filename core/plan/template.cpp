@@ -16,9 +16,9 @@ namespace core {
 namespace {
 
 /// Without maximal work where the lifter gets none whatever the day.
-QString setLineFor(const Lifter &lifter, QDate day, const QString &setLine)
+QString setLineFor(const DayLimits &limits, const QString &setLine)
 {
-    if (!limitsOn(lifter, day, {}).isBeginner())
+    if (limits.mayWriteMaximal())
         return setLine;
     const ParsedSetLines parsed = parseSetLines(setLine);
     std::vector<SetLine> lines = parsed.lines;
@@ -52,10 +52,11 @@ std::map<int, Card> rowsOf(const BlockTemplate &block, const TemplateUse &use, Q
                 "in its place.")
                             .arg(variation->name);
         const QDate day = use.start.addDays(card.dayOffset);
-        const QString setLine = setLineFor(use.lifter, day, card.setLine);
+        const DayLimits limits = limitsOn(use.lifter, day, {});
+        const QString setLine = setLineFor(limits, card.setLine);
         if (remarks && setLine != card.setLine)
-            *remarks << Text::tr("Minors and novices get no maximal work: %1 in place of %2.")
-                            .arg(setLine.simplified(), card.setLine.simplified());
+            *remarks << withoutMaximalWords(
+                limits, setLine.simplified(), card.setLine.simplified());
         rows.emplace(card.key,
             Card{{}, use.lifter.id, day, card.position, variation->id, setLine, card.note});
     }

@@ -43,6 +43,9 @@ struct DayLimits
     bool isAgeUnknown = false;        ///< see isAgeUnknown(const Lifter &)
 
     [[nodiscard]] bool mayGoMaximal() const { return noMaximal.empty(); }
+    /// Whether the program may write maximal work by itself: not before the age is known. What the
+    /// coach writes is shown as for an adult.
+    [[nodiscard]] bool mayWriteMaximal() const { return mayGoMaximal() && !isAgeUnknown; }
     /// A minor or a novice: no maximal work on whatever day.
     [[nodiscard]] bool isBeginner() const;
 

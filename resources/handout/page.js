@@ -224,6 +224,7 @@ function drawCard(day, card) {
     el('p', {class: 'muted'}, listed(card.setLine, card.tempo)),
     card.purpose ? el('p', {class: 'small muted'}, card.purpose) : '',
     card.withheld.map(text => notice(text, true)),
+    card.lighter.map(text => notice(text)),
     card.note ? notice(words(W.coachSays, card.note)) : '',
     card.cautions.length
       ? el('ul', {class: 'small'}, card.cautions.map(text => el('li', {}, text))) : '',
@@ -240,6 +241,7 @@ function drawDay(day) {
   return [
     el('section', {class: 'box'}, el('h2', {}, day.words),
       el('label', {class: 'beside', for: 'on'}, W.trainedOn, date)),
+    day.stops.map(text => notice(text, true)),
     drawCheckIn(said.checkIn),
     hasPain(day) ? notice(W.painStop, true) : '',
     day.cards.map(card => drawCard(day, card)),
@@ -320,6 +322,7 @@ function draw() {
     el('h1', {}, plan.lifter.name),
     el('p', {class: 'muted'}, plan.weekWords),
     el('p', {class: 'small muted'}, plan.facts.join(' · ')),
+    plan.stops.map(text => notice(text, true)),
     keeps ? '' : notice(W.notKept),
     days, ...(view.giving ? drawGiving() : [drawCautions(), ...drawDay(view.day)]).flat()
       .filter(child => child !== ''),

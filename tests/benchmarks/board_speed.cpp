@@ -3,7 +3,7 @@
 #include "ui/board/board_drag.h"
 #include "ui/board/week_board_page.h"
 #include "ui/board/week_grid.h"
-#include "ui/roster/estimates.h"
+#include "ui/roster/insights.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
@@ -106,9 +106,10 @@ struct Desk
                                roster(folder.filePath(QStringLiteral("team.benchwright")))),
         clock.today};
     ui::Estimates estimates{session};
+    ui::Insights insights{session, estimates};
     ui::Selection selection{session};
     ui::LifterHistory history{session, selection};
-    ui::WeekBoardPage page{session, estimates, history, selection};
+    ui::WeekBoardPage page{session, estimates, insights, history, selection};
     ui::WeekGrid *grid = nullptr;
 
 private:

@@ -52,7 +52,9 @@ void CardEditing::open(const CardWidget &card, Field field, const QString &typed
     const bool isSets = field == Field::sets;
     m_card = view.id;
     m_field = field;
-    m_editor = new CardEditor(isSets ? checkSets : checkNote,
+    const CardEditor::Check checkCard = [this, kept = view.setLine](
+                                            const QString &text) { return check(text, kept); };
+    m_editor = new CardEditor(isSets ? checkCard : checkNote,
         isSets ? tr("Sets of %1").arg(view.name) : tr("Note on %1").arg(view.name), &m_board,
         m_board.window());
     connect(m_editor, &CardEditor::taken, this, &CardEditing::store);
@@ -64,6 +66,19 @@ void CardEditing::open(const CardWidget &card, Field field, const QString &typed
     const QString kept = isSets ? view.setLine : view.note;
     moveOver(card);
     m_editor->open(typed.isEmpty() ? kept : typed);
+}
+
+std::optional<CardEditor::Refusal> CardEditing::check(
+    const QString &text, const QString &kept) const
+{
+    if (auto refusal = checkSets(text))
+        return refusal;
+    const QString sets = core::setLineText(core::parseSetLines(text).lines);
+    if (sets == kept) // it was asked about, if it was to be
+        return std::nullopt;
+    const QString why = m_plan.whyFarAbove(m_card, sets);
+    return why.isEmpty() ? std::nullopt
+                         : std::optional(CardEditor::Refusal{int(text.size()), why, true});
 }
 
 void CardEditing::moveOver(const CardWidget &card)

@@ -40,6 +40,9 @@ Q_SIGNALS:
 
 private:
     void store(const QString &text);
+    /// Why the sets of the card cannot be taken, or have to be asked about.
+    [[nodiscard]] std::optional<CardEditor::Refusal> check(
+        const QString &text, const QString &kept) const;
 
     WeekPlan &m_plan;
     QWidget &m_board;

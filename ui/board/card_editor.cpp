@@ -1,6 +1,7 @@
 #include "ui/board/card_editor.h"
 
 #include "ui/look/colours.h"
+#include "ui/look/keep_question.h"
 #include "ui/look/metrics.h"
 
 #include <QAccessible>
@@ -22,6 +23,7 @@ CardEditor::CardEditor(Check check, const QString &accessibleName, QWidget *pare
     : QPlainTextEdit(parent)
     , m_check(std::move(check))
     , m_reason(new QLabel(area))
+    , m_question(new KeepQuestion(KeepQuestion::Keys::field, area))
     , m_offers(new QListWidget(area))
 {
     m_offers->setFocusPolicy(Qt::NoFocus);
@@ -49,10 +51,13 @@ CardEditor::CardEditor(Check check, const QString &accessibleName, QWidget *pare
     m_reason->hide();
     connect(this, &QPlainTextEdit::textChanged, this, [this] {
         fit();
+        m_question->hide();
         if (m_reason->isVisible())
             showRefusal();
         offer();
     });
+    connect(m_question, &KeepQuestion::kept, this, &CardEditor::keep);
+    connect(m_question, &KeepQuestion::changeWanted, this, [this] { setFocus(); });
 }
 
 void CardEditor::setCompletions(Completions completions)
@@ -63,6 +68,7 @@ void CardEditor::setCompletions(Completions completions)
 CardEditor::~CardEditor()
 {
     delete m_reason;
+    delete m_question;
     delete m_offers;
 }
 
@@ -88,6 +94,10 @@ bool CardEditor::take()
         return true;
     const QString text = toPlainText();
     if (const auto refusal = m_check(text)) {
+        if (refusal->mayKeep) {
+            ask(refusal->words);
+            return false;
+        }
         QTextCursor cursor = textCursor();
         cursor.setPosition(std::min(refusal->position, int(text.size())));
         setTextCursor(cursor);
@@ -99,6 +109,22 @@ bool CardEditor::take()
     finish();
     Q_EMIT taken(text);
     return true;
+}
+
+void CardEditor::ask(const QString &words)
+{
+    m_offers->hide();
+    m_question->setFixedWidth(kReasonWidth);
+    m_question->ask(words);
+    m_question->adjustSize();
+    m_question->move(below(m_question));
+    m_question->raise();
+}
+
+void CardEditor::keep()
+{
+    takeAsItStands();
+    Q_EMIT left();
 }
 
 void CardEditor::takeAsItStands()
@@ -113,7 +139,9 @@ void CardEditor::keyPressEvent(QKeyEvent *event)
 {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (isEnter && !event->modifiers().testFlag(Qt::ShiftModifier)) {
-        if (take())
+        if (m_question->isVisible())
+            keep();
+        else if (take())
             Q_EMIT left();
     } else if (event->key() == Qt::Key_Escape) {
         finish();
@@ -132,7 +160,8 @@ void CardEditor::keyPressEvent(QKeyEvent *event)
 void CardEditor::offer()
 {
     m_offered.clear();
-    if (m_completions && !m_done && isVisible() && !m_reason->isVisible())
+    if (m_completions && !m_done && isVisible() && !m_reason->isVisible()
+        && !m_question->isVisible())
         m_offered = m_completions(toPlainText(), textCursor().position());
     m_offers->clear();
     for (const core::Completion &each : m_offered)
@@ -189,6 +218,8 @@ void CardEditor::moveEvent(QMoveEvent *event)
     QPlainTextEdit::moveEvent(event);
     if (m_reason->isVisible())
         showRefusal();
+    if (m_question->isVisible())
+        m_question->move(below(m_question));
 }
 
 void CardEditor::fit()
@@ -202,7 +233,7 @@ void CardEditor::fit()
 void CardEditor::showRefusal()
 {
     const auto refusal = m_check(toPlainText());
-    if (!refusal) {
+    if (!refusal || refusal->mayKeep) {
         m_reason->hide();
         setAccessibleDescription({});
         return;
@@ -223,6 +254,7 @@ void CardEditor::finish()
 {
     m_done = true;
     m_reason->hide();
+    m_question->hide();
     m_offers->hide();
     hide();
     deleteLater();

@@ -12,9 +12,11 @@ class QListWidget;
 
 namespace ui {
 
+class KeepQuestion;
+
 /// The field that lies over a card while its text is edited. Enter takes the text, Shift+Enter
 /// begins a row, Escape leaves it as it was. Text that is refused stays, with the cursor at the
-/// column and the reason beside the field.
+/// column and the reason beside the field; text that looks like a slip is asked about there.
 class CardEditor : public QPlainTextEdit
 {
     Q_OBJECT
@@ -25,6 +27,7 @@ public:
     {
         int position = 0; ///< character, from 0
         QString words;
+        bool mayKeep = false; ///< a question: the text is sound, and taken once the coach keeps it
     };
     using Check = std::function<std::optional<Refusal>(const QString &text)>;
 
@@ -43,7 +46,8 @@ public:
     /// Lies over `place`, and reaches below it where the text needs that.
     void moveTo(const QRect &place);
 
-    /// Takes the text if it is sound; else shows why not and returns false.
+    /// Takes the text if it is sound; else shows why not, or asks whether it is meant, and returns
+    /// false.
     bool take();
     /// Takes the text even where it would be refused, so that it is not lost when the card goes out
     /// of sight.
@@ -66,11 +70,14 @@ private:
     void complete();
     [[nodiscard]] QPoint below(const QWidget *note) const;
     void showRefusal();
+    void ask(const QString &words);
+    void keep();
     void finish();
 
     Check m_check;
-    QLabel *m_reason;      ///< child of the area
-    QListWidget *m_offers; ///< child of the area
+    QLabel *m_reason;         ///< child of the area
+    KeepQuestion *m_question; ///< child of the area
+    QListWidget *m_offers;    ///< child of the area
     Completions m_completions;
     std::vector<core::Completion> m_offered;
     QRect m_place;

@@ -1,6 +1,7 @@
 #include "ui/board/checks_panel.h"
 
 #include "ui/board/week_plan.h"
+#include "ui/checks/accept_dialog.h"
 #include "ui/look/colours.h"
 #include "ui/look/form_parts.h"
 #include "ui/roster/estimates.h"
@@ -8,7 +9,6 @@
 #include "ui/roster/open_roster.h"
 
 #include <QEvent>
-#include <QInputDialog>
 #include <QPushButton>
 #include <algorithm>
 
@@ -128,8 +128,10 @@ QWidget *ChecksPanel::rowOf(const core::Finding &finding)
     auto *settle = new QPushButton(open ? tr("Accept…") : tr("Reopen"));
     settle->setObjectName(open ? QStringLiteral("waveThrough") : QStringLiteral("takeUp"));
     settle->setAccessibleName(tr("%1: %2").arg(settle->text(), finding.words));
-    settle->setToolTip(open ? tr("Accept this with a note; it comes back if it gets worse.")
-                            : tr("Point this out again."));
+    settle->setToolTip(!open ? tr("Point this out again.")
+            : core::needsNote(finding)
+            ? tr("Accept this; it takes a note why, and it comes back if it gets worse.")
+            : tr("Accept this with a note; it comes back if it gets worse."));
     connect(settle, &QPushButton::clicked, this,
         [this, finding, open] { open ? waveThrough(finding) : takeUp(finding); });
     buttons->addWidget(settle);
@@ -145,15 +147,12 @@ QWidget *ChecksPanel::rowOf(const core::Finding &finding)
 
 void ChecksPanel::waveThrough(const core::Finding &finding)
 {
-    bool accepted = false;
-    const QString note = QInputDialog::getText(this, tr("Accept the finding"),
-        tr("%1\n\nWhy is it right here? (may stay empty)").arg(finding.words), QLineEdit::Normal,
-        {}, &accepted);
-    if (!accepted)
-        return;
-    m_roster.perform(tr("Accept a finding"),
-        core::waive(finding, note.trimmed(), m_history.waivers(),
-            [this] { return m_roster.newId<core::Waiver>(); }));
+    AcceptDialog dialog({finding.words}, core::needsNote(finding), this);
+    dialog.setWindowTitle(tr("Accept the finding"));
+    if (dialog.exec() == QDialog::Accepted)
+        m_roster.perform(tr("Accept a finding"),
+            core::waive(finding, dialog.note(), m_history.waivers(),
+                [this] { return m_roster.newId<core::Waiver>(); }));
 }
 
 void ChecksPanel::takeUp(const core::Finding &finding)

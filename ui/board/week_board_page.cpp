@@ -10,6 +10,7 @@
 #include "ui/board/week_grid.h"
 #include "ui/board/week_plan.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/keep_question.h"
 #include "ui/look/page_help.h"
 #include "ui/look/week_header.h"
 #include "ui/planning/block_desk.h"
@@ -30,11 +31,11 @@ constexpr int kShelfMost = 300;
 
 } // namespace
 
-WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
-    Selection &selection, QWidget *parent)
+WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+    LifterHistory &history, Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_roster(roster)
-    , m_plan(new WeekPlan(roster, estimates, history, selection, this))
+    , m_plan(new WeekPlan(roster, estimates, insights, history, selection, this))
     , m_blocks(new BlockDesk(roster, estimates, history, selection, this))
     , m_ribbon(new BlockRibbon(roster, selection))
     , m_stack(new QStackedWidget(this))
@@ -44,6 +45,7 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHis
     , m_advice(new AdvicePanel(roster, estimates, history, *m_plan))
     , m_checks(new ChecksPanel(roster, estimates, history, *m_plan))
     , m_side(new QTabWidget)
+    , m_question(new KeepQuestion(KeepQuestion::Keys::own))
 {
     QLabel *nobody = centredWords(tr("Choose a lifter in the list to see the week."));
     nobody->setFont(ui::font(Type::heading, font()));
@@ -63,7 +65,7 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHis
     m_header->addMenu(tr("&Plan"), m_blocks->menu());
     m_stack->addWidget(nobody);
     m_stack->addWidget(boxed(rowLayout({{m_board, 5}, {m_side, 1}}, space::gap)));
-    fill(this, columnLayout({m_header, m_ribbon, {m_stack, 1}}, space::gap),
+    fill(this, columnLayout({m_header, m_ribbon, m_question, {m_stack, 1}}, space::gap),
         {space::gap, space::gap, space::gap, space::gap});
 
     WeekGrid &grid = m_board->grid();
@@ -76,6 +78,12 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHis
     connect(m_ribbon, &BlockRibbon::blockActivated, m_blocks, &BlockDesk::editBlock);
     connect(m_blocks, &BlockDesk::said, this, &WeekBoardPage::said);
     connect(&m_board->commands(), &WeekCommands::said, this, &WeekBoardPage::said);
+    connect(&m_board->commands(), &WeekCommands::asked, m_question, &KeepQuestion::ask);
+    connect(m_question, &KeepQuestion::kept, &m_board->commands(), &WeekCommands::pasteAsked);
+    connect(m_question, &KeepQuestion::changeWanted, this, // nothing was pasted
+        [&grid] { grid.focusPlace(grid.choice().place()); });
+    connect(&selection, &Selection::lifterChanged, m_question, &QWidget::hide); // about another
+    connect(&selection, &Selection::weekChanged, m_question, &QWidget::hide);
     connect(&grid, &WeekGrid::currentChanged, this,
         [this, &grid] { m_advice->setPlace(grid.choice().placeToAdd()); });
     connect(m_advice, &AdvicePanel::chosen, this,
@@ -119,6 +127,13 @@ void WeekBoardPage::addHelp()
                 keyRow({Qt::Key_Escape}, tr("back to the board"))};
         },
         this);
+}
+
+std::vector<core::OpenStop> WeekBoardPage::openStops() const
+{
+    const core::Lifter *lifter = m_plan->lifter();
+    return lifter ? core::openStops(m_checks->findings(), *lifter, m_plan->resolved())
+                  : std::vector<core::OpenStop>();
 }
 
 void WeekBoardPage::showPlan()

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/advice/open_stops.h"
+
 #include <QWidget>
 
 class QStackedWidget;
@@ -12,6 +14,8 @@ class BlockDesk;
 class BlockRibbon;
 class ChecksPanel;
 class Estimates;
+class Insights;
+class KeepQuestion;
 class LifterHistory;
 class OpenRoster;
 class Selection;
@@ -27,11 +31,13 @@ class WeekBoardPage : public QWidget
     Q_OBJECT
 
 public:
-    WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHistory &history,
-        Selection &selection, QWidget *parent = nullptr);
+    WeekBoardPage(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+        LifterHistory &history, Selection &selection, QWidget *parent = nullptr);
 
     [[nodiscard]] const WeekPlan &plan() const { return *m_plan; }
     [[nodiscard]] WeekPlan &plan() { return *m_plan; }
+    /// What the checks stop in the week shown, and the coach has not accepted.
+    [[nodiscard]] std::vector<core::OpenStop> openStops() const;
 
 Q_SIGNALS:
     /// Why something was not done.
@@ -54,6 +60,7 @@ private:
     AdvicePanel *m_advice;
     ChecksPanel *m_checks;
     QTabWidget *m_side;
+    KeepQuestion *m_question; ///< about what is to be pasted
 };
 
 } // namespace ui

@@ -69,7 +69,7 @@ void WeekCommands::run(const BoardCommand &command)
         m_plan.cut(choice.forAction());
         break;
     case BoardAct::paste:
-        paste();
+        paste(QApplication::clipboard()->text(), choice.placeToAdd(), false);
         break;
     case BoardAct::giveDay:
         if (const QString refused = m_plan.giveDay(choice.place().day); !refused.isEmpty())
@@ -84,12 +84,20 @@ void WeekCommands::copy() const
         QApplication::clipboard()->setText(m_plan.text(cards));
 }
 
-void WeekCommands::paste()
+void WeekCommands::pasteAsked()
 {
-    const WeekPlan::Pasted pasted =
-        m_plan.paste(QApplication::clipboard()->text(), m_grid.choice().placeToAdd());
+    paste(m_asked, m_askedFor, true);
+}
+
+void WeekCommands::paste(const QString &text, BoardPlace place, bool isMeant)
+{
+    const WeekPlan::Pasted pasted = m_plan.paste(text, place, isMeant);
     if (!pasted.refused.isEmpty()) {
         Q_EMIT said(pasted.refused);
+    } else if (!pasted.question.isEmpty()) {
+        m_asked = text;
+        m_askedFor = place;
+        Q_EMIT asked(pasted.question);
     } else if (!pasted.cards.empty()) {
         m_grid.focusCard(pasted.cards.front());
         m_grid.choose({pasted.cards.begin(), pasted.cards.end()});

@@ -18,19 +18,26 @@ class WeekCommands : public QObject
 public:
     WeekCommands(WeekPlan &plan, WeekGrid &grid);
 
+    /// Pastes what was asked about, as it was then.
+    void pasteAsked();
+
 Q_SIGNALS:
     /// A variation is wanted where the grid would add it; `typed` begins the search.
     void addRequested(const QString &typed);
     /// Why something was not done.
     void said(const QString &words);
+    /// A load that is to be pasted is far above the max: pasteAsked() if it is meant.
+    void asked(const QString &words);
 
 private:
     void run(const BoardCommand &command);
     void copy() const;
-    void paste();
+    void paste(const QString &text, BoardPlace place, bool isMeant);
 
     WeekPlan &m_plan;
     WeekGrid &m_grid;
+    QString m_asked; ///< the text asked about
+    BoardPlace m_askedFor;
 };
 
 } // namespace ui

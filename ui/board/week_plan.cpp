@@ -1,10 +1,13 @@
 #include "ui/board/week_plan.h"
 
+#include "core/loads/far_above_max.h"
 #include "core/loads/given_loads.h"
+#include "core/log/eased_lines.h"
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/giving.h"
+#include "ui/roster/insights.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
@@ -15,11 +18,12 @@
 
 namespace ui {
 
-WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory &history,
-    Selection &selection, QObject *parent)
+WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+    const LifterHistory &history, Selection &selection, QObject *parent)
     : QObject(parent)
     , m_roster(roster)
     , m_estimates(estimates)
+    , m_insights(insights)
     , m_history(history)
     , m_selection(selection)
 {
@@ -28,6 +32,7 @@ WeekPlan::WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory
     connect(&roster, &OpenRoster::changed, this, &WeekPlan::follow);
     connect(&roster, &OpenRoster::settling, this, &WeekPlan::settling);
     connect(&roster.today(), &Today::changed, this, &WeekPlan::resolveAgain);
+    connect(&insights, &Insights::changed, this, &WeekPlan::rebuild);
     connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
             resolveAgain();
@@ -141,7 +146,7 @@ QString WeekPlan::text(const std::vector<core::CardId> &cards) const
     return core::cardText(chosen(cards), m_roster.variations());
 }
 
-WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
+WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place, bool isMeant)
 {
     Pasted pasted;
     if (!lifter())
@@ -168,11 +173,40 @@ WeekPlan::Pasted WeekPlan::paste(const QString &text, BoardPlace place)
     }
     if (added.empty())
         return pasted;
+    if (!isMeant) {
+        std::vector<core::Card> all = m_roster.cards(lifter()->id, first, last);
+        all.insert(all.end(), added.begin(), added.end());
+        pasted.question = whyFarAbove(std::move(all), pasted.cards);
+        if (!pasted.question.isEmpty()) {
+            pasted.cards.clear();
+            return pasted;
+        }
+    }
     const QString name = added.size() == 1 ? named(tr("Paste %1"), added.front().variation)
                                            : tr("Paste %1 cards").arg(added.size());
     if (!m_roster.perform(name, core::addCards(m_roster.cards(lifter()->id, first, last), added)))
         pasted.cards.clear();
     return pasted;
+}
+
+QString WeekPlan::whyFarAbove(core::CardId card, const QString &setLine) const
+{
+    const core::Card *edited = find(card);
+    if (!edited)
+        return {};
+    std::vector<core::Card> day = core::cardsOn(m_cards, edited->day);
+    std::ranges::find(day, card, &core::Card::id)->setLine = setLine;
+    return whyFarAbove(std::move(day), {card});
+}
+
+QString WeekPlan::whyFarAbove(
+    std::vector<core::Card> cards, const std::vector<core::CardId> &meant) const
+{
+    for (const core::ResolvedCard &card : core::resolveCards(std::move(cards), sources()))
+        if (std::ranges::find(meant, card.card.id) != meant.end())
+            if (QString why = core::whyFarAboveMax(card, sources()); !why.isEmpty())
+                return why;
+    return {};
 }
 
 std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) const
@@ -342,6 +376,7 @@ void WeekPlan::rebuild()
         for (int day = 0; day < core::kWeekDays; ++day)
             std::ranges::copy(
                 resolvedOn(monday().addDays(day), m_cards), std::back_inserter(m_resolved));
+        core::easeToday(m_resolved, sources(), m_insights.readiness(lifter()->id));
         const core::DoneInput done{
             m_resolved, m_history.sessions(), m_history.checkIns(), catalogue(), today()};
         m_view = weekView(m_resolved, sources(), monday(),

@@ -13,6 +13,7 @@
 namespace ui {
 
 class Estimates;
+class Insights;
 class LifterHistory;
 class OpenRoster;
 class Selection;
@@ -36,8 +37,8 @@ class WeekPlan : public QObject
     Q_OBJECT
 
 public:
-    WeekPlan(OpenRoster &roster, Estimates &estimates, const LifterHistory &history,
-        Selection &selection, QObject *parent = nullptr);
+    WeekPlan(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+        const LifterHistory &history, Selection &selection, QObject *parent = nullptr);
 
     /// Null while no lifter is selected.
     [[nodiscard]] const core::Lifter *lifter() const;
@@ -72,9 +73,13 @@ public:
     {
         std::vector<core::CardId> cards; ///< the new ones
         QString refused;                 ///< why the text cannot be read
+        QString question; ///< a load far above the max: nothing was pasted, unless it is meant
     };
     /// Puts the cards of a text from `place` on; further days of it follow, beyond the week too.
-    Pasted paste(const QString &text, BoardPlace place);
+    /// @param isMeant  far loads were asked about
+    Pasted paste(const QString &text, BoardPlace place, bool isMeant = false);
+    /// Whether the card's loads would be far above the max, see core/loads/far_above_max.h.
+    [[nodiscard]] QString whyFarAbove(core::CardId card, const QString &setLine) const;
     void setSetLine(core::CardId card, const QString &setLine);
     void setNote(core::CardId card, const QString &note);
 
@@ -109,9 +114,13 @@ private:
     /// "Move feet-up bench"
     [[nodiscard]] QString named(const QString &pattern, core::VariationId variation) const;
     [[nodiscard]] const core::Card *find(core::CardId id) const;
+    /// Of those of `cards` that are `meant`, resolved in their days.
+    [[nodiscard]] QString whyFarAbove(
+        std::vector<core::Card> cards, const std::vector<core::CardId> &meant) const;
 
     OpenRoster &m_roster;
     Estimates &m_estimates;
+    const Insights &m_insights;
     const LifterHistory &m_history;
     Selection &m_selection;
     std::vector<core::Card> m_cards; ///< of the week

@@ -168,9 +168,11 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     view.note = card.card.note;
     view.given = givenText(card, unit);
     const QStringList withheld = core::withheldWords(card, unit);
+    const QStringList eased = core::easedWords(card, unit);
     view.isWithheld = !withheld.isEmpty();
-    view.caution = view.isWithheld
-        ? Text::tr("Held back. %1").arg(withheld.join(u' '))
+    view.caution = view.isWithheld ? Text::tr("Held back. %1").arg((withheld + eased).join(u' '))
+        : !eased.isEmpty()
+        ? eased.join(u' ')
         : shortCaution(card, variation ? sources.estimateOf(variation->lift) : nullptr);
     QStringList toolTip{view.name};
     QStringList spoken{view.name};

@@ -1,10 +1,12 @@
 #include "ui/handout/hand_out_dialog.h"
 
 #include "core/domain/week.h"
+#include "ui/checks/accept_dialog.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/giving.h"
+#include "ui/roster/insights.h"
 #include "ui/roster/selection.h"
 #include "ui/roster/today.h"
 
@@ -31,11 +33,12 @@ const QString kPdfKey = QStringLiteral("handout/pdf");
 const QString kCalendarKey = QStringLiteral("handout/calendar");
 } // namespace
 
-HandOutDialog::HandOutDialog(
-    OpenRoster &roster, Estimates &estimates, const Selection &selection, QWidget *parent)
+HandOutDialog::HandOutDialog(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+    const Selection &selection, QWidget *parent)
     : QDialog(parent)
     , m_roster(roster)
     , m_estimates(estimates)
+    , m_insights(insights)
     , m_answers(whoGetsOne(roster.lifters(), selection.lifter()))
     , m_writing(roster, [this](const std::optional<HandOutSummary> &summary) { finish(summary); })
     , m_who(new QComboBox)
@@ -135,6 +138,7 @@ HandOutBatch HandOutDialog::order() const
         const auto found = fits.find({lifter, lift});
         return found == fits.end() ? nullptr : found->second.get();
     };
+    batch.readiness = m_insights.readiness();
     batch.monday = monday();
     batch.kinds = kinds();
     batch.paper = usualPaper();
@@ -171,9 +175,22 @@ void HandOutDialog::finish(const std::optional<HandOutSummary> &summary)
     refresh();
     if (!summary)
         return;
+    if (!summary->stops.empty()) {
+        if (areAccepted(summary->stops))
+            start();
+        else
+            m_summary->setText(tr("Nothing was written."));
+        return;
+    }
     keep(m_roster, summary->given); // where it cannot be stored, the note says so
     m_summary->setText(summaryLines(*summary).join(u'\n'));
     Q_EMIT written(*summary);
+}
+
+bool HandOutDialog::areAccepted(const std::vector<core::OpenStop> &stops)
+{
+    AcceptDialog dialog(stops, this);
+    return dialog.exec() == QDialog::Accepted && acceptStops(m_roster, stops, dialog.note());
 }
 
 void HandOutDialog::refresh()

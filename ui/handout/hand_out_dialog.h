@@ -18,18 +18,19 @@ namespace ui {
 
 class Estimates;
 class FieldNote;
+class Insights;
 class Selection;
 
 /// Writes the hand-outs of a week: for whom, which week, which kinds, into which folder. The plan
 /// is read and the files are written off the screen's thread, with progress, and this can be
-/// stopped between two lifters.
+/// stopped between two lifters. What the plan checks stop is to be accepted first.
 class HandOutDialog : public QDialog
 {
     Q_OBJECT
 
 public:
-    HandOutDialog(OpenRoster &roster, Estimates &estimates, const Selection &selection,
-        QWidget *parent = nullptr);
+    HandOutDialog(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+        const Selection &selection, QWidget *parent = nullptr);
     ~HandOutDialog() override;
 
     void chooseFolder(const QString &folder);
@@ -46,6 +47,8 @@ private:
     void askForFolder();
     void start();
     void finish(const std::optional<HandOutSummary> &summary);
+    /// Whether the coach accepts them; the note is kept as one step.
+    [[nodiscard]] bool areAccepted(const std::vector<core::OpenStop> &stops);
     void refresh();
     [[nodiscard]] HandOutKinds kinds() const;
     /// All but what the roster holds.
@@ -54,6 +57,7 @@ private:
 
     OpenRoster &m_roster;
     Estimates &m_estimates;
+    const Insights &m_insights;
     std::vector<HandOutWho> m_answers;
     RosterWork<HandOutSummary> m_writing;
 

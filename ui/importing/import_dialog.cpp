@@ -237,10 +237,16 @@ void ImportDialog::present(const core::ImportPlan &plan)
             rows +=
                 QStringLiteral("<tr><td align='right'><b>%1</b></td><td>&nbsp;&nbsp;%2</td></tr>")
                     .arg(locale.toString(line.count), line.what.toHtmlEscaped());
-    m_summary->setText(QStringLiteral("<table cellpadding='3'>%1</table>").arg(rows));
+    QString below;
+    if (!plan.farLoads.isEmpty())
+        below = QStringLiteral("<p><b>%1</b></p><p>%2</p>")
+                    .arg(tr("Look at these loads first:").toHtmlEscaped(),
+                        plan.farLoads.join(u'\n').toHtmlEscaped().replace(
+                            u'\n', QStringLiteral("<br>")));
+    m_summary->setText(QStringLiteral("<table cellpadding='3'>%1</table>%2").arg(rows, below));
     m_pages->setCurrentIndex(summaryPage);
     m_import->setEnabled(!addsNothing);
-    if (!addsNothing)
+    if (!addsNothing && plan.farLoads.isEmpty())
         m_import->setFocus();
 }
 

@@ -1,6 +1,7 @@
 #include "ui/lifters/lifter_header.h"
 
 #include "core/loads/estimate_words.h"
+#include "ui/lifters/age_question.h"
 #include "ui/lifters/lifter_summary.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
@@ -30,14 +31,16 @@ LifterHeader::LifterHeader(
     m_name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
 
     QLayout *touch = rowLayout({m_mark, m_touch, Stretch{}}, space::tight);
-    fill(this,
-        rowLayout(
-            {{columnLayout({Stretch{}, m_name, touch, Stretch{}}, space::hair), 1}}, space::page),
-        {space::group, space::gap, space::group, space::gap});
-    m_bench = addFact(tr("Bench max today, 90 % interval"));
+    QLayout *facts = rowLayout(
+        {{columnLayout({Stretch{}, m_name, touch, Stretch{}}, space::hair), 1}}, space::page);
+    m_bench = addFact(*facts, tr("Bench max today, 90 % interval"));
     m_bench.value->setObjectName(QStringLiteral("bench"));
-    m_meet = addFact(tr("Meet"));
-    m_bodyweight = addFact(tr("Bodyweight"));
+    m_meet = addFact(*facts, tr("Meet"));
+    m_bodyweight = addFact(*facts, tr("Bodyweight"));
+    m_age = new AgeQuestion(roster);
+    fill(this,
+        columnLayout(
+            {boxed(facts, {space::group, space::gap, space::group, space::gap}), m_age}, 0));
 
     connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
         if (change.has<core::Lifter>(m_selection.lifter()))
@@ -52,7 +55,7 @@ LifterHeader::LifterHeader(
     refresh();
 }
 
-LifterHeader::Fact LifterHeader::addFact(const QString &caption)
+LifterHeader::Fact LifterHeader::addFact(QLayout &row, const QString &caption)
 {
     auto *remark = new FieldNote(FieldNote::Kind::explanation);
     FieldNote *words = explain(caption);
@@ -60,7 +63,7 @@ LifterHeader::Fact LifterHeader::addFact(const QString &caption)
         line->setWordWrap(false);
     QLabel *value = label(Type::heading);
     QWidget *box = boxed(columnLayout({words, value, remark, Stretch{}}, space::hair));
-    layout()->addWidget(box);
+    row.addWidget(box);
     return {box, value, remark};
 }
 
@@ -72,6 +75,7 @@ void LifterHeader::refresh()
     const QDate today = m_roster.today().date();
     m_name->setText(lifter->name);
     m_name->setToolTip(lifter->notes);
+    m_age->askAbout(*lifter);
     m_mark->setPixmap(touchMarkIcon(lifter->touchStyle, palette()).pixmap(space::mark));
     m_touch->setText(lifter->gripNote.isEmpty()
             ? core::words(lifter->touchStyle)

@@ -6,13 +6,14 @@ class QLabel;
 
 namespace ui {
 
+class AgeQuestion;
 class Estimates;
 class FieldNote;
 class OpenRoster;
 class Selection;
 
 /// The strip above the pages: who is shown, touch style, bench estimate with its interval, meet and
-/// bodyweight.
+/// bodyweight; below it what has to be asked about the lifter.
 class LifterHeader final : public QWidget
 {
     Q_OBJECT
@@ -32,7 +33,7 @@ private:
         QLabel *value = nullptr;
         FieldNote *remark = nullptr;
     };
-    [[nodiscard]] Fact addFact(const QString &caption);
+    [[nodiscard]] Fact addFact(QLayout &row, const QString &caption);
     void refresh();
 
     OpenRoster &m_roster;
@@ -44,6 +45,7 @@ private:
     Fact m_bench;
     Fact m_meet;
     Fact m_bodyweight;
+    AgeQuestion *m_age = nullptr;
 };
 
 } // namespace ui

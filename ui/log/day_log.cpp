@@ -1,6 +1,7 @@
 #include "ui/log/day_log.h"
 
 #include "core/domain/variation.h"
+#include "core/loads/far_above_max.h"
 #include "core/log/session_log.h"
 #include "core/plan/plan_edits.h"
 #include "ui/roster/giving.h"
@@ -94,6 +95,15 @@ QString DayLog::withheld(const core::SetEntry &set) const
 double DayLog::easedKg(core::VariationId variation, double loadKg) const
 {
     return lifter() ? core::easedKg(inputs(), variation, loadKg) : loadKg;
+}
+
+QString DayLog::whyFarAbove(const core::SetEntry &set) const
+{
+    const core::Variation *variation = core::find(catalogue(), set.variation);
+    if (!lifter() || !variation)
+        return {};
+    return core::whyFarAboveMax(set.loadKg, std::max(set.repsDone, 1), *variation, m_day,
+        m_estimates.of(lifter()->id, variation->lift), lifter()->unit);
 }
 
 bool DayLog::add(const core::SetEntry &set, size_t place)

@@ -53,6 +53,9 @@ public:
     /// The load of an extra set, brought down by the day's misses.
     [[nodiscard]] double easedKg(core::VariationId variation, double loadKg) const;
 
+    /// Whether the load of the set is far above the max, see core/loads/far_above_max.h.
+    [[nodiscard]] QString whyFarAbove(const core::SetEntry &set) const;
+
     /// Each returns false when it could not be written; the roster has said why.
     bool add(const core::SetEntry &set, size_t place);
     bool change(const core::SetEntry &set, size_t place);

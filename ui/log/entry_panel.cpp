@@ -6,6 +6,7 @@
 #include "ui/log/log_desk.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/keep_question.h"
 
 #include <QAccessible>
 #include <QComboBox>
@@ -28,6 +29,7 @@ EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
     , m_field(named("entry", new EntryField))
     , m_preview(named("preview", new FieldNote(FieldNote::Kind::explanation)))
     , m_refusal(named("refusal", new FieldNote(FieldNote::Kind::problem)))
+    , m_question(new KeepQuestion(KeepQuestion::Keys::field))
 {
     m_title->setTextFormat(Qt::PlainText);
     m_title->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
@@ -50,7 +52,7 @@ EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
             .arg(core::touchScale()));
     fill(this,
         columnLayout({m_title, rowLayout({{m_field, 1}, buddy, m_variation}, space::gap), m_refusal,
-                         m_preview, help},
+                         m_question, m_preview, help},
             space::tight));
     setFocusProxy(m_field);
     new HelpSection(tr("Entry of a set"), entryKeys, this);
@@ -61,9 +63,13 @@ EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
     connect(m_field, &QLineEdit::textChanged, this, [this](const QString &text) {
         m_desk.setText(text);
         m_refusal->say({});
+        m_question->hide();
         preview();
     });
-    connect(m_field, &QLineEdit::returnPressed, this, [this] { refuse(m_desk.take()); });
+    connect(m_field, &QLineEdit::returnPressed, this,
+        [this] { refuse(m_question->isVisible() ? m_desk.keep() : m_desk.take()); });
+    connect(m_question, &KeepQuestion::kept, this, [this] { refuse(m_desk.keep()); });
+    connect(m_question, &KeepQuestion::changeWanted, this, [this] { m_field->setFocus(); });
     connect(m_field, &EntryField::stepped, this, [this](int lines) { refuse(m_desk.step(lines)); });
     connect(m_field, &EntryField::sideways, this, &EntryPanel::sideways);
     connect(m_field, &EntryField::extraWanted, this, [this] { refuse(m_desk.beginExtra()); });
@@ -94,6 +100,7 @@ void EntryPanel::show(const std::vector<core::Variation> &catalogue)
     if (m_field->text() != m_desk.text())
         m_field->setText(m_desk.text());
     m_refusal->say({});
+    m_question->hide();
     preview();
 }
 
@@ -149,8 +156,12 @@ void EntryPanel::refuse(const std::optional<core::EntryError> &error)
     if (!error)
         return;
     m_preview->say({});
-    m_refusal->say(error->words);
     m_field->setFocus();
+    if (!m_desk.question().isEmpty()) {
+        m_question->ask(error->words);
+        return;
+    }
+    m_refusal->say(error->words);
     m_field->setCursorPosition(std::min(error->position, int(m_field->text().size())));
     m_field->setAccessibleDescription(error->words);
     QAccessible::updateAccessibility(

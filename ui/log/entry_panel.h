@@ -14,6 +14,7 @@ namespace ui {
 
 class EntryField;
 class FieldNote;
+class KeepQuestion;
 class LogDesk;
 
 /// The set at hand: what it asks for, the field to type what was done, and what that would save.
@@ -46,6 +47,7 @@ private:
     EntryField *m_field;
     FieldNote *m_preview;
     FieldNote *m_refusal;
+    KeepQuestion *m_question;
     std::vector<core::VariationId> m_offered;
 };
 

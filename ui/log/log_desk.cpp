@@ -3,6 +3,7 @@
 #include "core/domain/variation.h"
 #include "ui/log/day_log.h"
 
+#include <QScopedValueRollback>
 #include <algorithm>
 #include <utility>
 
@@ -156,6 +157,17 @@ QString LogDesk::withheld() const
     return planned && !isLogged() ? planned->withheld : QString();
 }
 
+QString LogDesk::question() const
+{
+    if (m_isKept || !m_draft.hasText())
+        return {};
+    const core::EntryReading said = reading();
+    if (said.error
+        || (isLogged() && m_log.done()[*m_lines[m_draft.line].done].loadKg == said.entry.loadKg))
+        return {};
+    return m_log.whyFarAbove(said.entry);
+}
+
 core::EntryReading LogDesk::reading() const
 {
     const std::optional<core::DaySet> planned = plannedSet();
@@ -191,6 +203,8 @@ std::optional<core::EntryError> LogDesk::take()
         const core::EntryReading said = reading();
         if (said.error)
             return said.error;
+        if (const QString asked = question(); !asked.isEmpty())
+            return core::EntryError{int(m_draft.text.size()), asked};
         const size_t place = placeInLog();
         const SetDraft kept = std::exchange(m_draft, m_draft.emptied());
         if (!(wasLogged ? m_log.change(said.entry, place) : m_log.add(said.entry, place))) {
@@ -205,6 +219,12 @@ std::optional<core::EntryError> LogDesk::take()
     rebuild();
     Q_EMIT changed();
     return std::nullopt;
+}
+
+std::optional<core::EntryError> LogDesk::keep()
+{
+    const QScopedValueRollback kept(m_isKept, true);
+    return take();
 }
 
 std::optional<core::EntryError> LogDesk::step(int lines)

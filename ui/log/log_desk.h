@@ -37,14 +37,20 @@ public:
     /// Why nothing is suggested for the set at hand; empty when something is.
     [[nodiscard]] QString withheld() const;
 
+    /// Whether what is typed has to be asked about before it is saved: a load far above the max
+    /// that the coach has not kept. Empty where not.
+    [[nodiscard]] QString question() const;
+
     /// What `text` says of the set at hand.
     [[nodiscard]] core::EntryReading reading() const;
     /// The reading in words, beside the plan.
     [[nodiscard]] QString words(const core::SetEntry &entry) const;
 
-    /// Saves the set at hand and goes on to the next one to do. Why not, where it is refused; a
-    /// failed write has been told by the roster.
+    /// Saves the set at hand and goes on to the next one to do. Why not, where it is refused or has
+    /// to be asked about; a failed write has been told by the roster.
     std::optional<core::EntryError> take();
+    /// The same of what is asked about: it is meant.
+    std::optional<core::EntryError> keep();
     /// To the line so many further, below the last one to another set. A half-typed set is saved
     /// first; a variation that was only looked at is not.
     std::optional<core::EntryError> step(int lines);
@@ -78,6 +84,7 @@ private:
     SetDraft m_draft;
     std::map<Key, SetDraft> m_drafts; ///< of other lifters and days
     std::vector<LogLine> m_lines;
+    bool m_isKept = false; ///< while keep() takes
 };
 
 } // namespace ui

@@ -4,6 +4,7 @@
 #include "core/domain/week.h"
 #include "core/exchange/calendar.h"
 #include "core/exchange/hand_out.h"
+#include "core/log/eased_lines.h"
 #include "core/storage/roster_store.h"
 #include "ui/look/text.h"
 #include "ui/print/sheet_painter.h"
@@ -30,6 +31,7 @@ class Writer
 public:
     explicit Writer(const HandOutBatch &batch)
         : m_batch(batch)
+        , m_given(batch.given)
         , m_folder(batch.folder)
     {
     }
@@ -38,12 +40,15 @@ public:
     {
         double done = 0.0;
         try {
-            for (const core::Lifter &lifter : m_batch.lifters) {
-                if (!watch.goesOn(done++ / double(m_batch.lifters.size()))) {
+            prepare(watch.stop);
+            if (m_summary.cancelled || (m_batch.giving && !m_summary.stops.empty()))
+                return std::move(m_summary);
+            for (const Week &week : m_weeks) {
+                if (!watch.goesOn(done++ / double(m_weeks.size()))) {
                     m_summary.cancelled = true;
                     break;
                 }
-                handOut(lifter);
+                handOut(week);
             }
         } catch (const core::StorageError &error) {
             m_summary.failure = error.words();
@@ -54,27 +59,64 @@ public:
     }
 
 private:
-    void handOut(const core::Lifter &lifter)
+    /// The week of one lifter, ready to be written.
+    struct Week
     {
-        std::vector<core::Card> own;
-        for (const core::Card &card : m_batch.cards)
-            if (card.lifter == lifter.id)
-                own.push_back(card);
-        core::PlanSources sources{lifter, m_batch.variations,
-            [&](core::Lift lift) {
-                return m_batch.estimateOf ? m_batch.estimateOf(lifter.id, lift) : nullptr;
-            },
-            m_batch.checkIns, m_batch.given, m_batch.today};
-        std::vector<core::GivenDay> kept; // what is not worked out once more
-        if (m_batch.anew) {
-            std::copy_if(m_batch.given.begin(), m_batch.given.end(), std::back_inserter(kept),
-                [this](const core::GivenDay &day) { return day.day < m_batch.today; });
-            sources.given = kept;
+        core::PlanSources sources;
+        std::vector<core::ResolvedCard> cards;
+        std::vector<core::OpenStop> stops;
+    };
+
+    /// All of them before any is written: one stop holds up the whole batch.
+    void prepare(const std::stop_token &stop)
+    {
+        if (m_batch.anew) // the days ahead are worked out once more
+            std::erase_if(
+                m_given, [this](const core::GivenDay &day) { return day.day >= m_batch.today; });
+        for (const core::Lifter &lifter : m_batch.lifters) {
+            m_summary.cancelled = stop.stop_requested();
+            if (m_summary.cancelled)
+                return;
+            std::vector<core::Card> own;
+            for (const core::Card &card : m_batch.cards)
+                if (card.lifter == lifter.id)
+                    own.push_back(card);
+            Week week{{lifter, m_batch.variations,
+                          [this, id = lifter.id](core::Lift lift) {
+                              return m_batch.estimateOf ? m_batch.estimateOf(id, lift) : nullptr;
+                          },
+                          m_batch.checkIns, m_given, m_batch.today},
+                {}, {}};
+            week.cards = core::resolveCards(std::move(own), week.sources);
+            const auto readiness = m_batch.readiness.find(lifter.id);
+            core::easeToday(week.cards, week.sources,
+                readiness == m_batch.readiness.end() ? nullptr : &readiness->second);
+            week.stops = stopsOf(week);
+            std::ranges::copy(week.stops, std::back_inserter(m_summary.stops));
+            m_weeks.push_back(std::move(week));
         }
-        const auto resolved = core::resolveCards(std::move(own), sources);
-        write(lifter, core::weekSheet(lifter, m_batch.monday, resolved, m_batch.variations));
+    }
+
+    [[nodiscard]] std::vector<core::OpenStop> stopsOf(const Week &week) const
+    {
+        const core::Lifter &lifter = week.sources.lifter;
+        static const std::vector<core::LoggedSession> kNone;
+        const auto sessions = m_batch.sessions.find(lifter.id);
+        std::vector<core::CheckIn> checkIns;
+        std::ranges::copy_if(m_batch.checkIns, std::back_inserter(checkIns),
+            [&lifter](const core::CheckIn &checkIn) { return checkIn.lifter == lifter.id; });
+        return core::openStops({lifter, m_batch.variations,
+            sessions == m_batch.sessions.end() ? kNone : sessions->second, week.cards,
+            week.sources.estimateOf, checkIns, m_batch.waivers});
+    }
+
+    void handOut(const Week &week)
+    {
+        write(week.sources.lifter,
+            core::weekSheet(week.sources.lifter, m_batch.monday, week.cards, m_batch.variations,
+                core::stopNotes(week.stops)));
         if (m_batch.giving)
-            give(resolved, sources);
+            give(week.cards, week.sources);
     }
 
     /// Days gone by are not given by what is written now.
@@ -126,6 +168,8 @@ private:
     }
 
     const HandOutBatch &m_batch;
+    std::vector<core::GivenDay> m_given; ///< that are shown as they were given
+    std::vector<Week> m_weeks;
     QDir m_folder;
     QStringList m_taken;
     HandOutSummary m_summary;
@@ -142,8 +186,12 @@ void HandOutBatch::takeFrom(const core::RosterReader &roster, std::span<const co
     for (core::Lifter &lifter : roster.lifters()) {
         if (std::find(who.begin(), who.end(), lifter.id) == who.end())
             continue;
-        for (core::Card &card : roster.cards(lifter.id, monday, sunday))
-            cards.push_back(std::move(card));
+        std::vector<core::Card> own = roster.cards(lifter.id, monday, sunday);
+        if (!own.empty()) { // else there is nothing to check
+            sessions[lifter.id] = roster.sessions(lifter.id);
+            std::ranges::move(roster.waivers(lifter.id), std::back_inserter(waivers));
+        }
+        std::ranges::move(own, std::back_inserter(cards));
         lifters.push_back(std::move(lifter));
     }
 }

@@ -1,9 +1,11 @@
 #pragma once
 
+#include "core/advice/open_stops.h"
 #include "core/domain/card.h"
 #include "core/domain/check_in.h"
 #include "core/domain/watch.h"
 #include "core/loads/given_loads.h"
+#include "core/strength/readiness_effect.h"
 #include "ui/print/paper.h"
 
 #include <QDateTime>
@@ -37,8 +39,11 @@ struct HandOutBatch
     std::vector<core::Card> cards;       ///< of the lifters and the week; others do no harm
     std::vector<core::GivenDay> given;   ///< the same
     std::vector<core::CheckIn> checkIns; ///< as far as they bear on the week: what hurts is marked
+    std::map<core::LifterId, std::vector<core::LoggedSession>> sessions; ///< for the plan checks
+    std::vector<core::Waiver> waivers; ///< what the coach has accepted of their findings
     /// Null where there is none.
     std::function<const core::LiftEstimate *(core::LifterId, core::Lift)> estimateOf;
+    std::map<core::LifterId, strength::ReadinessEffect> readiness; ///< as far as it is known
     QDate monday;
     HandOutKinds kinds;
     PaperSize paper = PaperSize::a4;
@@ -49,9 +54,8 @@ struct HandOutBatch
     bool anew = false; ///< days ahead that were given already are worked out once more
     QDateTime now;
 
-    /// Takes these lifters, their check-ins, the catalogue, the week's cards and what was given
-    /// for it. Throws
-    /// StorageError.
+    /// Takes these lifters, their log and check-ins, the catalogue, the week's cards, what was
+    /// given for it and what was accepted in it. Throws StorageError.
     void takeFrom(const core::RosterReader &roster, std::span<const core::LifterId> who);
 };
 
@@ -60,13 +64,16 @@ struct HandOutSummary
     QStringList files;                 ///< paths, each of them whole
     std::vector<core::GivenDay> given; ///< by what is written, to be stored
     QStringList withoutPlan;           ///< lifters who have nothing in this week
-    QString failure;                   ///< why it ended early, in words; empty = it did not
+    /// What has to be accepted before anything is given: then nothing was written. A draft has them
+    /// printed.
+    std::vector<core::OpenStop> stops;
+    QString failure; ///< why it ended early, in words; empty = it did not
     bool cancelled = false;
 };
 
-/// Writes the files. Each is written under another name and moved to its own when it is whole, so
-/// that no lifter gets half a plan, whatever happens; when stopped, it ends before the next lifter.
-/// Takes a QGuiApplication for PDFs.
+/// Writes the files, unless it would give what the plan checks stop. Each is written under another
+/// name and moved to its own when it is whole, so that no lifter gets half a plan, whatever
+/// happens; when stopped, it ends before the next lifter. Takes a QGuiApplication for PDFs.
 [[nodiscard]] HandOutSummary writeHandOuts(
     const HandOutBatch &batch, const core::Watch &watch = {});
 

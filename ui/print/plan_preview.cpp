@@ -127,8 +127,24 @@ void PlanPreview::say(const QString &words)
     m_message->show();
 }
 
+bool PlanPreview::mayHandOver()
+{
+    if (!m_gate)
+        return true;
+    std::optional<core::WeekSheet> sheet = m_gate();
+    if (!sheet)
+        return false;
+    if (*sheet != m_sheet) {
+        m_sheet = std::move(*sheet);
+        choosePaper(m_laidOut.paper);
+    }
+    return true;
+}
+
 bool PlanPreview::savePdf(const QString &path)
 try {
+    if (!mayHandOver())
+        return false;
     writePlanPdf(path, m_laidOut);
     Q_EMIT handedOver();
     say(tr("Saved as %1.").arg(QDir::toNativeSeparators(path)));
@@ -140,6 +156,8 @@ try {
 
 void PlanPreview::askForPdf()
 {
+    if (!mayHandOver())
+        return;
     const QString folder =
         QSettings()
             .value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
@@ -156,6 +174,8 @@ void PlanPreview::askForPdf()
 
 void PlanPreview::askForPrinter()
 {
+    if (!mayHandOver())
+        return;
     QPrintDialog dialog(&m_printer, this);
     dialog.setWindowTitle(tr("Print the week"));
     if (dialog.exec() != QDialog::Accepted)

@@ -5,6 +5,8 @@
 
 #include <QDialog>
 #include <QPrinter>
+#include <functional>
+#include <optional>
 
 class QComboBox;
 class QLabel;
@@ -20,6 +22,11 @@ class PlanPreview : public QDialog
 public:
     explicit PlanPreview(core::WeekSheet sheet, QWidget *parent = nullptr);
 
+    /// Asked before the week is printed or saved, which the preview itself may show freely: what is
+    /// to be printed, or nothing where it is not.
+    using Gate = std::function<std::optional<core::WeekSheet>()>;
+    void setGate(Gate gate) { m_gate = std::move(gate); }
+
     void choosePaper(PaperSize paper);
     /// False when the file could not be written; the dialog then says why.
     bool savePdf(const QString &path);
@@ -30,11 +37,13 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] QWidget *makeBar();
+    [[nodiscard]] bool mayHandOver();
     void askForPdf();
     void askForPrinter();
     void showPage(int page);
     void say(const QString &words);
 
+    Gate m_gate;
     core::WeekSheet m_sheet;
     LaidOutSheet m_laidOut; ///< on the paper chosen
     QPrinter m_printer;

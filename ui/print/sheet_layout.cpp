@@ -163,7 +163,18 @@ private:
         }
         setLines(broken(m_sheet.facts.join(Text::tr("; ")), SheetType::body, m_area.width()),
             m_area.left());
+        for (const Line &line : stopLines(m_sheet.stops))
+            setLines({line}, m_area.left());
         m_y += kGap;
+    }
+
+    [[nodiscard]] std::vector<Line> stopLines(const QStringList &stops) const
+    {
+        std::vector<Line> lines;
+        for (const QString &stop : stops)
+            std::ranges::copy(
+                broken(stop, SheetType::name, m_area.width()), std::back_inserter(lines));
+        return lines;
     }
 
     void turnPage()
@@ -185,13 +196,25 @@ private:
 
     void setDay(const core::SheetDay &day)
     {
-        const double heading = dayHeadingHeight();
+        const std::vector<Line> stops = stopLines(day.stops);
+        const double heading = dayHeadingHeight() + heightOf(stops);
         if (room() < heading + std::min(cardHeight(day.cards.front()), pageHeight() - heading))
             turnPage();
         setDayHeading(day.day);
+        for (const Line &line : stops) {
+            if (room() < lineHeight(line.type))
+                goOverleaf(day);
+            setLines({line}, m_area.left());
+        }
         for (const core::SheetCard &card : day.cards)
             setCard(day, card);
         setNotes(day);
+    }
+
+    void goOverleaf(const core::SheetDay &day)
+    {
+        turnPage();
+        setDayHeading(Text::tr("%1, continued").arg(day.day));
     }
 
     [[nodiscard]] static double dayHeadingHeight() { return points(17); }
@@ -235,6 +258,8 @@ private:
         add(how.join(Text::tr("; ")), SheetType::body);
         for (const QString &held : card.withheld)
             add(Text::tr("Held back: %1").arg(held), SheetType::body);
+        for (const QString &lighter : card.lighter)
+            add(lighter, SheetType::body);
         add(card.purpose, SheetType::small);
         if (!card.note.isEmpty())
             add(Text::tr("Note: %1").arg(card.note), SheetType::body);
@@ -265,13 +290,9 @@ private:
 
     void setCard(const core::SheetDay &day, const core::SheetCard &card)
     {
-        const auto overleaf = [&] {
-            turnPage();
-            setDayHeading(Text::tr("%1, continued").arg(day.day));
-        };
         if (const double height = cardHeight(card);
             height > room() && height <= pageHeight() - dayHeadingHeight())
-            overleaf();
+            goOverleaf(day);
 
         const std::vector<Line> lines = linesOf(card);
         const std::vector<Row> rows = rowsOf(card);
@@ -295,7 +316,7 @@ private:
             m_y = std::max(textY, tableY);
             if (line == lines.end() && row == rows.end())
                 break;
-            overleaf();
+            goOverleaf(day);
         }
         m_y += kGap;
         rule(m_y);
@@ -332,10 +353,8 @@ private:
 
     void setNotes(const core::SheetDay &day)
     {
-        if (room() < kNotesRow) {
-            turnPage();
-            setDayHeading(Text::tr("%1, continued").arg(day.day));
-        }
+        if (room() < kNotesRow)
+            goOverleaf(day);
         text({m_area.left(), m_y, m_area.width(), kNotesRow}, Text::tr("Notes"), SheetType::small);
         m_y += kNotesRow;
         rule(m_y);

@@ -25,6 +25,11 @@ public:
     [[nodiscard]] const strength::TouchRoster &touch() const { return m_found.touch; }
     /// Null where nothing is known yet.
     [[nodiscard]] const strength::ReadinessEffect *readiness(core::LifterId lifter) const;
+    /// Of all of whom anything is known.
+    [[nodiscard]] const std::map<core::LifterId, strength::ReadinessEffect> &readiness() const
+    {
+        return m_found.readiness;
+    }
     [[nodiscard]] const std::vector<core::CarryOverRow> &carriedOver() const
     {
         return m_found.carriedOver;

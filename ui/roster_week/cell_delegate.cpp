@@ -1,7 +1,9 @@
 #include "ui/roster_week/cell_delegate.h"
 
+#include "ui/look/keep_question.h"
 #include "ui/roster_week/roster_week_model.h"
 
+#include <QApplication>
 #include <QKeyEvent>
 #include <QPlainTextEdit>
 #include <QToolTip>
@@ -20,8 +22,10 @@ CellDelegate::CellDelegate(RosterWeekModel &model, QObject *parent)
 }
 
 QWidget *CellDelegate::createEditor(
-    QWidget *parent, const QStyleOptionViewItem &, const QModelIndex &) const
+    QWidget *parent, const QStyleOptionViewItem &, const QModelIndex &index) const
 {
+    m_cell = index;
+    delete m_question; // of the editor before
     auto *editor = new QPlainTextEdit(parent);
     editor->setPlaceholderText(tr("Variation: 4x3 @8"));
     editor->setAccessibleName(tr("Cards of the day, a line each"));
@@ -59,22 +63,69 @@ void CellDelegate::updateEditorGeometry(
 bool CellDelegate::eventFilter(QObject *watched, QEvent *event)
 {
     auto *editor = qobject_cast<QPlainTextEdit *>(watched);
-    if (!editor || event->type() != QEvent::KeyPress)
+    if (!editor)
+        return QStyledItemDelegate::eventFilter(watched, event);
+    if (event->type() == QEvent::FocusOut && !QApplication::activePopupWidget() && asks(*editor))
+        return false; // stays open, with the question beside it
+    if (event->type() != QEvent::KeyPress)
         return QStyledItemDelegate::eventFilter(watched, event);
     const auto *key = static_cast<QKeyEvent *>(event);
     const bool isEnter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
     if (isEnter && key->modifiers().testFlag(Qt::ShiftModifier))
         return false; // a row of its own, by the field
+    if ((key->key() == Qt::Key_Tab || key->key() == Qt::Key_Backtab) && asks(*editor))
+        return true;
     if (!isEnter)
         return QStyledItemDelegate::eventFilter(watched, event);
+    if (m_question && m_question->isVisible()) {
+        keep(*editor);
+        return true;
+    }
     const QString why = m_model.whyNot(editor->toPlainText());
     if (!why.isEmpty()) {
         QToolTip::showText(editor->mapToGlobal(QPoint(0, editor->height())), why, editor, {}, 8000);
         return true;
     }
+    if (asks(*editor))
+        return true;
     Q_EMIT commitData(editor);
     Q_EMIT closeEditor(editor);
     return true;
+}
+
+bool CellDelegate::asks(QPlainTextEdit &editor)
+{
+    const QString text = editor.toPlainText();
+    if (text == m_kept || !m_cell.isValid() || !m_model.whyNot(text).isEmpty())
+        return false;
+    const QString why = m_model.whyFarAbove(m_cell, text);
+    if (why.isEmpty())
+        return false;
+    if (!m_question) {
+        m_question = new KeepQuestion(KeepQuestion::Keys::field, editor.parentWidget());
+        connect(&editor, &QObject::destroyed, m_question, &QObject::deleteLater);
+        connect(&editor, &QPlainTextEdit::textChanged, m_question, &QWidget::hide);
+        connect(m_question, &KeepQuestion::kept, &editor, [this, &editor] { keep(editor); });
+        connect(m_question, &KeepQuestion::changeWanted, &editor, [&editor] { editor.setFocus(); });
+    }
+    m_question->setFixedWidth(editor.width());
+    m_question->ask(why);
+    m_question->adjustSize();
+    const int room = editor.parentWidget()->height();
+    const int below = editor.geometry().bottom() + 1;
+    m_question->move(editor.x(),
+        below + m_question->height() <= room ? below
+                                             : std::max(0, editor.y() - m_question->height()));
+    m_question->raise();
+    return true;
+}
+
+void CellDelegate::keep(QPlainTextEdit &editor)
+{
+    m_kept = editor.toPlainText();
+    Q_EMIT commitData(&editor);
+    Q_EMIT closeEditor(&editor);
+    m_kept.clear();
 }
 
 } // namespace ui

@@ -1,19 +1,28 @@
 #pragma once
 
+#include <QPersistentModelIndex>
+#include <QPointer>
 #include <QStyledItemDelegate>
+
+class QPlainTextEdit;
 
 namespace ui {
 
+class KeepQuestion;
 class RosterWeekModel;
 
 /// Edits a cell as text of several rows: Enter takes it, Shift+Enter begins a row, Escape leaves
-/// it. Text that cannot be read stays in the field with the reason beside it.
+/// it. Text that cannot be read stays in the field with the reason beside it; so does one with a
+/// load far above the max, until the coach keeps it.
 class CellDelegate : public QStyledItemDelegate
 {
     Q_OBJECT
 
 public:
     explicit CellDelegate(RosterWeekModel &model, QObject *parent = nullptr);
+
+    /// Asks below the editor of the cell, where its text has to be asked about; false where not.
+    bool asks(QPlainTextEdit &editor);
 
     [[nodiscard]] QWidget *createEditor(QWidget *parent, const QStyleOptionViewItem &option,
         const QModelIndex &index) const override;
@@ -27,7 +36,12 @@ protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
+    void keep(QPlainTextEdit &editor);
+
     RosterWeekModel &m_model;
+    mutable QPersistentModelIndex m_cell;      ///< being edited
+    mutable QPointer<KeepQuestion> m_question; ///< beside the editor; goes with it
+    QString m_kept;                            ///< text that the coach has kept
 };
 
 } // namespace ui

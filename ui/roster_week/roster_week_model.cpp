@@ -2,11 +2,14 @@
 
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
+#include "core/loads/far_above_max.h"
 #include "core/loads/given_words.h"
 #include "core/loads/limited_lines.h"
+#include "core/log/eased_lines.h"
 #include "core/notation/card_text.h"
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
+#include "ui/roster/insights.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 #include "ui/roster/today.h"
@@ -30,6 +33,7 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
         lines << card.card.setLine.simplified();
     if (const QStringList held = core::withheldWords(card, unit); !held.isEmpty())
         lines << RosterWeekModel::tr("held back: %1").arg(held.join(u' '));
+    lines << core::easedWords(card, unit);
     QString words = (variation ? variation->name : QStringLiteral("?")) + u' '
         + lines.join(QStringLiteral(" / "));
     if (const QString badge = core::givenBadge(card); !badge.isEmpty())
@@ -39,15 +43,18 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
 
 } // namespace
 
-RosterWeekModel::RosterWeekModel(
-    OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent)
+RosterWeekModel::RosterWeekModel(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+    Selection &selection, QObject *parent)
     : QAbstractTableModel(parent)
     , m_roster(roster)
     , m_estimates(estimates)
+    , m_insights(insights)
     , m_selection(selection)
 {
     connect(&roster, &OpenRoster::changed, this, &RosterWeekModel::follow);
     connect(&estimates, &Estimates::changed, this, &RosterWeekModel::rewordRows);
+    connect(&insights, &Insights::changed, this, &RosterWeekModel::rewordAll);
+    connect(&roster.today(), &Today::changed, this, &RosterWeekModel::rewordAll);
     connect(&selection, &Selection::weekChanged, this, &RosterWeekModel::rebuild);
     reload();
 }
@@ -71,6 +78,14 @@ void RosterWeekModel::rewordRows(const QSet<core::LifterId> &lifters)
             m_rows[i].days.clear(); // worded anew when it is looked at
             Q_EMIT dataChanged(index(int(i), 0), index(int(i), core::kWeekDays - 1));
         }
+}
+
+void RosterWeekModel::rewordAll()
+{
+    QSet<core::LifterId> all;
+    for (const Row &row : m_rows)
+        all << row.lifter;
+    rewordRows(all);
 }
 
 void RosterWeekModel::reload()
@@ -114,16 +129,23 @@ void RosterWeekModel::wordRow(Row &row) const
     const core::Lifter *lifter = m_roster.lifter(row.lifter);
     if (!lifter)
         return;
-    const core::PlanSources sources{*lifter, m_roster.variations(),
-        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }, m_checkIns,
-        row.given, m_roster.today().date()};
-    for (const core::ResolvedCard &card : core::resolveCards(row.cards, sources)) {
+    const core::PlanSources sources = this->sources(*lifter, row);
+    std::vector<core::ResolvedCard> cards = core::resolveCards(row.cards, sources);
+    core::easeToday(cards, sources, m_insights.readiness(row.lifter));
+    for (const core::ResolvedCard &card : cards) {
         QString &day = row.days[size_t(m_selection.monday().daysTo(card.card.day))];
         if (!day.isEmpty())
             day += u'\n';
         day +=
             cardWords(card, core::find(m_roster.variations(), card.card.variation), lifter->unit);
     }
+}
+
+core::PlanSources RosterWeekModel::sources(const core::Lifter &lifter, const Row &row) const
+{
+    return {lifter, m_roster.variations(),
+        [this, id = row.lifter](core::Lift lift) { return m_estimates.of(id, lift); }, m_checkIns,
+        row.given, m_roster.today().date()};
 }
 
 int RosterWeekModel::rowCount(const QModelIndex &parent) const
@@ -206,6 +228,40 @@ QString RosterWeekModel::whyNot(const QString &text) const
     return {};
 }
 
+std::vector<core::Card> RosterWeekModel::cardsOf(
+    const QModelIndex &index, const QString &text, const std::function<core::CardId()> &newId) const
+{
+    const std::vector<core::Card> before = cardsAt(index);
+    std::vector<core::Card> after;
+    // Cards that stay keep their ids, so that notes on findings stay with them.
+    for (const core::CardRow &row : core::parseCardText(text, m_roster.variations()).rows) {
+        const size_t position = after.size();
+        const core::CardId id = position < before.size() ? before[position].id : newId();
+        after.push_back({id, lifterAt(index.row()), dayAt(index.column()), int(position),
+            row.variation, row.setLine, row.note});
+    }
+    return after;
+}
+
+QString RosterWeekModel::whyFarAbove(const QModelIndex &index, const QString &text) const
+{
+    const core::Lifter *lifter = m_roster.lifter(lifterAt(index.row()));
+    if (!lifter)
+        return {};
+    const std::vector<core::Card> before = cardsAt(index);
+    const core::PlanSources from = sources(*lifter, m_rows[size_t(index.row())]);
+    for (const core::ResolvedCard &card :
+        core::resolveCards(cardsOf(index, text, [] { return core::CardId{}; }), from)) {
+        const bool wasThere = std::ranges::any_of(before, [&card](const core::Card &other) {
+            return other.variation == card.card.variation && other.setLine == card.card.setLine;
+        });
+        if (!wasThere) // else it was asked about then
+            if (QString why = core::whyFarAboveMax(card, from); !why.isEmpty())
+                return why;
+    }
+    return {};
+}
+
 bool RosterWeekModel::setData(const QModelIndex &index, const QVariant &value, int role)
 {
     if (!index.isValid() || role != Qt::EditRole)
@@ -216,15 +272,8 @@ bool RosterWeekModel::setData(const QModelIndex &index, const QVariant &value, i
         return false;
     }
     const std::vector<core::Card> before = cardsAt(index);
-    std::vector<core::Card> after;
-    // Cards that stay keep their ids, so that notes on findings stay with them.
-    for (const core::CardRow &row : core::parseCardText(text, m_roster.variations()).rows) {
-        const size_t position = after.size();
-        const core::CardId id =
-            position < before.size() ? before[position].id : m_roster.newId<core::Card>();
-        after.push_back({id, lifterAt(index.row()), dayAt(index.column()), int(position),
-            row.variation, row.setLine, row.note});
-    }
+    const std::vector<core::Card> after =
+        cardsOf(index, text, [this] { return m_roster.newId<core::Card>(); });
     return m_roster.perform(
         tr("Change %1 of %2")
             .arg(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),

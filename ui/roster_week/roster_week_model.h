@@ -10,6 +10,7 @@
 namespace ui {
 
 class Estimates;
+class Insights;
 class OpenRoster;
 class Selection;
 
@@ -20,8 +21,8 @@ class RosterWeekModel : public QAbstractTableModel
     Q_OBJECT
 
 public:
-    RosterWeekModel(
-        OpenRoster &roster, Estimates &estimates, Selection &selection, QObject *parent = nullptr);
+    RosterWeekModel(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+        Selection &selection, QObject *parent = nullptr);
 
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex &parent = {}) const override;
@@ -39,6 +40,9 @@ public:
     [[nodiscard]] QString textAt(const QModelIndex &index) const;
     /// Why the text cannot be a cell's; empty when it can.
     [[nodiscard]] QString whyNot(const QString &text) const;
+    /// Whether a load that the text brings to the cell is far above the max, see
+    /// core/loads/far_above_max.h.
+    [[nodiscard]] QString whyFarAbove(const QModelIndex &index, const QString &text) const;
 
 Q_SIGNALS:
     void said(const QString &words);
@@ -55,13 +59,19 @@ private:
 
     void follow(const core::RosterChange &change);
     void rewordRows(const QSet<core::LifterId> &lifters);
+    void rewordAll();
     void reload();
     void rebuild();
     void wordRow(Row &row) const;
     [[nodiscard]] std::vector<core::Card> cardsAt(const QModelIndex &index) const;
+    /// What the text makes of the cell; new cards get their ids from `newId`.
+    [[nodiscard]] std::vector<core::Card> cardsOf(const QModelIndex &index, const QString &text,
+        const std::function<core::CardId()> &newId) const;
+    [[nodiscard]] core::PlanSources sources(const core::Lifter &lifter, const Row &row) const;
 
     OpenRoster &m_roster;
     Estimates &m_estimates;
+    const Insights &m_insights;
     Selection &m_selection;
     std::vector<core::CheckIn> m_checkIns; ///< of all lifters, as far as they bear on the week
     mutable std::vector<Row> m_rows;       ///< the words of a row are filled in by data()

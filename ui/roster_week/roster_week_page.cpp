@@ -12,6 +12,7 @@
 #include <QGuiApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QPlainTextEdit>
 #include <QTableView>
 
 namespace ui {
@@ -20,16 +21,17 @@ namespace {
 constexpr int kDayWidth = 150;
 }
 
-RosterWeekPage::RosterWeekPage(
-    OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent)
+RosterWeekPage::RosterWeekPage(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+    Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_selection(selection)
-    , m_model(new RosterWeekModel(roster, estimates, selection, this))
+    , m_model(new RosterWeekModel(roster, estimates, insights, selection, this))
+    , m_delegate(new CellDelegate(*m_model, this))
     , m_header(new WeekHeader(this))
     , m_table(new QTableView)
 {
     m_table->setModel(m_model);
-    m_table->setItemDelegate(new CellDelegate(*m_model, this));
+    m_table->setItemDelegate(m_delegate);
     m_table->setWordWrap(true);
     m_table->setAlternatingRowColors(true);
     m_table->setVerticalScrollMode(QTableView::ScrollPerPixel);
@@ -125,8 +127,18 @@ void RosterWeekPage::paste()
     const QModelIndex cell = m_table->currentIndex();
     const QString below = QGuiApplication::clipboard()->text().trimmed();
     const QString there = m_model->textAt(cell);
-    if (!below.isEmpty())
-        m_model->setData(cell, there.isEmpty() ? below : there + u'\n' + below, Qt::EditRole);
+    if (below.isEmpty())
+        return;
+    const QString text = there.isEmpty() ? below : there + u'\n' + below;
+    if (m_model->whyNot(text).isEmpty() && !m_model->whyFarAbove(cell, text).isEmpty()) {
+        m_table->edit(cell); // as if it had been typed there
+        if (auto *editor = m_table->findChild<QPlainTextEdit *>()) {
+            editor->setPlainText(text);
+            m_delegate->asks(*editor);
+        }
+        return;
+    }
+    m_model->setData(cell, text, Qt::EditRole);
 }
 
 void RosterWeekPage::clear()

@@ -6,7 +6,9 @@ class QTableView;
 
 namespace ui {
 
+class CellDelegate;
 class Estimates;
+class Insights;
 class OpenRoster;
 class RosterWeekModel;
 class Selection;
@@ -19,8 +21,8 @@ class RosterWeekPage : public QWidget
     Q_OBJECT
 
 public:
-    RosterWeekPage(
-        OpenRoster &roster, Estimates &estimates, Selection &selection, QWidget *parent = nullptr);
+    RosterWeekPage(OpenRoster &roster, Estimates &estimates, const Insights &insights,
+        Selection &selection, QWidget *parent = nullptr);
 
     [[nodiscard]] QTableView &table() { return *m_table; }
     [[nodiscard]] RosterWeekModel &model() { return *m_model; }
@@ -43,6 +45,7 @@ private:
 
     Selection &m_selection;
     RosterWeekModel *m_model;
+    CellDelegate *m_delegate;
     WeekHeader *m_header;
     QTableView *m_table;
 };

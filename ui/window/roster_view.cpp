@@ -4,6 +4,7 @@
 #include "core/loads/week_sheet.h"
 #include "ui/board/week_board_page.h"
 #include "ui/board/week_plan.h"
+#include "ui/checks/accept_dialog.h"
 #include "ui/handout/hand_out_dialog.h"
 #include "ui/importing/import_dialog.h"
 #include "ui/lifters/lifter_header.h"
@@ -54,11 +55,11 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, Q
     , m_history(m_roster, m_selection)
     , m_lifters(new LifterListPanel(m_roster, m_estimates, m_selection))
     , m_pages(new QTabWidget)
-    , m_board(new WeekBoardPage(m_roster, m_estimates, m_history, m_selection))
+    , m_board(new WeekBoardPage(m_roster, m_estimates, m_insights, m_history, m_selection))
     , m_review(new ReviewPage(m_roster, m_estimates, m_insights, m_history, m_selection))
     , m_squad(new SquadPage(m_roster, m_estimates))
     , m_room(new RoomPage(m_roster, m_estimates, m_insights, m_selection))
-    , m_rosterWeek(new RosterWeekPage(m_roster, m_estimates, m_selection))
+    , m_rosterWeek(new RosterWeekPage(m_roster, m_estimates, m_insights, m_selection))
     , m_splitter(new QSplitter)
     , m_right(new QStackedWidget)
     , m_invitation(invitation())
@@ -197,7 +198,7 @@ void RosterView::readReturns(const QStringList &paths)
 void RosterView::writeHandOuts()
 {
     m_roster.settle();
-    auto *dialog = new HandOutDialog(m_roster, m_estimates, m_selection, this);
+    auto *dialog = new HandOutDialog(m_roster, m_estimates, m_insights, m_selection, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
@@ -213,19 +214,35 @@ void RosterView::printPlan()
     const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
     if (!lifter)
         return;
-    const QDate monday = m_selection.monday();
-    const core::WeekSheet sheet =
-        core::weekSheet(*lifter, monday, m_board->plan().resolved(), m_roster.variations());
+    const core::WeekSheet sheet = weekSheet();
     if (sheet.days.empty()) {
-        Q_EMIT said(tr("Nothing is planned for %1 in the week from %2. Put cards on the week board "
-                       "first, then print.")
-                        .arg(lifter->name, QLocale().toString(monday, QLocale::ShortFormat)));
+        Q_EMIT said(
+            tr("Nothing is planned for %1 in the week from %2. Put cards on the week board "
+               "first, then print.")
+                .arg(lifter->name, QLocale().toString(m_selection.monday(), QLocale::ShortFormat)));
         return;
     }
     PlanPreview preview(sheet, this);
+    preview.setGate([this, &preview] { return sheetToHandOver(&preview); });
     connect(&preview, &PlanPreview::handedOver, this,
         [this] { m_board->plan().give(core::GivenBy::print); });
     preview.exec();
+}
+
+core::WeekSheet RosterView::weekSheet() const
+{
+    return core::weekSheet(*m_roster.lifter(m_selection.lifter()), m_selection.monday(),
+        m_board->plan().resolved(), m_roster.variations(), core::stopNotes(m_board->openStops()));
+}
+
+std::optional<core::WeekSheet> RosterView::sheetToHandOver(QWidget *asking)
+{
+    if (const std::vector<core::OpenStop> stops = m_board->openStops(); !stops.empty()) {
+        AcceptDialog dialog(stops, asking);
+        if (dialog.exec() != QDialog::Accepted || !acceptStops(m_roster, stops, dialog.note()))
+            return std::nullopt;
+    }
+    return weekSheet();
 }
 
 QWidget *RosterView::invitation()

@@ -10,6 +10,11 @@
 #include "ui/window/help.h"
 
 #include <QWidget>
+#include <optional>
+
+namespace core {
+struct WeekSheet;
+}
 
 class QSplitter;
 class QStackedWidget;
@@ -68,6 +73,10 @@ Q_SIGNALS:
 
 private:
     void compareClock();
+    /// The shown week as it is printed, with what the checks stop.
+    [[nodiscard]] core::WeekSheet weekSheet() const;
+    /// The same once nothing stops it, asking the coach; nothing where the coach goes back.
+    [[nodiscard]] std::optional<core::WeekSheet> sheetToHandOver(QWidget *asking);
     [[nodiscard]] QWidget *invitation();
     void showLifterOrInvitation();
 

@@ -1,4 +1,4 @@
-#include "core/advice/plan_checks.h"
+#include "core/advice/open_stops.h"
 
 #include "core/plan/plan_edits.h"
 #include "tests/core/plan/estimate_values.h"
@@ -350,6 +350,54 @@ TEST(PlanChecks, AFindingWavedThroughComesBackWhenItGetsWorse)
     EXPECT_GT(again.waivers.after.at(0).measure, waiver.measure);
     EXPECT_EQ(takeUp(worse, {&waiver, 1}).waivers, (RowChange<Waiver>{{waiver}, {}}));
     EXPECT_TRUE(takeUp(worse, {}).isEmpty());
+}
+
+TEST(PlanChecks, AStopIsAcceptedWithWordsOnly)
+{
+    Desk desk;
+    desk.lifter.birthYear = 2011;
+    desk.plan(0, "comp", u"1x1 @10"_qs);
+    const auto newId = [] { return WaiverId{7}; };
+    const Finding stop = findingOf(desk.check(), CheckRule::maximalAttempt);
+    EXPECT_TRUE(needsNote(stop));
+    Waiver waiver =
+        waive(stop, u"attempts under the trainer's eyes"_qs, {}, newId).waivers.after[0];
+    EXPECT_TRUE(
+        findingOf(desk.check({&waiver, 1}), CheckRule::maximalAttempt).wavedThrough.has_value());
+    waiver.note = u"  "_qs; // as an older roster may hold
+    EXPECT_FALSE(
+        findingOf(desk.check({&waiver, 1}), CheckRule::maximalAttempt).wavedThrough.has_value());
+    Finding warning = stop;
+    warning.severity = Severity::warning;
+    EXPECT_FALSE(needsNote(warning));
+}
+
+TEST(OpenStops, AreThoseThatNobodyHasAcceptedWithTheirDayAndWords)
+{
+    Desk desk;
+    desk.lifter.name = u"Ada"_qs;
+    desk.feels(-1).pain = PainFlag{BodyArea::shoulders, {}};
+    desk.plan(0, "comp", u"3x3 80kg"_qs);
+    desk.plan(2, "comp", u"3x3 80kg"_qs);
+    const auto found = desk.check();
+    const auto estimateOf = [](Lift) -> const LiftEstimate * { return nullptr; };
+    const auto resolved = resolveCards(
+        desk.cards, {desk.lifter, builtInCatalogue(), estimateOf, desk.checkIns, {}, {}});
+    const std::vector<OpenStop> stops = openStops(found, desk.lifter, resolved);
+    ASSERT_EQ(stops.size(), 2u);
+    EXPECT_EQ(stops[0].day, kMonday);
+    EXPECT_EQ(stops[1].day, kMonday.addDays(2));
+    EXPECT_TRUE(words(stops[0]).startsWith(u"Ada, "_qs)) << words(stops[0]).toStdString();
+    EXPECT_TRUE(words(stops[0]).endsWith(stops[0].finding.words));
+    EXPECT_EQ(stopNotes(stops)[1].day, kMonday.addDays(2));
+    EXPECT_TRUE(stopNotes(stops)[1].words.endsWith(stops[1].finding.words));
+
+    qint64 id = 0;
+    const Edit edit =
+        accept(stops, u"seen by the physician"_qs, {}, [&id] { return WaiverId{++id}; });
+    ASSERT_EQ(edit.waivers.after.size(), 2u);
+    EXPECT_EQ(edit.waivers.after[1].note, u"seen by the physician"_qs);
+    EXPECT_THAT(openStops(desk.check(edit.waivers.after), desk.lifter, resolved), IsEmpty());
 }
 
 TEST(PlanChecks, CardsThatCannotBeReadAreLeftToTheBoard)

@@ -42,7 +42,7 @@ struct PlannedWeek
         return core::weekSheet(lifter, kMonday,
             core::resolveCards(
                 cards, {lifter, catalogue, [](core::Lift) { return nullptr; }, checkIns, {}, {}}),
-            catalogue);
+            catalogue, stops);
     }
 
     [[nodiscard]] QJsonObject data() const
@@ -54,6 +54,7 @@ struct PlannedWeek
     std::vector<core::Variation> catalogue = core::builtInCatalogue();
     std::vector<core::Card> cards;
     std::vector<core::CheckIn> checkIns;
+    std::vector<core::StopNote> stops;
 };
 
 } // namespace tests

@@ -49,6 +49,23 @@ QJsonArray setsOf(const QJsonObject &data, int day, int card)
 
 } // namespace
 
+TEST(HandOut, HoldsWhatIsStoppedAndNobodyHasAccepted)
+{
+    PlannedWeek week;
+    week.stops = {{tests::kMonday.addDays(2), QStringLiteral("Stop: pain.")},
+        {{}, QStringLiteral("Stop: week.")}};
+    const QJsonObject data = week.data();
+    EXPECT_EQ(data["stops"].toArray(), QJsonArray{QStringLiteral("Stop: week.")});
+    const QJsonArray days = data["days"].toArray();
+    EXPECT_TRUE(days[0].toObject()["stops"].toArray().isEmpty());
+    EXPECT_EQ(days[1].toObject()["stops"].toArray(), QJsonArray{QStringLiteral("Stop: pain.")});
+    // The page shows both; what it does with them is in the browser's test.
+    const QByteArray page = pageResource(QStringLiteral("page.js"));
+    EXPECT_TRUE(page.contains("plan.stops.map"));
+    EXPECT_TRUE(page.contains("day.stops.map"));
+    EXPECT_TRUE(page.contains("card.lighter.map"));
+}
+
 TEST(HandOut, HoldsTheWeekWithLoadsPlatesAndPlacesInThePlan)
 {
     const QJsonObject data = PlannedWeek().data();

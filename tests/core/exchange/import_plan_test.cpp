@@ -197,3 +197,26 @@ TEST(ImportPlan, AProblemOfThePeopleStopsTheLogToo)
     EXPECT_FALSE(plan.isClean());
     EXPECT_TRUE(plan.edit.isEmpty());
 }
+
+TEST(ImportPlan, SaysWhichLoadsAreFarAboveWhatTheLogSpeaksFor)
+{
+    RosterRows roster = emptyRoster();
+    for (core::Variation &v : roster.variations)
+        v.competition = v.code == QStringLiteral("comp");
+    QByteArray log;
+    for (int week = 0; week < 8; ++week)
+        for (const char *set : {"100,5,5,8,0", "110,1,1,8,0"})
+            log += "Ada," + QDate(2026, 1, 5).addDays(7 * week).toString(Qt::ISODate).toUtf8()
+                + ",comp," + set + "\n";
+    const RosterRows known = after(roster, planOf(log, roster).edit);
+    const ImportPlan far = planOf("Ada,2026-03-02,comp,225,3,3,8,0\n"
+                                  "Ada,2026-03-02,comp,100,5,5,8,0\n",
+        known);
+    EXPECT_TRUE(far.isClean()) << "the coach judges";
+    ASSERT_EQ(far.farLoads.size(), 1);
+    EXPECT_TRUE(far.farLoads[0].startsWith(QStringLiteral("Ada, ")))
+        << far.farLoads[0].toStdString();
+    EXPECT_TRUE(far.farLoads[0].contains(QStringLiteral("225 kg")));
+    EXPECT_TRUE(planOf(log, known).farLoads.isEmpty()) << "nothing new";
+    EXPECT_TRUE(planOf(log, roster).farLoads.isEmpty()) << "of a new lifter nothing is known";
+}

@@ -427,3 +427,33 @@ TEST_F(ReturnReviewTest, OfARefusedSheetNothingIsCounted)
     EXPECT_FALSE(got.hasPain);
     EXPECT_THAT(got.days, IsEmpty());
 }
+
+TEST_F(ReturnReviewTest, ALoadFarAboveTheMaxIsForTheCoachToJudge)
+{
+    std::vector<LoggedSession> log;
+    for (int back = 8; back > 0; --back) {
+        LoggedSession session;
+        session.id = SessionId{back};
+        session.lifter = week.lifter.id;
+        session.day = kMonday.addDays(-7 * back);
+        SetEntry heavy;
+        heavy.variation = idOf("comp");
+        heavy.loadKg = 110.0;
+        heavy.repsDone = 1;
+        heavy.rpe = 8.0;
+        SetEntry light = heavy;
+        light.loadKg = 95.0;
+        light.repsDone = 5;
+        session.sets = {heavy, light};
+        log.push_back(session);
+    }
+    basis.estimates = estimateAll({week.lifter}, week.catalogue, log, kMonday);
+    EXPECT_EQ(review(file).standing, SheetStanding::ready) << "as planned, 100 kg";
+    setOf(file, 0)["load_kg"] = QStringLiteral("225");
+    const SheetReview far = review(file);
+    EXPECT_EQ(far.standing, SheetStanding::byChoice);
+    EXPECT_EQ(far.notices.size(), 1);
+    EXPECT_TRUE(far.days[0].sets[0].isFarAbove);
+    EXPECT_TRUE(far.days[0].sets[0].differences.last().contains(QStringLiteral("far above")));
+    EXPECT_FALSE(far.days[0].sets[1].isFarAbove);
+}

@@ -18,10 +18,11 @@ struct Sheet
 {
     PlannedWeek week;
     ReturnFile file{week};
+    LiftEstimates estimates;
 
     [[nodiscard]] std::vector<DayReview> days() const
     {
-        return dayReviews(file.read(), week.lifter, week.catalogue);
+        return dayReviews(file.read(), week.lifter, week.catalogue, estimates);
     }
     void say(std::initializer_list<std::pair<QString, QString>> answers)
     {

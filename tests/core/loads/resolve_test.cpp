@@ -218,4 +218,11 @@ TEST(ResolvedCards, SuggestsWhatWasLastUsedElseTheUsualReps)
     const std::vector<Card> old{card(-kSuggestionDays, u"4x2 @7"_qs)};
     EXPECT_EQ(suggestedSetLine(tempo, old, kDay, {}), u"4x2 @7"_qs);
     EXPECT_EQ(suggestedSetLine(tempo, old, kDay.addDays(1), {}), u"3x3 @8"_qs);
+
+    const std::vector<Card> heavy{card(-7, u"1x1 @9.5"_qs)};
+    DayLimits unknown;
+    unknown.isAgeUnknown = true;
+    EXPECT_EQ(suggestedSetLine(tempo, heavy, kDay, {}), u"1x1 @9.5"_qs);
+    EXPECT_EQ(suggestedSetLine(tempo, heavy, kDay, unknown), u"1x1 @8"_qs)
+        << "the coach is asked for the age first";
 }

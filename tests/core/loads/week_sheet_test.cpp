@@ -72,7 +72,8 @@ protected:
         const auto estimateOf = [this](
                                     Lift lift) { return lift == Lift::bench ? &bench : nullptr; };
         return weekSheet(lifter, kSheetMonday,
-            resolveCards(cards, {lifter, variations, estimateOf, checkIns, {}, {}}), variations);
+            resolveCards(cards, {lifter, variations, estimateOf, checkIns, {}, {}}), variations,
+            stops);
     }
 
     Lifter lifter;
@@ -80,6 +81,7 @@ protected:
     LiftEstimate bench;
     std::vector<Card> cards;
     std::vector<CheckIn> checkIns;
+    std::vector<StopNote> stops;
 };
 
 } // namespace
@@ -95,6 +97,18 @@ TEST_F(WeekSheetTest, NamesLifterWeekTouchAndBar)
             QStringLiteral("bar 20 kg")}));
     EXPECT_THAT(made.days, IsEmpty());
     EXPECT_GE(made.cautions.size(), 5);
+}
+
+TEST_F(WeekSheetTest, WhatIsStoppedStandsInItsDayOrInTheHead)
+{
+    add(0, kBench, QStringLiteral("3x3 @8"));
+    add(2, kBench, QStringLiteral("3x3 @8"));
+    stops = {{kSheetMonday.addDays(2), QStringLiteral("Stop: pain.")},
+        {kSheetMonday.addDays(2), QStringLiteral("Stop: pain.")}, {{}, QStringLiteral("Stop: week.")}};
+    const WeekSheet made = sheet();
+    EXPECT_EQ(made.stops, QStringList{QStringLiteral("Stop: week.")});
+    EXPECT_THAT(made.days[0].stops, IsEmpty());
+    EXPECT_EQ(made.days[1].stops, QStringList{QStringLiteral("Stop: pain.")}) << "once";
 }
 
 TEST_F(WeekSheetTest, AMeetThatIsOverIsNotNamed)

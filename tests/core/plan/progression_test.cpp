@@ -30,9 +30,16 @@ std::vector<std::string> carried(const QString &line, const ProgressionRule &rul
     return lines;
 }
 
+Lifter grownUp()
+{
+    Lifter lifter;
+    lifter.isAdult = true;
+    return lifter;
+}
+
 Progression carry(const std::vector<Card> &week, const ProgressionRule &rule, int weeks)
 {
-    return progress(week, rule, weeks, Lifter(), Ids());
+    return progress(week, rule, weeks, grownUp(), Ids());
 }
 
 std::vector<Card> weekOf(const QString &first, const QString &second)
@@ -214,6 +221,19 @@ RC_GTEST_PROP(ProgressionProperty, EveryLineCarriedCanBeReadAgain, ())
     RC_ASSERT(parsed.lines.size() == 1u);
     RC_ASSERT(setLineText(parsed.lines) == setLineText(on));
     RC_ASSERT(on.note == line.note && on.manner == line.manner);
+}
+
+TEST(Progression, WritesNoMaximalWorkBeforeTheAgeIsKnown)
+{
+    const std::vector<Card> week{cardOf(1, kMonday, 0, {1}, u"3x3 @8.5"_qs)};
+    const Lifter unknown;
+    const Progression held = progress(week, RaiseRpe{0.5, 10.0}, 3, unknown, Ids());
+    EXPECT_EQ(held.rows[0].setLine, u"3x3 @9"_qs);
+    EXPECT_EQ(held.rows[2].setLine, u"3x3 @9"_qs) << "as far as it is no maximal work";
+    EXPECT_THAT(held.remarks.join(u' ').toStdString(), testing::HasSubstr("age is known"));
+    const Progression free = carry(week, RaiseRpe{0.5, 10.0}, 3);
+    EXPECT_EQ(free.rows[2].setLine, u"3x3 @10"_qs);
+    EXPECT_THAT(free.remarks, IsEmpty());
 }
 
 TEST(LayOut, KeepsOrReplacesWhatIsThere)

@@ -30,6 +30,7 @@ struct TemplateDesk
     {
         lifter.id = {1};
         lifter.touchStyle = style;
+        lifter.isAdult = true;
     }
 
     Edit lay(const BlockTemplate &block, QDate start = kLater)
@@ -95,6 +96,21 @@ TEST(Template, IsMadeOfAnyBlock)
     ASSERT_EQ(made.cards.size(), 3u);
     EXPECT_EQ(made.cards[0], (TemplateCard{1, 0, 0, u"off_chest_pause"_qs, u"3x2 @8"_qs, {}}));
     EXPECT_EQ(made.cards[2], (TemplateCard{3, 3, 0, u"comp"_qs, u"4x3 @8"_qs, {}}));
+}
+
+TEST(Template, LaysNoMaximalWorkBeforeTheAgeIsKnown)
+{
+    const BlockTemplate heavy = templateOf(u"Peak"_qs, heavyBlock(),
+        std::vector<Card>{cardOf(1, kMonday, 0, idOf("comp"), u"1x1 @9.5"_qs)}, builtInCatalogue(),
+        {});
+    Desk known(TouchStyle::soft);
+    known.lay(heavy);
+    EXPECT_THAT(known.on(0), ElementsAre("comp 1x1 @9.5"));
+    Desk unknown(TouchStyle::soft);
+    unknown.lifter.isAdult = false;
+    unknown.lay(heavy);
+    EXPECT_THAT(unknown.on(0), ElementsAre("comp 1x1 @8"));
+    EXPECT_THAT(unknown.remarks.join(u' ').toStdString(), testing::HasSubstr("age is known"));
 }
 
 TEST(Template, IsLaidOnALifterFromAnyDay)

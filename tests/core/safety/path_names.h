@@ -12,6 +12,8 @@ inline constexpr std::array kPathNames = std::to_array<std::string_view>({
     "resolveCards",
     "setsInValues",
     "withheldWords",
+    "easeToday",
+    "easedWords",
     "weekSheet",
     "handOutData",
     "writeCalendar",
@@ -34,33 +36,36 @@ inline constexpr std::array kPathNames = std::to_array<std::string_view>({
 /// Functions of the same types that suggest nothing: they measure, compare, look things up or are a
 /// part of one above.
 inline constexpr std::array kNotPaths = std::to_array<std::string_view>({
-    "resolve",      // the part of resolveCards before the rule
-    "applyLimits",  // the rule's own step of resolveCards
-    "askedEffort",  // what the rule asks
-    "effortOf",     // the same
-    "shareOfMax",   // the same
-    "tonnageKg",    // a sum
-    "checkPlan",    // points out what is planned
-    "whyNoMaximal", // words of the rule
-    "limitsOn",     // the rule
-    "handOutPage",  // the page around handOutData
-    "weekFileName", // a name
-    "sessionRows",  // pairs sets
-    "asPlanned",    // a planned set as an entry
-    "askedOf",      // words of a planned set
-    "situationOf",  // what the advice comes down to
-    "saidOnTheDay", // a check-in
-    "termsFor",     // reasons of rankVariations
-    "isHeavier",    // a part of rankVariations
-    "leadsWell",    // a part of rankVariations
-    "progressed",   // one line of progress
-    "takeGiven",    // a part of resolveCards; what was given stands, and the rule is asked after it
-    "give",         // keeps what was shown, with what is withheld beside it
-    "giveDay",      // the same
-    "givenBadge",   // a word
-    "asGiven",      // resolveCards without an estimate
-    "scoreGiven",   // looks back
-    "trainedDays",  // the same
+    "resolve",             // the part of resolveCards before the rule
+    "applyLimits",         // the rule's own step of resolveCards
+    "askedEffort",         // what the rule asks
+    "effortOf",            // the same
+    "shareOfMax",          // the same
+    "tonnageKg",           // a sum
+    "checkPlan",           // points out what is planned
+    "openStops",           // the same
+    "withoutMaximalWords", // why a path wrote less
+    "whyFarAboveMax",      // asks whether a load is meant
+    "whyNoMaximal",        // words of the rule
+    "limitsOn",            // the rule
+    "handOutPage",         // the page around handOutData
+    "weekFileName",        // a name
+    "sessionRows",         // pairs sets
+    "asPlanned",           // a planned set as an entry
+    "askedOf",             // words of a planned set
+    "situationOf",         // what the advice comes down to
+    "saidOnTheDay",        // a check-in
+    "termsFor",            // reasons of rankVariations
+    "isHeavier",           // a part of rankVariations
+    "leadsWell",           // a part of rankVariations
+    "progressed",          // one line of progress
+    "takeGiven",   // a part of resolveCards; what was given stands, and the rule is asked after it
+    "give",        // keeps what was shown, with what is withheld beside it
+    "giveDay",     // the same
+    "givenBadge",  // a word
+    "asGiven",     // resolveCards without an estimate
+    "scoreGiven",  // looks back
+    "trainedDays", // the same
 });
 
 } // namespace tests

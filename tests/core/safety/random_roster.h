@@ -93,6 +93,9 @@ struct Roster
     {
         return !hurts(on) && !isBeginner(on) && !isTired(on);
     }
+    /// What the program may write by itself: the coach is asked for the age first.
+    [[nodiscard]] bool mayWriteMaximal(QDate on) const { return mayGoMaximal(on) && isGrownUp(); }
+    [[nodiscard]] bool isGrownUp() const { return lifter.birthYear || lifter.isAdult; }
     /// Whether any set of a swap would have to be as careful as the law says of swaps.
     [[nodiscard]] bool isSore(QDate on) const
     {
@@ -189,9 +192,11 @@ inline rc::Gen<Roster> anyRoster()
         roster.lifter.gear = usualGear(Unit::kilogram);
         roster.lifter.touchStyle =
             *rc::gen::element(TouchStyle::undecided, TouchStyle::soft, TouchStyle::sinking);
-        switch (*rc::gen::inRange(0, 4)) {
+        switch (*rc::gen::inRange(0, 5)) {
         case 0:
             roster.lifter.birthYear = *rc::gen::inRange(2006, 2013);
+            break;
+        case 2: // nobody has said
             break;
         case 1:
             roster.lifter.trainingSince = kMonday.addDays(-*rc::gen::inRange(300, 400));

@@ -2,7 +2,7 @@
 
 #include "core/domain/edit.h"
 #include "tests/support/set_clock.h"
-#include "ui/roster/estimates.h"
+#include "ui/roster/insights.h"
 #include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
@@ -31,6 +31,7 @@ public:
     SetClock clock{monday.addDays(2)};
     mutable ui::OpenRoster session;
     ui::Estimates estimates{session};
+    ui::Insights insights{session, estimates};
     ui::Selection selection{session};
     ui::LifterHistory history{session, selection};
     core::LifterId lifter;

@@ -34,7 +34,8 @@ protected:
     /// Whether the plan shows what it would if it read and resolved the whole week now.
     bool isAsResolvedAnew()
     {
-        const WeekPlan anew(roster.session, roster.estimates, roster.history, roster.selection);
+        const WeekPlan anew(
+            roster.session, roster.estimates, roster.insights, roster.history, roster.selection);
         for (size_t day = 0; day < core::kWeekDays; ++day)
             if (plan.view().days[day].cards != anew.view().days[day].cards)
                 return false;
@@ -43,7 +44,8 @@ protected:
     }
 
     BoardRoster roster;
-    WeekPlan plan{roster.session, roster.estimates, roster.history, roster.selection};
+    WeekPlan plan{
+        roster.session, roster.estimates, roster.insights, roster.history, roster.selection};
     ui::DropTarget target{plan};
 };
 

@@ -115,7 +115,8 @@ protected:
     }
 
     BoardRoster roster;
-    WeekBoardPage page{roster.session, roster.estimates, roster.history, roster.selection};
+    WeekBoardPage page{
+        roster.session, roster.estimates, roster.insights, roster.history, roster.selection};
     WeekGrid *grid = nullptr;
     VariationShelf *shelf = nullptr;
 };

@@ -21,7 +21,7 @@ TEST_F(WeekBoardPageTest, ThePaperHasTheLoadsThatTheBoardShows)
     setSets("4x3 @8");
     ASSERT_TRUE(focusedCard());
     const core::WeekSheet sheet = core::weekSheet(*roster.session.lifter(roster.lifter),
-        roster.monday, page.plan().resolved(), roster.session.variations());
+        roster.monday, page.plan().resolved(), roster.session.variations(), {});
     ASSERT_EQ(sheet.days.size(), 1u);
     EXPECT_EQ(sheet.days[0].cards[0].sets[0].load + QStringLiteral(" kg"),
         focusedCard()->card().lines[0].load);

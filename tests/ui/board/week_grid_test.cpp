@@ -13,7 +13,8 @@ using testing::ElementsAre;
 TEST(WeekGrid, ARightPressOnACardLeavesTheCardAtHandAndOneBesideTheCardsMeansTheDay)
 {
     BoardRoster roster;
-    WeekPlan plan(roster.session, roster.estimates, roster.history, roster.selection);
+    WeekPlan plan(
+        roster.session, roster.estimates, roster.insights, roster.history, roster.selection);
     WeekGrid grid(plan);
     grid.resize(1096, 640);
     grid.show();

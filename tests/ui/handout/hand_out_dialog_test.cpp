@@ -3,15 +3,19 @@
 #include "tests/core/exchange/hand_out_rows.h"
 #include "tests/support/roster_fixture.h"
 #include "tests/support/set_clock.h"
-#include "ui/roster/estimates.h"
+#include "ui/checks/accept_dialog.h"
+#include "ui/roster/insights.h"
 #include "ui/roster/selection.h"
 
+#include <QApplication>
 #include <QCheckBox>
 #include <QDir>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
 #include <gmock/gmock.h>
 
 using testing::ElementsAre;
@@ -54,6 +58,7 @@ protected:
     ui::OpenRoster session{
         std::make_unique<core::RosterFile>(core::RosterFile::create(rosterFile)), clock.today};
     ui::Estimates estimates{session};
+    ui::Insights insights{session, estimates};
     ui::Selection selection{session};
 };
 
@@ -61,7 +66,7 @@ protected:
 
 TEST_F(HandOutDialogTest, WritesTheWeekThatIsShownAndTellsWhoHasNothingPlanned)
 {
-    HandOutDialog dialog(session, estimates, selection);
+    HandOutDialog dialog(session, estimates, insights, selection);
     ASSERT_NE(button(dialog, "Write"), nullptr);
     EXPECT_FALSE(button(dialog, "Write")->isEnabled()) << "without a folder";
     dialog.chooseFolder(out);
@@ -78,7 +83,7 @@ TEST_F(HandOutDialogTest, WritesTheWeekThatIsShownAndTellsWhoHasNothingPlanned)
 
 TEST_F(HandOutDialogTest, AFileInPlaceOfTheFolderAndNoKindAreSaidAtOnce)
 {
-    HandOutDialog dialog(session, estimates, selection);
+    HandOutDialog dialog(session, estimates, insights, selection);
     dialog.chooseFolder(rosterFile);
     EXPECT_FALSE(button(dialog, "Write")->isEnabled());
     dialog.chooseFolder(out);
@@ -150,4 +155,91 @@ TEST(HandOutWho, AllGroupsAndTheOneSelectedWithoutThoseWhoTrainNoMore)
     EXPECT_THAT(who[2].lifters, ElementsAre(bo.id));
     EXPECT_EQ(who[3].words, QStringLiteral("Only Ada"));
     EXPECT_TRUE(ui::whoGetsOne({cleo}, cleo.id).empty());
+}
+
+namespace {
+
+/// The lifter's shoulders hurt, and the week benches.
+class StoppedHandOutTest : public HandOutDialogTest
+{
+protected:
+    StoppedHandOutTest()
+    {
+        core::CheckIn said;
+        said.id = session.newId<core::CheckIn>();
+        said.lifter = week.lifter.id;
+        said.day = tests::kMonday.addDays(-1);
+        said.pain = core::PainFlag{core::BodyArea::shoulders, {}};
+        core::Edit edit;
+        edit.checkIns.after = {said};
+        EXPECT_TRUE(session.perform(QStringLiteral("Say"), edit));
+        dialog.chooseFolder(out);
+        dialog.show();
+    }
+    /// Presses "Write", and acts in the dialog that asks.
+    void write(const std::function<void(ui::AcceptDialog &)> &act)
+    {
+        button(dialog, "Write")->click();
+        QTimer timer;
+        bool isAsked = false;
+        QObject::connect(&timer, &QTimer::timeout, &timer, [&] {
+            if (auto *asking = qobject_cast<ui::AcceptDialog *>(QApplication::activeModalWidget());
+                asking && !std::exchange(isAsked, true))
+                act(*asking);
+        });
+        timer.start(10);
+        EXPECT_TRUE(QTest::qWaitFor([&] { return isAsked && !dialog.isBusy(); }, 20'000));
+        QCoreApplication::processEvents();
+    }
+
+    HandOutDialog dialog{session, estimates, insights, selection};
+};
+
+} // namespace
+
+TEST_F(StoppedHandOutTest, GoingBackWritesNothing)
+{
+    QString asked;
+    write([&asked](ui::AcceptDialog &asking) {
+        asked = asking.findChild<QLabel *>(QStringLiteral("findings"))->text();
+        asking.reject();
+    });
+    EXPECT_TRUE(asked.contains(week.lifter.name)) << asked.toStdString();
+    EXPECT_TRUE(asked.contains(QStringLiteral("Monday 6 May")));
+    EXPECT_TRUE(asked.contains(QStringLiteral("shoulders")));
+    EXPECT_TRUE(files().isEmpty());
+    EXPECT_TRUE(session.waivers(week.lifter.id).empty());
+    EXPECT_TRUE(session.given(week.lifter.id).empty());
+    EXPECT_EQ(dialog.findChild<QLabel *>(QStringLiteral("summary"))->text(),
+        QStringLiteral("Nothing was written."));
+}
+
+TEST_F(StoppedHandOutTest, ANoteAcceptsAllOfThemAsOneStepAndThenTheFilesAreWritten)
+{
+    const int steps = session.steps().index();
+    QSignalSpy written(&dialog, &HandOutDialog::written);
+    write([](ui::AcceptDialog &asking) {
+        asking.findChild<QLineEdit *>(QStringLiteral("note"))->setText(QStringLiteral("cleared"));
+        asking.accept();
+    });
+    ASSERT_TRUE(!written.isEmpty() || written.wait(20'000));
+    EXPECT_EQ(files().size(), 1);
+    EXPECT_EQ(session.steps().index(), steps + 1);
+    EXPECT_EQ(session.waivers(week.lifter.id).size(), 3u) << "one a card";
+    session.undo();
+    EXPECT_TRUE(session.waivers(week.lifter.id).empty());
+}
+
+TEST_F(StoppedHandOutTest, ADraftHasThemPrintedOnThePage)
+{
+    ui::HandOutBatch batch;
+    batch.monday = tests::kMonday;
+    batch.folder = out;
+    batch.takeFrom(*session.readers()(), std::vector{week.lifter.id});
+    const ui::HandOutSummary summary = ui::writeHandOuts(batch);
+    EXPECT_EQ(summary.stops.size(), 3u);
+    ASSERT_EQ(files().size(), 1);
+    QFile file(QDir(out).filePath(files().front()));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(file.readAll().contains("\"stops\":[\"Stop: Pain was flagged"));
 }

@@ -1,6 +1,6 @@
 #include "tests/ui/board/board_roster.h"
 #include "ui/log/log_page.h"
-
+#include "ui/look/keep_question.h"
 #include "ui/roster/insights.h"
 
 #include <QApplication>
@@ -134,7 +134,8 @@ TEST_F(LogPageTest, TwelveSetsAreLoggedByKeyboardAlone)
     EXPECT_THAT(sets[3].rpe, Optional(8.5));
     EXPECT_TRUE(sets[4].failed);
     EXPECT_EQ(sets[4].repsDone, 4);
-    EXPECT_EQ(sets[5].loadKg, 75.0) << "85 has come down to 80 after the miss, and 5 less was typed";
+    EXPECT_EQ(sets[5].loadKg, 75.0)
+        << "85 has come down to 80 after the miss, and 5 less was typed";
     EXPECT_EQ(sets[5].variation, roster.variation("off_chest_pause"));
     EXPECT_EQ(sets[8].loadKg, 72.5);
     EXPECT_EQ(sets[11].note, QStringLiteral("grip"));
@@ -484,4 +485,28 @@ TEST_F(LogPageTest, ASoreBackIsOfferedTheSwapThatSparesIt)
     const Card card = roster.session.cards(roster.lifter, today, today)[0];
     EXPECT_NE(card.variation, roster.variation("comp"));
     EXPECT_EQ(card.setLine, QStringLiteral("2x5 90kg"));
+}
+
+TEST_F(LogPageTest, ALoadFarAboveTheMaxIsAskedAboutBeforeItIsSaved)
+{
+    plan("comp", QStringLiteral("2x3 100kg"));
+    enter("225x3");
+    EXPECT_THAT(logged(), SizeIs(0));
+    EXPECT_EQ(field().text(), QStringLiteral("225x3")) << "nothing typed is lost";
+    const auto *question = window.findChild<KeepQuestion *>();
+    ASSERT_TRUE(question->isVisible());
+    press(Qt::Key_Down);
+    EXPECT_THAT(logged(), SizeIs(0)) << "going on is no answer";
+    EXPECT_EQ(field().text(), QStringLiteral("225x3"));
+    press(Qt::Key_Backspace);
+    EXPECT_FALSE(question->isVisible()) << "typing changes it";
+    type("3");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(question->isVisible());
+    press(Qt::Key_Return);
+    ASSERT_THAT(logged(), SizeIs(1));
+    EXPECT_EQ(logged()[0].loadKg, 225.0);
+    EXPECT_FALSE(question->isVisible());
+    enter("102.5");
+    EXPECT_THAT(logged(), SizeIs(2)) << "an ordinary load is not asked about";
 }

@@ -84,6 +84,28 @@ TEST_F(PlanPdf, PreviewShowsEveryPageOnThePaperChosen)
     EXPECT_TRUE(QFile::exists(path("preview.pdf")));
 }
 
+TEST_F(PlanPdf, WhatIsPrintedGoesThroughTheGateAndTheHandingOverIsTold)
+{
+    PlanPreview preview(sample::sheet(1, 1, 1));
+    int told = 0;
+    QObject::connect(&preview, &PlanPreview::handedOver, &preview, [&told] { ++told; });
+    bool isOpen = false;
+    preview.setGate([&isOpen]() -> std::optional<core::WeekSheet> {
+        return isOpen ? std::optional(sample::sheet(7, 4, 5)) : std::nullopt;
+    });
+    preview.choosePaper(PaperSize::a4);
+    preview.show();
+    EXPECT_FALSE(preview.savePdf(path("gate.pdf")));
+    EXPECT_FALSE(QFile::exists(path("gate.pdf")));
+    EXPECT_EQ(told, 0);
+    isOpen = true;
+    EXPECT_TRUE(preview.savePdf(path("gate.pdf")));
+    EXPECT_EQ(told, 1);
+    EXPECT_EQ(preview.findChild<QPrintPreviewWidget *>()->pageCount(),
+        int(layOut(sample::sheet(7, 4, 5), PaperSize::a4).pages.size()))
+        << "the sheet that the gate has given";
+}
+
 TEST_F(PlanPdf, PreviewSaysWhyAPdfCannotBeSaved)
 {
     PlanPreview preview(sample::sheet(1, 1, 1));

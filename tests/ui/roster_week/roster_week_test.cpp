@@ -1,4 +1,5 @@
 #include "tests/ui/board/board_roster.h"
+#include "ui/look/keep_question.h"
 #include "ui/roster_week/roster_week_model.h"
 #include "ui/roster_week/roster_week_page.h"
 
@@ -6,6 +7,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QTableView>
 #include <QTest>
 #include <gmock/gmock.h>
@@ -50,7 +52,7 @@ protected:
 
     BoardRoster roster;
     core::LifterId bea;
-    RosterWeekPage page{roster.session, roster.estimates, roster.selection};
+    RosterWeekPage page{roster.session, roster.estimates, roster.insights, roster.selection};
     QString said;
     QAbstractItemModelTester tester{
         &page.model(), QAbstractItemModelTester::FailureReportingMode::Fatal};
@@ -124,4 +126,62 @@ TEST_F(RosterWeekTest, CardsThatStayKeepTheirIds)
     ASSERT_EQ(after.size(), 2u);
     EXPECT_EQ(after[0].id, before[0].id);
     EXPECT_EQ(after[1], before[1]);
+}
+
+TEST_F(RosterWeekTest, ALoadFarAboveTheMaxIsAskedAboutInTheCellAndKeptByEnter)
+{
+    typeInto(cell(0, 0), {QStringLiteral("comp: 1x3 225kg")});
+    auto *editor = page.table().findChild<QPlainTextEdit *>();
+    ASSERT_TRUE(editor);
+    EXPECT_EQ(editor->toPlainText(), QStringLiteral("comp: 1x3 225kg"));
+    EXPECT_TRUE(page.table().findChild<KeepQuestion *>()->isVisible());
+    EXPECT_TRUE(roster.cards().isEmpty());
+    QTest::keyClick(editor, Qt::Key_Tab);
+    EXPECT_TRUE(roster.cards().isEmpty()) << "no answer";
+    QTest::keyClick(editor, Qt::Key_Return);
+    EXPECT_THAT(roster.cards(), ElementsAre("comp 0:0 1x3 225kg"));
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+
+    typeInto(cell(0, 0), {QStringLiteral("comp: 1x3 225kg"), QStringLiteral("feet_up: 3x8 @7")});
+    EXPECT_EQ(roster.cards().size(), 2) << "the first was asked about already";
+}
+
+TEST_F(RosterWeekTest, APastedFarLoadIsAskedAboutAsIfItWereTyped)
+{
+    QApplication::clipboard()->setText(QStringLiteral("comp: 1x3 225kg"));
+    page.table().setCurrentIndex(cell(0, 1));
+    page.table().setFocus();
+    QTest::keyClick(&page.table(), Qt::Key_V, Qt::ControlModifier);
+    EXPECT_TRUE(roster.cards().isEmpty());
+    auto *question = page.table().findChild<KeepQuestion *>();
+    ASSERT_TRUE(question && question->isVisible());
+    question->findChild<QPushButton *>(QStringLiteral("keep"))->click();
+    EXPECT_THAT(roster.cards(), ElementsAre("comp 1:0 1x3 225kg"));
+}
+
+TEST_F(RosterWeekTest, AMissOfTodayStandsBesideTheLoadsThatAreLeft)
+{
+    core::Card card;
+    card.id = roster.session.newId<core::Card>();
+    card.lifter = roster.lifter;
+    card.day = roster.monday.addDays(2);
+    card.variation = roster.variation("comp");
+    card.setLine = QStringLiteral("1x1 110kg\n3x3 100kg");
+    core::LoggedSession session;
+    session.id = roster.session.newId<core::LoggedSession>();
+    session.lifter = roster.lifter;
+    session.day = roster.monday.addDays(2);
+    core::SetEntry missed;
+    missed.variation = roster.variation("comp");
+    missed.loadKg = 110.0;
+    missed.repsPlanned = 1;
+    missed.failed = true;
+    session.sets = {missed};
+    core::Edit edit;
+    edit.cards.after = {card};
+    edit.sessions.after = {session};
+    ASSERT_TRUE(roster.session.perform(QStringLiteral("Log"), edit));
+    roster.waitForEstimate(roster.lifter);
+    EXPECT_THAT(shown(0, 2), HasSubstr("3x3 100kg: 100 kg"));
+    EXPECT_THAT(shown(0, 2), HasSubstr("after the miss"));
 }

@@ -35,7 +35,7 @@ protected:
                 weekSheet(lifter, monday,
                     resolveCards(cards,
                         {lifter, open.variations(), estimateOf, open.checkIns(lifter.id), {}, {}}),
-                    open.variations()),
+                    open.variations(), {}),
                 cards);
         }
     }
