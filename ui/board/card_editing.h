@@ -39,7 +39,7 @@ Q_SIGNALS:
     void left(core::CardId card);
 
 private:
-    void store(const QString &text);
+    [[nodiscard]] bool store(const QString &text);
 
     WeekPlan &m_plan;
     QWidget &m_board;

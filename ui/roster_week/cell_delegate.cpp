@@ -2,6 +2,7 @@
 
 #include "ui/roster_week/roster_week_model.h"
 
+#include <QApplication>
 #include <QKeyEvent>
 #include <QPlainTextEdit>
 #include <QToolTip>
@@ -25,6 +26,7 @@ QWidget *CellDelegate::createEditor(
     auto *editor = new QPlainTextEdit(parent);
     editor->setPlaceholderText(tr("Variation: 4x3 @8"));
     editor->setAccessibleName(tr("Cards of the day, a line each"));
+    m_editor = editor;
     return editor;
 }
 
@@ -40,8 +42,7 @@ void CellDelegate::setModelData(
     QWidget *editor, QAbstractItemModel *model, const QModelIndex &index) const
 {
     const QString text = static_cast<QPlainTextEdit *>(editor)->toPlainText();
-    if (text != m_model.textAt(index))
-        model->setData(index, text, Qt::EditRole);
+    m_isStored = text == m_model.textAt(index) || model->setData(index, text, Qt::EditRole);
 }
 
 void CellDelegate::updateEditorGeometry(
@@ -59,6 +60,9 @@ void CellDelegate::updateEditorGeometry(
 bool CellDelegate::eventFilter(QObject *watched, QEvent *event)
 {
     auto *editor = qobject_cast<QPlainTextEdit *>(watched);
+    if (editor && event->type() == QEvent::FocusOut && QApplication::activePopupWidget() == nullptr
+        && !take(*editor))
+        return false; // what is refused stays open where it is
     if (!editor || event->type() != QEvent::KeyPress)
         return QStyledItemDelegate::eventFilter(watched, event);
     const auto *key = static_cast<QKeyEvent *>(event);
@@ -67,14 +71,30 @@ bool CellDelegate::eventFilter(QObject *watched, QEvent *event)
         return false; // a row of its own, by the field
     if (!isEnter)
         return QStyledItemDelegate::eventFilter(watched, event);
-    const QString why = m_model.whyNot(editor->toPlainText());
-    if (!why.isEmpty()) {
-        QToolTip::showText(editor->mapToGlobal(QPoint(0, editor->height())), why, editor, {}, 8000);
-        return true;
-    }
-    Q_EMIT commitData(editor);
-    Q_EMIT closeEditor(editor);
+    if (take(*editor))
+        Q_EMIT closeEditor(editor);
     return true;
+}
+
+bool CellDelegate::take(QPlainTextEdit &editor)
+{
+    QString why = m_model.whyNot(editor.toPlainText());
+    if (why.isEmpty()) {
+        Q_EMIT commitData(&editor);
+        if (m_isStored)
+            return true;
+        why = tr("Not saved. What you typed stays here: try again.");
+    }
+    QToolTip::showText(editor.mapToGlobal(QPoint(0, editor.height())), why, &editor, {}, 8000);
+    return false;
+}
+
+void CellDelegate::settle(QStringList &left)
+{
+    if (m_editor && m_editor->isVisible() && !take(*m_editor))
+        left << tr("In the week of all lifters: %1").arg(m_editor->toPlainText());
+    else if (m_editor)
+        Q_EMIT closeEditor(m_editor);
 }
 
 } // namespace ui

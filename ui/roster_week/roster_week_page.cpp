@@ -2,6 +2,7 @@
 
 #include "ui/look/form_parts.h"
 #include "ui/look/week_header.h"
+#include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 #include "ui/roster_week/cell_delegate.h"
 #include "ui/roster_week/roster_week_model.h"
@@ -27,7 +28,10 @@ RosterWeekPage::RosterWeekPage(
     , m_table(new QTableView)
 {
     m_table->setModel(m_model);
-    m_table->setItemDelegate(new CellDelegate(*m_model, this));
+    auto *cells = new CellDelegate(*m_model, this);
+    m_table->setItemDelegate(cells);
+    connect(&roster, &OpenRoster::settling, cells,
+        [cells](QStringList *left) { cells->settle(*left); });
     m_table->setWordWrap(true);
     m_table->setAlternatingRowColors(true);
     m_table->setVerticalScrollMode(QTableView::ScrollPerPixel);

@@ -1,5 +1,6 @@
 #include "ui/window/help.h"
 
+#include "ui/look/scrolling_room.h"
 #include "ui/look/text.h"
 
 #include <QAction>
@@ -92,7 +93,7 @@ void showShortcuts(const QMainWindow &window, QWidget *parent)
     auto *layout = new QVBoxLayout(&dialog);
     layout->addWidget(text);
     layout->addWidget(buttons);
-    dialog.resize(520, 560);
+    sizeToScreen(dialog, {520, 560});
     dialog.exec();
 }
 

@@ -9,6 +9,7 @@
 #include "ui/roster/selection.h"
 
 #include <QWidget>
+#include <functional>
 
 class QSplitter;
 class QStackedWidget;
@@ -43,6 +44,9 @@ public:
     [[nodiscard]] QTabWidget &pages() { return *m_pages; }
     void showWeekBoard();
     void showReview();
+    /// The roster's last step back, or done again; says whose it was where that is not seen.
+    void undo();
+    void redo();
     /// By its place among the tabs, from 0.
     void showPage(int index);
     /// @param paths  files to begin with, dropped or named
@@ -56,11 +60,14 @@ public:
 Q_SIGNALS:
     /// Why something that was asked for was not done.
     void said(const QString &words);
+    /// Of a step that was undone or done again out of sight.
+    void stepTold(const QString &words);
     /// The computer's clock is behind the log: what it says, once.
     void clockTold(const QString &words);
 
 private:
     void compareClock();
+    void tellStep(const QString &pattern, const QString &step, const std::function<bool()> &go);
     [[nodiscard]] QWidget *invitation();
     void showLifterOrInvitation();
 
