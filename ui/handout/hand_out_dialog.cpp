@@ -72,7 +72,7 @@ HandOutDialog::HandOutDialog(
 
     auto *form = new QFormLayout;
     addRow(form, tr("Fo&r"), m_who, m_who);
-    addRow(form, tr("&Week of"), m_week, inRow({m_week, m_weekWords}));
+    addRow(form, tr("&Week of"), &m_week->field(), inRow({m_week, m_weekWords}));
     form->addRow(tr("What"), boxed(columnLayout({m_page, m_pdf, m_calendar})));
     form->addRow(tr("Loads"), m_anew);
     addRow(form, tr("&Folder"), m_folder,

@@ -40,7 +40,7 @@ BlockDialog::BlockDialog(
     auto *form = new QFormLayout;
     addRow(form, tr("&Name"), m_name, m_name);
     addRow(form, tr("&Purpose"), m_purpose, m_purpose);
-    addRow(form, tr("&First day"), m_firstDay, m_firstDay);
+    addRow(form, tr("&First day"), &m_firstDay->field(), m_firstDay);
     addRow(form, tr("&Weeks"), m_weeks, m_weeks);
     form->addRow(tr("Deload weeks"), boxed(m_deloadGrid));
 

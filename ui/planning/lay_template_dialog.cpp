@@ -12,6 +12,7 @@
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -68,7 +69,7 @@ LayTemplateDialog::LayTemplateDialog(
     auto *form = new QFormLayout;
     addRow(form, tr("&Template"), m_template, m_template);
     form->addRow(QString(), m_about);
-    addRow(form, tr("&First day"), m_firstDay, m_firstDay);
+    addRow(form, tr("&First day"), &m_firstDay->field(), m_firstDay);
     QLayout *left = columnLayout({form, m_group, {m_lifters, 1}});
     QLayout *right = columnLayout({new QLabel(tr("What it comes to")), {m_words, 1}});
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
