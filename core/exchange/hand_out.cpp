@@ -1,6 +1,7 @@
 #include "core/exchange/hand_out.h"
 
 #include "core/domain/body_area.h"
+#include "core/domain/language.h"
 #include "core/domain/text.h"
 #include "core/domain/touch_score.h"
 #include "core/domain/variation.h"
@@ -52,7 +53,7 @@ public:
         for (const SheetDay &day : sheet.days)
             days.append(QJsonObject{{QStringLiteral("date"), day.date.toString(Qt::ISODate)},
                 {QStringLiteral("words"), day.day},
-                {QStringLiteral("short"), QLocale().toString(day.date, QStringLiteral("ddd d"))},
+                {QStringLiteral("short"), dateWords(day.date, QStringLiteral("ddd d"))},
                 {QStringLiteral("stops"), QJsonArray::fromStringList(day.stops)},
                 {QStringLiteral("cards"), cards(day)}});
         return days;

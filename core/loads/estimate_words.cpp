@@ -1,8 +1,8 @@
 #include "core/loads/estimate_words.h"
 
+#include "core/domain/language.h"
 #include "core/domain/text.h"
 
-#include <QLocale>
 #include <optional>
 
 namespace core {
@@ -107,9 +107,7 @@ QString clockTrouble(QDate today, QDate newest)
 {
     if (!newest.isValid() || newest <= today)
         return {};
-    const auto date = [](QDate day) {
-        return QLocale().toString(day, QStringLiteral("d MMMM yyyy"));
-    };
+    const auto date = [](QDate day) { return dateWords(day, QStringLiteral("d MMMM yyyy")); };
     return Text::tr("This computer's clock says %1, but the newest set is of %2. Set the clock "
                     "right, or correct the date of that set.")
         .arg(date(today), date(newest));

@@ -1,8 +1,7 @@
 #include "core/loads/given_words.h"
 
+#include "core/domain/language.h"
 #include "core/domain/text.h"
-
-#include <QLocale>
 
 namespace core {
 
@@ -10,7 +9,7 @@ namespace {
 
 QString dayOf(const QDateTime &at)
 {
-    return QLocale().toString(at.toLocalTime().date(), QStringLiteral("d MMM"));
+    return dateWords(at.toLocalTime().date(), QStringLiteral("d MMM"));
 }
 
 } // namespace
@@ -35,7 +34,7 @@ QString givenWords(const GivenMark &mark, Unit unit)
     return Text::tr("%1 From a max of %2 (90 %: %3 to %4), last set on %5.")
         .arg(when, formatLoad(max.value, unit, 1), formatLoadNumber(max.low90, unit, 1),
             formatLoad(max.high90, unit, 1),
-            QLocale().toString(mark.from->lastSet, QStringLiteral("d MMM yyyy")));
+            dateWords(mark.from->lastSet, QStringLiteral("d MMM yyyy")));
 }
 
 } // namespace core

@@ -1,5 +1,6 @@
 #include "core/loads/week_sheet.h"
 
+#include "core/domain/language.h"
 #include "core/domain/text.h"
 #include "core/domain/touch_score.h"
 #include "core/domain/week.h"
@@ -19,7 +20,7 @@ constexpr qsizetype kLongestFileName =
 
 QString dayWords(QDate day)
 {
-    return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
+    return dateWords(day, QStringLiteral("dddd d MMMM"));
 }
 
 /// The sentences of a text, each with its full stop.
@@ -47,10 +48,10 @@ public:
         WeekSheet sheet;
         sheet.lifter = m_lifter.name;
         sheet.monday = m_monday;
-        sheet.week = Text::tr("%1 to %2")
-                         .arg(QLocale().toString(m_monday, QStringLiteral("d MMMM")),
-                             QLocale().toString(
-                                 m_monday.addDays(kWeekDays - 1), QStringLiteral("d MMMM yyyy")));
+        sheet.week =
+            Text::tr("%1 to %2")
+                .arg(dateWords(m_monday, QStringLiteral("d MMMM")),
+                    dateWords(m_monday.addDays(kWeekDays - 1), QStringLiteral("d MMMM yyyy")));
         sheet.unit = symbol(m_lifter.unit);
         sheet.facts = facts();
         sheet.stops = stopsOn({});
@@ -73,7 +74,7 @@ private:
         QStringList said{words(m_lifter.touchStyle)};
         if (m_lifter.meetDate && *m_lifter.meetDate >= m_monday)
             said << Text::tr("meet on %1")
-                        .arg(QLocale().toString(*m_lifter.meetDate, QStringLiteral("d MMMM yyyy")));
+                        .arg(dateWords(*m_lifter.meetDate, QStringLiteral("d MMMM yyyy")));
         said << (m_lifter.gear.collarsKg > 0.0
                 ? Text::tr("bar and collars %1")
                       .arg(formatLoad(m_lifter.gear.barKg + m_lifter.gear.collarsKg, m_lifter.unit))

@@ -35,8 +35,8 @@
 /// Each part may be there once, in any order; a note runs to the end of its row. Spaces may stand
 /// anywhere between the parts, but not inside 4-6 and 1+2, so that 3 -10% is a drop and 5+ 75%
 /// needs no second thought. Upper case reads as lower case, and the multiplication sign as x.
-/// Decimals take a point in every locale, so that a line means the same on every coach's machine; a
-/// comma is refused with words that say so. Blank lines say nothing.
+/// Decimals take a point or a comma in every locale, so that a line means the same on every coach's
+/// machine, and are written back with a point. Blank lines say nothing.
 namespace core {
 
 inline constexpr int kMostSets = 30;

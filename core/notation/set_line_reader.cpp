@@ -108,18 +108,18 @@ private:
             ++m_at;
         if (m_at == start)
             stop(place, missing);
-        if (here() == u',')
-            stop(place, Text::tr("Write decimals with a point, such as 8.5."));
-        if (here() == u'.') {
+        if (here() == u'.' || here() == u',') {
             const qsizetype point = m_at++;
             while (isDigit(here()))
                 ++m_at;
             if (m_at == point + 1)
-                stop(place, Text::tr("Write a digit after the point."));
+                stop(place,
+                    m_text[point] == u'.' ? Text::tr("Write a digit after the point.")
+                                          : Text::tr("Write a digit after the comma."));
             if (m_at > point + 3)
                 stopAt(point + 3, place, Text::tr("Write at most two decimals."));
         }
-        return m_text.mid(start, m_at - start).toDouble();
+        return m_text.mid(start, m_at - start).toString().replace(u',', u'.').toDouble();
     }
 
     /// A number in halves between bounds.

@@ -24,7 +24,7 @@ inline const Arrows kHouse{
         {"core/advice", "core/domain", "core/loads", "core/log", "core/review", "core/storage",
             "core/strength"}},
     {"ui/catalogue", {"core/domain", "ui/look", "ui/roster"}},
-    {"ui/charts", {"ui/look"}},
+    {"ui/charts", {"core/domain", "ui/look"}},
     {"ui/importing", {"core/csv", "core/exchange", "ui/look", "ui/roster"}},
     {"ui/lifters", {"core/domain", "core/loads", "ui/look", "ui/roster"}},
     {"ui/log",

@@ -35,11 +35,28 @@ void CardChoice::chooseAll()
 void CardChoice::toggle(core::CardId toggled)
 {
     std::set<core::CardId> cards = m_chosen;
-    if (cards.empty() && card() != toggled)
-        cards.insert(card()); // as in extendTo()
+    if (cards.empty() && m_start != toggled)
+        cards.insert(m_start); // where it is none, choose() leaves it out
     if (!cards.insert(toggled).second)
         cards.erase(toggled);
     choose(cards);
+    m_start = toggled;
+}
+
+void CardChoice::chooseUpTo(core::CardId card)
+{
+    if (!m_cards.placeOf(m_start))
+        m_start = card;
+    m_chosen.clear();
+    bool isBetween = false;
+    for (const std::vector<core::CardId> &day : m_cards.days)
+        for (const core::CardId each : day) {
+            const bool isEnd = each == m_start || each == card;
+            if (isEnd || isBetween)
+                m_chosen.insert(each);
+            if (isEnd && m_start != card)
+                isBetween = !isBetween;
+        }
 }
 
 void CardChoice::extendTo(BoardPlace place)

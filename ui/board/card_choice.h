@@ -17,6 +17,8 @@ public:
 
     /// To the nearest place that there is.
     void goTo(BoardPlace place) { m_place = m_cards.nearest(place); }
+    /// What is chosen next by keys or mouse is chosen from here on.
+    void startHere() { m_start = card(); }
     [[nodiscard]] BoardPlace place() const { return m_place; }
     /// The card at the place; invalid on an empty slot.
     [[nodiscard]] core::CardId card() const { return m_cards.at(m_place); }
@@ -26,8 +28,10 @@ public:
     /// In place of those chosen before; only cards of the week can be.
     void choose(const std::set<core::CardId> &cards);
     void chooseAll();
-    /// One more or one less. The card at the place is the first where none was chosen yet.
+    /// One more or one less. The card that was started at is the first where none was chosen yet.
     void toggle(core::CardId card);
+    /// The cards from the one that was started at up to this, in place of those chosen before.
+    void chooseUpTo(core::CardId card);
     /// Goes there and chooses the cards at both ends besides those chosen already.
     void extendTo(BoardPlace place);
     [[nodiscard]] const std::set<core::CardId> &chosen() const { return m_chosen; }
@@ -38,6 +42,7 @@ public:
 private:
     WeekCards m_cards;
     BoardPlace m_place;
+    core::CardId m_start; ///< of a range, or the first of several; invalid = none yet
     std::set<core::CardId> m_chosen;
 };
 

@@ -31,9 +31,9 @@ CardEditing::CardEditing(WeekPlan &plan, QWidget &board)
     : m_plan(plan)
     , m_board(board)
 {
-    connect(&plan, &WeekPlan::settling, this, [this] {
-        if (m_editor)
-            m_editor->takeAsItStands();
+    connect(&plan, &WeekPlan::settling, this, [this](QStringList *left) {
+        if (m_editor && !m_editor->takeAsItStands())
+            *left << tr("%1: %2").arg(m_editor->accessibleName(), m_editor->toPlainText());
     });
     connect(&plan, &WeekPlan::changed, this, [this] {
         if (m_editor && !m_plan.places().placeOf(m_card))
@@ -54,10 +54,10 @@ void CardEditing::open(const CardWidget &card, Field field, const QString &typed
     m_field = field;
     const CardEditor::Check checkCard = [this, kept = view.setLine](
                                             const QString &text) { return check(text, kept); };
-    m_editor = new CardEditor(isSets ? checkCard : checkNote,
+    m_editor = new CardEditor(
+        isSets ? checkCard : checkNote, [this](const QString &text) { return store(text); },
         isSets ? tr("Sets of %1").arg(view.name) : tr("Note on %1").arg(view.name), &m_board,
         m_board.window());
-    connect(m_editor, &CardEditor::taken, this, &CardEditing::store);
     connect(m_editor, &CardEditor::left, this, [this, id = view.id] { Q_EMIT left(id); });
     if (isSets)
         m_editor->setCompletions([this](const QString &text, int cursor) {
@@ -89,14 +89,12 @@ void CardEditing::moveOver(const CardWidget &card)
     m_editor->moveTo(field.translated(card.pos()).adjusted(-4, -3, 4, 3));
 }
 
-void CardEditing::store(const QString &text)
+bool CardEditing::store(const QString &text)
 {
-    if (m_field == Field::note) {
-        m_plan.setNote(m_card, text.trimmed());
-        return;
-    }
+    if (m_field == Field::note)
+        return m_plan.setNote(m_card, text.trimmed());
     const core::ParsedSetLines parsed = core::parseSetLines(text);
-    m_plan.setSetLine(m_card, parsed.error ? text : core::setLineText(parsed.lines));
+    return m_plan.setSetLine(m_card, parsed.error ? text : core::setLineText(parsed.lines));
 }
 
 } // namespace ui

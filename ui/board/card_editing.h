@@ -39,7 +39,7 @@ Q_SIGNALS:
     void left(core::CardId card);
 
 private:
-    void store(const QString &text);
+    [[nodiscard]] bool store(const QString &text);
     /// Why the sets of the card cannot be taken, or have to be asked about.
     [[nodiscard]] std::optional<CardEditor::Refusal> check(
         const QString &text, const QString &kept) const;

@@ -19,9 +19,11 @@ constexpr int kMostOffers = 7;
 constexpr int kOffersWidth = 340;
 } // namespace
 
-CardEditor::CardEditor(Check check, const QString &accessibleName, QWidget *parent, QWidget *area)
+CardEditor::CardEditor(
+    Check check, Keep keep, const QString &accessibleName, QWidget *parent, QWidget *area)
     : QPlainTextEdit(parent)
     , m_check(std::move(check))
+    , m_keep(std::move(keep))
     , m_reason(new QLabel(area))
     , m_question(new KeepQuestion(KeepQuestion::Keys::field, area))
     , m_offers(new QListWidget(area))
@@ -106,9 +108,7 @@ bool CardEditor::take()
             std::make_unique<QAccessibleEvent>(this, QAccessible::Alert).get());
         return false;
     }
-    finish();
-    Q_EMIT taken(text);
-    return true;
+    return store();
 }
 
 void CardEditor::ask(const QString &words)
@@ -123,16 +123,25 @@ void CardEditor::ask(const QString &words)
 
 void CardEditor::keep()
 {
-    takeAsItStands();
-    Q_EMIT left();
+    if (takeAsItStands())
+        Q_EMIT left();
 }
 
-void CardEditor::takeAsItStands()
+bool CardEditor::takeAsItStands()
 {
-    if (m_done)
-        return;
-    finish();
-    Q_EMIT taken(toPlainText());
+    return m_done || store();
+}
+
+bool CardEditor::store()
+{
+    m_done = true; // what it changes may ask for the text again
+    if (m_keep(toPlainText())) {
+        finish();
+        return true;
+    }
+    m_done = false;
+    showReason(tr("Not saved. What you typed stays here: try again."));
+    return false;
 }
 
 void CardEditor::keyPressEvent(QKeyEvent *event)
@@ -239,7 +248,11 @@ void CardEditor::showRefusal()
         return;
     }
     const int column = refusal->position - document()->findBlock(refusal->position).position() + 1;
-    const QString words = tr("Column %1: %2").arg(column).arg(refusal->words);
+    showReason(tr("Column %1: %2").arg(column).arg(refusal->words));
+}
+
+void CardEditor::showReason(const QString &words)
+{
     setAccessibleDescription(words);
     m_reason->setText(words);
     m_reason->setFixedWidth(kReasonWidth);

@@ -30,9 +30,12 @@ public:
         bool mayKeep = false; ///< a question: the text is sound, and taken once the coach keeps it
     };
     using Check = std::function<std::optional<Refusal>(const QString &text)>;
+    /// Stores the text; false where that failed.
+    using Keep = std::function<bool(const QString &text)>;
 
     /// @param area  the widget that the reason may cover; outlives the editor
-    CardEditor(Check check, const QString &accessibleName, QWidget *parent, QWidget *area);
+    CardEditor(
+        Check check, Keep keep, const QString &accessibleName, QWidget *parent, QWidget *area);
     ~CardEditor() override;
 
     /// What may be typed next. Offered below the field: Tab takes the one that is marked, arrow
@@ -46,15 +49,14 @@ public:
     /// Lies over `place`, and reaches below it where the text needs that.
     void moveTo(const QRect &place);
 
-    /// Takes the text if it is sound; else shows why not, or asks whether it is meant, and returns
-    /// false.
+    /// Takes the text if it is sound and can be stored; else it stays, with the reason beside it, or
+    /// with a question whether it is meant.
     bool take();
     /// Takes the text even where it would be refused, so that it is not lost when the card goes out
-    /// of sight.
-    void takeAsItStands();
+    /// of sight. False where it cannot be stored.
+    bool takeAsItStands();
 
 Q_SIGNALS:
-    void taken(const QString &text);
     /// Ended by a key: the focus wants to go back to the card.
     void left();
 
@@ -70,11 +72,14 @@ private:
     void complete();
     [[nodiscard]] QPoint below(const QWidget *note) const;
     void showRefusal();
+    void showReason(const QString &words);
     void ask(const QString &words);
     void keep();
+    bool store();
     void finish();
 
     Check m_check;
+    Keep m_keep;
     QLabel *m_reason;         ///< child of the area
     KeepQuestion *m_question; ///< child of the area
     QListWidget *m_offers;    ///< child of the area

@@ -1,8 +1,8 @@
 #include "ui/board/card_layout.h"
 
-#include "ui/board/wrapped_text.h"
 #include "ui/look/metrics.h"
 #include "ui/look/text.h"
+#include "ui/look/wrapped_text.h"
 
 #include <QFontMetrics>
 #include <algorithm>

@@ -1,9 +1,9 @@
 #include "ui/board/card_widget.h"
 
-#include "ui/board/wrapped_text.h"
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
 #include "ui/look/touch_mark.h"
+#include "ui/look/wrapped_text.h"
 
 #include <QApplication>
 #include <QMouseEvent>
@@ -127,8 +127,7 @@ void CardWidget::paintTick(QPainter &painter, const Colours &look) const
 
 void CardWidget::mousePressEvent(QMouseEvent *event)
 {
-    if (event->button() == Qt::LeftButton && event->modifiers().testFlag(Qt::ControlModifier))
-        Q_EMIT chooseToggled(m_card.id);
+    Q_EMIT pressed(m_card.id, event->button(), event->modifiers());
     if (event->button() == Qt::LeftButton)
         m_pressed = event->pos();
     else

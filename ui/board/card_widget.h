@@ -31,8 +31,8 @@ public:
 Q_SIGNALS:
     void dragged(core::CardId card);
     void doubleClicked(core::CardId card);
-    /// Ctrl was held: choose it besides the others, or not any more.
-    void chooseToggled(core::CardId card);
+    /// Pressed by either button.
+    void pressed(core::CardId card, Qt::MouseButton button, Qt::KeyboardModifiers held);
 
 protected:
     bool event(QEvent *event) override;

@@ -69,6 +69,7 @@ void WeekGrid::showChosen()
 void WeekGrid::focusPlace(BoardPlace place)
 {
     setCurrent(place);
+    m_choice.startHere();
     QWidget *current = widgetAt(m_choice.place());
     current->setFocus();
     Q_EMIT lookAt(current->geometry());
@@ -150,12 +151,25 @@ CardWidget *WeekGrid::makeCard(const CardView &card)
     connect(widget, &CardWidget::dragged, this, &WeekGrid::drag);
     connect(widget, &CardWidget::doubleClicked, this,
         [this](core::CardId id) { edit(id, CardEditing::Field::sets, {}); });
-    connect(widget, &CardWidget::chooseToggled, this, [this](core::CardId id) {
-        m_choice.toggle(id);
-        showChosen();
-    });
+    connect(widget, &CardWidget::pressed, this, &WeekGrid::takePress);
     widget->QWidget::show();
     return widget;
+}
+
+void WeekGrid::takePress(core::CardId card, Qt::MouseButton button, Qt::KeyboardModifiers held)
+{
+    const bool isChosen = m_choice.chosen().contains(card);
+    if (button == Qt::LeftButton && held.testFlag(Qt::ControlModifier)) {
+        m_choice.toggle(card);
+    } else if (button == Qt::LeftButton && held.testFlag(Qt::ShiftModifier)) {
+        m_choice.chooseUpTo(card);
+    } else {
+        // The menu of one of several is for all of them, and so is a drag's begin.
+        if (!isChosen || button == Qt::LeftButton)
+            m_choice.choose({});
+        m_choice.startHere();
+    }
+    showChosen();
 }
 
 void WeekGrid::arrange()
@@ -195,6 +209,13 @@ bool WeekGrid::eventFilter(QObject *watched, QEvent *event)
                 if (widgetAt({day, position}) == watched)
                     setCurrent({day, position});
     }
+    // The window has Alt with an arrow key for its own; on a card it moves the card.
+    if (event->type() == QEvent::ShortcutOverride && m_choice.card().isValid())
+        if (const auto command = boardCommand(*static_cast<QKeyEvent *>(event));
+            command && command->act == BoardAct::moveCard) {
+            event->accept();
+            return true;
+        }
     // Before the child sees it: a button would take arrow keys for its own.
     if (event->type() == QEvent::KeyPress)
         return takeKey(*static_cast<QKeyEvent *>(event));

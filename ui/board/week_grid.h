@@ -69,6 +69,7 @@ private:
     [[nodiscard]] QWidget *widgetAt(BoardPlace place) const;
     [[nodiscard]] CardWidget *makeCard(const CardView &card);
     bool takeKey(const QKeyEvent &key);
+    void takePress(core::CardId card, Qt::MouseButton button, Qt::KeyboardModifiers held);
     void drag(core::CardId card);
     /// The marker and the note of where what is dragged would land, if it would.
     void showGap();

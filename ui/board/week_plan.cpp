@@ -218,17 +218,19 @@ std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) c
     return cards;
 }
 
-void WeekPlan::setSetLine(core::CardId card, const QString &setLine)
+bool WeekPlan::setSetLine(core::CardId card, const QString &setLine)
 {
-    if (const core::Card *edited = find(card))
-        m_roster.perform(named(tr("Change sets of %1"), edited->variation),
+    const core::Card *edited = find(card);
+    return !edited
+        || m_roster.perform(named(tr("Change sets of %1"), edited->variation),
             core::changeSetLine(m_cards, card, setLine));
 }
 
-void WeekPlan::setNote(core::CardId card, const QString &note)
+bool WeekPlan::setNote(core::CardId card, const QString &note)
 {
-    if (const core::Card *edited = find(card))
-        m_roster.perform(named(tr("Change note of %1"), edited->variation),
+    const core::Card *edited = find(card);
+    return !edited
+        || m_roster.perform(named(tr("Change note of %1"), edited->variation),
             core::changeNote(m_cards, card, note));
 }
 

@@ -80,8 +80,9 @@ public:
     Pasted paste(const QString &text, BoardPlace place, bool isMeant = false);
     /// Whether the card's loads would be far above the max, see core/loads/far_above_max.h.
     [[nodiscard]] QString whyFarAbove(core::CardId card, const QString &setLine) const;
-    void setSetLine(core::CardId card, const QString &setLine);
-    void setNote(core::CardId card, const QString &note);
+    /// Both false where it could not be stored, and the roster has said why.
+    bool setSetLine(core::CardId card, const QString &setLine);
+    bool setNote(core::CardId card, const QString &note);
 
     /// The lifter has been told the loads of the week: those of today and later are kept as given.
     /// What is given already stays as it was.
@@ -94,7 +95,7 @@ Q_SIGNALS:
     /// The week reads differently: another lifter, week, card, estimate or today.
     void changed();
     /// What is half typed is to be stored now, see OpenRoster::settle().
-    void settling();
+    void settling(QStringList *left);
 
 private:
     void follow(const core::RosterChange &change);

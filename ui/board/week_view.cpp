@@ -1,5 +1,6 @@
 #include "ui/board/week_view.h"
 
+#include "core/domain/language.h"
 #include "core/loads/estimate_words.h"
 #include "core/loads/given_words.h"
 #include "core/loads/limited_lines.h"
@@ -209,15 +210,14 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
 WeekView weekView(std::span<const core::ResolvedCard> cards, const core::PlanSources &sources,
     QDate monday, const std::map<QDate, core::DayOutcome> &outcomes)
 {
-    const QLocale locale;
     WeekView week;
     std::array<int, core::kWeekDays> lifts{};
     std::array<double, core::kWeekDays> tonnage{};
     for (size_t day = 0; day < core::kWeekDays; ++day) {
         DayView &view = week.days[day];
         view.day = monday.addDays(int(day));
-        view.name = locale.standaloneDayName(int(day) + 1, QLocale::ShortFormat);
-        view.date = locale.toString(view.day, QStringLiteral("d MMM"));
+        view.name = core::language().standaloneDayName(int(day) + 1, QLocale::ShortFormat);
+        view.date = core::dateWords(view.day, QStringLiteral("d MMM"));
     }
     for (const core::ResolvedCard &card : cards) {
         const qint64 day = monday.daysTo(card.card.day);

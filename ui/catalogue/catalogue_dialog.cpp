@@ -27,7 +27,7 @@ core::VariationId idOf(const QTreeWidgetItem *item)
 } // namespace
 
 CatalogueDialog::CatalogueDialog(OpenRoster &roster, QWidget *parent)
-    : QDialog(parent)
+    : FormDialog(parent)
     , m_roster(roster)
     , m_before(roster.variations())
     , m_after(m_before)
@@ -47,14 +47,17 @@ CatalogueDialog::CatalogueDialog(OpenRoster &roster, QWidget *parent)
         button->setAutoDefault(false);
 
     QLayout *left = columnLayout({{m_tree, 1}, rowLayout({add, m_retire})});
-    setLayout(columnLayout({{rowLayout({{left, 2}, {m_form, 3}}), 1}, m_elsewhere, m_buttons}));
-    resize(960, 660);
+    layOut(columnLayout({{rowLayout({{left, 2}, {m_form, 3}}), 1}, m_elsewhere}), m_buttons,
+        {960, 660});
+    keepBy([this] {
+        return m_roster.perform(tr("Edit the catalogue"), core::changeCatalogue(m_before, m_after));
+    });
 
     connect(m_tree, &QTreeWidget::currentItemChanged, this, &CatalogueDialog::showChosen);
     connect(m_form, &VariationForm::edited, this, &CatalogueDialog::take);
     connect(add, &QPushButton::clicked, this, &CatalogueDialog::addVariation);
     connect(m_retire, &QPushButton::clicked, this, &CatalogueDialog::retireOrRestore);
-    connect(m_buttons, &QDialogButtonBox::accepted, this, &CatalogueDialog::accept);
+    connect(m_buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     fillTree();
     choose(m_after.empty() ? core::VariationId{} : m_after.front().id);
@@ -218,11 +221,9 @@ void CatalogueDialog::check()
         ->setEnabled(sound && !core::changeCatalogue(m_before, m_after).isEmpty());
 }
 
-void CatalogueDialog::accept()
+bool CatalogueDialog::isTouched() const
 {
-    // A failed write is told by the roster; the coach's work stays here.
-    if (m_roster.perform(tr("Edit the catalogue"), core::changeCatalogue(m_before, m_after)))
-        QDialog::accept();
+    return !core::changeCatalogue(m_before, m_after).isEmpty();
 }
 
 } // namespace ui

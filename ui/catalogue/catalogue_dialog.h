@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/domain/variation.h"
+#include "ui/look/form_dialog.h"
 
-#include <QDialog>
 #include <QSet>
 #include <vector>
 
@@ -19,7 +19,7 @@ class VariationForm;
 
 /// The variation catalogue of the roster: edit, add, retire and restore. All changes of one visit
 /// are one undo step, made when the coach saves.
-class CatalogueDialog final : public QDialog
+class CatalogueDialog final : public FormDialog
 {
     Q_OBJECT
 
@@ -32,7 +32,7 @@ public:
     void retireOrRestore();
 
 private:
-    void accept() override;
+    [[nodiscard]] bool isTouched() const override;
     void fillTree();
     void dressItem(QTreeWidgetItem *item, const core::Variation &variation);
     [[nodiscard]] core::Variation *chosen();

@@ -26,7 +26,7 @@ TimeChart::TimeChart(TimeWindow &window, QWidget *parent)
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
     setFrameShape(QFrame::NoFrame);
-    setMinimumSize(320, 160);
+    setMinimumSize(320, 110);
 
     chart()->setMargins({});
     chart()->setBackgroundRoundness(0);

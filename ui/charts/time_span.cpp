@@ -1,7 +1,8 @@
 #include "ui/charts/time_span.h"
 
+#include "core/domain/language.h"
+
 #include <QDate>
-#include <QLocale>
 #include <algorithm>
 #include <cmath>
 
@@ -47,12 +48,11 @@ QDate nextTick(QDate tick, const Step &step)
 
 QString labelOf(QDate tick, const Step &step, bool severalYears)
 {
-    const QLocale locale;
     if (step.months >= 12)
-        return locale.toString(tick, QStringLiteral("yyyy"));
+        return core::dateWords(tick, QStringLiteral("yyyy"));
     if (step.months > 0)
-        return locale.toString(tick, QStringLiteral("MMM yyyy"));
-    return locale.toString(
+        return core::dateWords(tick, QStringLiteral("MMM yyyy"));
+    return core::dateWords(
         tick, severalYears ? QStringLiteral("d MMM yyyy") : QStringLiteral("d MMM"));
 }
 

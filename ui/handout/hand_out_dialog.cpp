@@ -1,9 +1,12 @@
 #include "ui/handout/hand_out_dialog.h"
 
+#include "core/domain/language.h"
 #include "core/domain/week.h"
 #include "ui/checks/accept_dialog.h"
+#include "ui/look/date_field.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/scrolling_room.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/giving.h"
 #include "ui/roster/insights.h"
@@ -12,14 +15,12 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateEdit>
 #include <QDialogButtonBox>
 #include <QDir>
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSettings>
@@ -42,7 +43,7 @@ HandOutDialog::HandOutDialog(OpenRoster &roster, Estimates &estimates, const Ins
     , m_answers(whoGetsOne(roster.lifters(), selection.lifter()))
     , m_writing(roster, [this](const std::optional<HandOutSummary> &summary) { finish(summary); })
     , m_who(new QComboBox)
-    , m_week(new QDateEdit(selection.monday()))
+    , m_week(named("week", new DateField(selection.monday(), tr("Week of"))))
     , m_weekWords(new QLabel)
     , m_page(new QCheckBox(tr("&Page for the phone: logs the sets and gives them back")))
     , m_pdf(new QCheckBox(tr("P&DF to print")))
@@ -57,7 +58,6 @@ HandOutDialog::HandOutDialog(OpenRoster &roster, Estimates &estimates, const Ins
     setMinimumWidth(600);
     for (const HandOutWho &answer : m_answers)
         m_who->addItem(answer.words);
-    m_week->setCalendarPopup(true);
     m_page->setChecked(true);
     m_pdf->setChecked(QSettings().value(kPdfKey, false).toBool());
     m_calendar->setChecked(QSettings().value(kCalendarKey, false).toBool());
@@ -75,7 +75,7 @@ HandOutDialog::HandOutDialog(OpenRoster &roster, Estimates &estimates, const Ins
 
     auto *form = new QFormLayout;
     addRow(form, tr("Fo&r"), m_who, m_who);
-    addRow(form, tr("&Week of"), m_week, inRow({m_week, m_weekWords}));
+    addRow(form, tr("&Week of"), &m_week->field(), inRow({m_week, m_weekWords}));
     form->addRow(tr("What"), boxed(columnLayout({m_page, m_pdf, m_calendar})));
     form->addRow(tr("Loads"), m_anew);
     addRow(form, tr("&Folder"), m_folder,
@@ -87,12 +87,14 @@ HandOutDialog::HandOutDialog(OpenRoster &roster, Estimates &estimates, const Ins
     m_write->setDefault(true);
     m_close->setAutoDefault(false);
 
-    fill(this, columnLayout({form, m_progress, m_summary, Stretch{1}, buttons}, space::group),
+    auto *room =
+        new ScrollingRoom(columnLayout({form, m_progress, m_summary, Stretch{1}}, space::group));
+    fill(this, columnLayout({{room, 1}, buttons}, space::group),
         {space::page, space::page, space::page, space::group});
 
     connect(choose, &QPushButton::clicked, this, &HandOutDialog::askForFolder);
     connect(m_folder, &QLineEdit::textChanged, this, &HandOutDialog::refresh);
-    connect(m_week, &QDateEdit::dateChanged, this, &HandOutDialog::refresh);
+    connect(m_week, &DateField::edited, this, &HandOutDialog::refresh);
     for (QCheckBox *box : {m_page, m_pdf, m_calendar})
         connect(box, &QCheckBox::toggled, this, &HandOutDialog::refresh);
     connect(m_write, &QPushButton::clicked, this, &HandOutDialog::start);
@@ -195,10 +197,9 @@ bool HandOutDialog::areAccepted(const std::vector<core::OpenStop> &stops)
 
 void HandOutDialog::refresh()
 {
-    const QLocale locale;
     m_weekWords->setText(tr("%1 to %2")
-                             .arg(locale.toString(monday(), QStringLiteral("d MMMM")),
-                                 locale.toString(monday().addDays(core::kWeekDays - 1),
+                             .arg(core::dateWords(monday(), QStringLiteral("d MMMM")),
+                                 core::dateWords(monday().addDays(core::kWeekDays - 1),
                                      QStringLiteral("d MMMM yyyy"))));
     const bool hasFolder = !m_folder->text().trimmed().isEmpty();
     const bool isFile = QFileInfo(m_folder->text()).isFile();
@@ -206,8 +207,8 @@ void HandOutDialog::refresh()
             : kinds().count() == 0 ? tr("Choose at least one kind of file.")
             : m_answers.empty()    ? tr("The roster has no lifter who trains.")
                                    : QString());
-    m_write->setEnabled(
-        hasFolder && !isFile && kinds().count() > 0 && !m_answers.empty() && !isBusy());
+    m_write->setEnabled(hasFolder && !isFile && m_week->isSound() && kinds().count() > 0
+        && !m_answers.empty() && !isBusy());
     m_close->setText(isBusy() ? tr("&Stop") : tr("&Close"));
 }
 

@@ -8,7 +8,6 @@
 
 class QCheckBox;
 class QComboBox;
-class QDateEdit;
 class QLabel;
 class QLineEdit;
 class QProgressBar;
@@ -17,6 +16,7 @@ class QPushButton;
 namespace ui {
 
 class Estimates;
+class DateField;
 class FieldNote;
 class Insights;
 class Selection;
@@ -62,7 +62,7 @@ private:
     RosterWork<HandOutSummary> m_writing;
 
     QComboBox *m_who;
-    QDateEdit *m_week;
+    DateField *m_week;
     QLabel *m_weekWords;
     QCheckBox *m_page;
     QCheckBox *m_pdf;

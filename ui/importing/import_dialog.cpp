@@ -5,6 +5,7 @@
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/roomy_delegate.h"
+#include "ui/look/scrolling_room.h"
 #include "ui/roster/today.h"
 
 #include <QClipboard>
@@ -49,7 +50,6 @@ ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
 {
     setWindowTitle(tr("Import training"));
     setAcceptDrops(true);
-    resize(880, 560);
 
     auto *files = new QGridLayout;
     files->setHorizontalSpacing(space::group);
@@ -74,8 +74,10 @@ ImportDialog::ImportDialog(OpenRoster &roster, QWidget *parent)
     m_import->setDefault(true);
     m_import->setEnabled(false);
 
-    fill(this, columnLayout({files, {m_pages, 1}, buttons}, space::group),
+    auto *room = new ScrollingRoom(columnLayout({files, {m_pages, 1}}, space::group));
+    fill(this, columnLayout({{room, 1}, buttons}, space::group),
         {space::page, space::page, space::page, space::group});
+    sizeToScreen(*this, {880, 560});
 
     connect(m_log, &FileField::pathChanged, this, &ImportDialog::read);
     connect(m_people, &FileField::pathChanged, this, &ImportDialog::read);

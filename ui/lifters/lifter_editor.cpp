@@ -1,13 +1,13 @@
 #include "ui/lifters/lifter_editor.h"
 
 #include "ui/lifters/gear_editor.h"
+#include "ui/look/date_field.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/touch_mark.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateEdit>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLineEdit>
@@ -29,11 +29,12 @@ template <class Value> Value chosen(const QComboBox *box)
 
 LifterEditor::LifterEditor(const core::Lifter &before, const QStringList &otherNames,
     const QStringList &groupsInUse, QDate today, QWidget *parent)
-    : QDialog(parent)
+    : FormDialog(parent)
     , m_before(before)
     , m_otherNames(otherNames)
     , m_today(today)
     , m_unit(before.unit)
+    , m_hadBodyweight(before.bodyweightKg.has_value())
 {
     setWindowTitle(before.id.isValid() ? tr("Edit %1").arg(before.name) : tr("Add a lifter"));
 
@@ -44,9 +45,8 @@ LifterEditor::LifterEditor(const core::Lifter &before, const QStringList &otherN
     connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
     QLayout *pages = rowLayout({{personPage(groupsInUse), 3}, {gearPage(), 2}}, space::page);
-    setLayout(columnLayout({{pages, 1}, m_buttons}));
-
     fill(draftOf(before));
+    layOut(pages, m_buttons);
     check();
     m_name->setFocus();
 }
@@ -64,8 +64,7 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
     m_isAdult = named("isAdult", new QCheckBox(tr("18 or older")));
     m_isAdult->setToolTip(tr("Where the birth year is not known."));
     m_knowsTraining = named("knowsTraining", new QCheckBox(tr("T&rains since")));
-    m_trainingSince = named("trainingSince", new QDateEdit);
-    m_trainingSince->setCalendarPopup(true);
+    m_trainingSince = named("trainingSince", new DateField(m_today, tr("First day of training")));
     m_trainingSince->setMaximumDate(m_today);
     m_bodyweight = named("bodyweight", new QLineEdit);
     m_bodyweight->setMaximumWidth(110);
@@ -84,8 +83,7 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
             ? tr("with commas, such as: juniors, Tuesday evening")
             : tr("in use: %1").arg(groupsInUse.join(QStringLiteral(", "))));
     m_hasMeet = named("hasMeet", new QCheckBox(tr("&Meet on")));
-    m_meetDate = named("meetDate", new QDateEdit);
-    m_meetDate->setCalendarPopup(true);
+    m_meetDate = named("meetDate", new DateField(m_today, tr("Day of the meet")));
     m_notes = named("notes", new QPlainTextEdit);
     m_notes->setTabChangesFocus(true);
     m_notes->setMinimumHeight(60);
@@ -106,9 +104,10 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
     addRow(form, tr("Birth &year"), m_birthYear,
         withNotes(inRow({m_birthYear, m_isAdult}), {m_birthYearProblem, m_ageCaution}));
     form->addRow(QString(), inRow({m_knowsTraining, m_trainingSince}));
+    // Before the weight that is meant in it.
+    addRow(form, tr("Un&it"), m_unitChoice, inRow({m_unitChoice}));
     addRow(form, tr("Body&weight"), m_bodyweight,
         withNotes(inRow({m_bodyweight, m_bodyweightUnit}), {m_bodyweightProblem}));
-    addRow(form, tr("Un&it"), m_unitChoice, inRow({m_unitChoice}));
     addRow(form, tr("T&ouch style"), m_touchStyle, withNotes(inRow({m_touchStyle}), {touchHelp}));
     addRow(form, tr("Gri&p"), m_gripNote, m_gripNote);
     addRow(form, tr("&Groups"), m_groups, m_groups);
@@ -120,10 +119,12 @@ QWidget *LifterEditor::personPage(const QStringList &groupsInUse)
     connect(m_bodyweight, &QLineEdit::textEdited, this, &LifterEditor::check);
     connect(m_unitChoice, &QComboBox::activated, this, &LifterEditor::changeUnit);
     connect(m_hasMeet, &QCheckBox::toggled, m_meetDate, &QWidget::setEnabled);
+    connect(m_hasMeet, &QCheckBox::toggled, this, &LifterEditor::check);
     connect(m_knowsTraining, &QCheckBox::toggled, m_trainingSince, &QWidget::setEnabled);
     for (QCheckBox *box : {m_isAdult, m_knowsTraining})
         connect(box, &QCheckBox::toggled, this, &LifterEditor::check);
-    connect(m_trainingSince, &QDateEdit::dateChanged, this, &LifterEditor::check);
+    for (DateField *date : {m_trainingSince, m_meetDate})
+        connect(date, &DateField::edited, this, &LifterEditor::check);
     return page;
 }
 
@@ -192,14 +193,20 @@ void LifterEditor::check()
     m_ageCaution->say(ageCaution(m_reading.lifter, m_today));
     m_gear->setProblems(wrong.value(LifterField::bar), wrong.value(LifterField::collars),
         wrong.value(LifterField::plates));
-    m_buttons->button(QDialogButtonBox::Ok)->setEnabled(wrong.isEmpty());
+    m_buttons->button(QDialogButtonBox::Ok)->setEnabled(wrong.isEmpty() && areDatesSound());
+}
+
+bool LifterEditor::areDatesSound() const
+{
+    return (!m_hasMeet->isChecked() || m_meetDate->isSound())
+        && (!m_knowsTraining->isChecked() || m_trainingSince->isSound());
 }
 
 void LifterEditor::accept()
 {
     check(); // fields that cannot be wrong do not check as they change
-    if (m_reading.problems.isEmpty())
-        QDialog::accept();
+    if (m_reading.problems.isEmpty() && areDatesSound())
+        FormDialog::accept();
 }
 
 void LifterEditor::changeUnit()
@@ -214,7 +221,8 @@ void LifterEditor::changeUnit()
     LifterDraft next = draftOf(m_before);
     next.name = typed.name;
     next.birthYear = typed.birthYear;
-    if (m_reading.problems.contains(LifterField::bodyweight))
+    // A weight that was only just typed was meant in the unit that is now set.
+    if (!m_hadBodyweight || m_reading.problems.contains(LifterField::bodyweight))
         next.bodyweight = typed.bodyweight;
     m_unit = unit;
     fill(next);

@@ -1,12 +1,10 @@
 #pragma once
 
 #include "ui/lifters/lifter_draft.h"
-
-#include <QDialog>
+#include "ui/look/form_dialog.h"
 
 class QCheckBox;
 class QComboBox;
-class QDateEdit;
 class QDialogButtonBox;
 class QLabel;
 class QLineEdit;
@@ -14,12 +12,12 @@ class QPlainTextEdit;
 
 namespace ui {
 
+class DateField;
 class FieldNote;
 class GearEditor;
 
-/// Adds or edits one lifter. It changes nothing itself: whoever opened it takes lifter() after
-/// exec() and performs the edit.
-class LifterEditor final : public QDialog
+/// Adds or edits one lifter. It changes nothing itself: keepBy() says what becomes of lifter().
+class LifterEditor final : public FormDialog
 {
     Q_OBJECT
 
@@ -32,13 +30,15 @@ public:
     /// The lifter as typed; sound whenever the dialog was accepted.
     [[nodiscard]] const core::Lifter &lifter() const { return m_reading.lifter; }
 
-private:
     void accept() override;
+
+private:
     [[nodiscard]] QWidget *personPage(const QStringList &groupsInUse);
     [[nodiscard]] QWidget *gearPage();
     void fill(const LifterDraft &draft);
     [[nodiscard]] LifterDraft draft() const;
     void check();
+    [[nodiscard]] bool areDatesSound() const;
     void changeUnit();
     void takeUsual(core::Unit unit);
 
@@ -46,21 +46,22 @@ private:
     QStringList m_otherNames;
     QDate m_today;
     LifterReading m_reading;
-    core::Unit m_unit; ///< that the weights on the screen are in
+    core::Unit m_unit;    ///< that the weights on the screen are in
+    bool m_hadBodyweight; ///< before anything was typed
 
     QLineEdit *m_name = nullptr;
     QComboBox *m_sex = nullptr;
     QLineEdit *m_birthYear = nullptr;
     QCheckBox *m_isAdult = nullptr;
     QCheckBox *m_knowsTraining = nullptr;
-    QDateEdit *m_trainingSince = nullptr;
+    DateField *m_trainingSince = nullptr;
     QLineEdit *m_bodyweight = nullptr;
     QComboBox *m_unitChoice = nullptr;
     QComboBox *m_touchStyle = nullptr;
     QLineEdit *m_gripNote = nullptr;
     QLineEdit *m_groups = nullptr;
     QCheckBox *m_hasMeet = nullptr;
-    QDateEdit *m_meetDate = nullptr;
+    DateField *m_meetDate = nullptr;
     QPlainTextEdit *m_notes = nullptr;
     GearEditor *m_gear = nullptr;
 

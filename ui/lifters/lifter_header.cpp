@@ -6,6 +6,7 @@
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/touch_mark.h"
+#include "ui/look/words_label.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
@@ -22,15 +23,16 @@ LifterHeader::LifterHeader(
     , m_roster(roster)
     , m_estimates(estimates)
     , m_selection(selection)
-    , m_name(named("name", label(Type::title)))
+    , m_name(named("name", new ElidedLabel))
     , m_mark(new QLabel)
-    , m_touch(new QLabel)
+    , m_touch(new ElidedLabel)
 {
-    m_name->setTextFormat(Qt::PlainText);
-    // A long name gives way; the facts beside it do not.
-    m_name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_name->setFont(ui::font(Type::title, font()));
+    // A long name or grip gives way; the facts beside it do not.
+    for (QLabel *line : {m_name, m_touch})
+        line->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
 
-    QLayout *touch = rowLayout({m_mark, m_touch, Stretch{}}, space::tight);
+    QLayout *touch = rowLayout({m_mark, {m_touch, 1}}, space::tight);
     QLayout *facts = rowLayout(
         {{columnLayout({Stretch{}, m_name, touch, Stretch{}}, space::hair), 1}}, space::page);
     m_bench = addFact(*facts, tr("Bench max today, 90 % interval"));

@@ -223,12 +223,14 @@ void LifterListPanel::addLifter()
     for (const core::Lifter &lifter : m_roster.lifters())
         names << lifter.name;
     LifterEditor editor(fresh, names, groupsOf(m_roster.lifters()), m_roster.today().date(), this);
-    if (editor.exec() != QDialog::Accepted)
-        return;
-    core::Lifter added = editor.lifter();
-    added.id = m_roster.newId<core::Lifter>();
-    if (m_roster.perform(tr("Add %1").arg(added.name), core::addLifter(added)))
-        m_selection.setLifter(added.id);
+    const core::LifterId id = m_roster.newId<core::Lifter>();
+    editor.keepBy([&] {
+        core::Lifter added = editor.lifter();
+        added.id = id;
+        return m_roster.perform(tr("Add %1").arg(added.name), core::addLifter(added));
+    });
+    if (editor.exec() == QDialog::Accepted)
+        m_selection.setLifter(id);
 }
 
 void LifterListPanel::editLifter()
@@ -243,9 +245,11 @@ void LifterListPanel::editLifter()
             otherNames << lifter.name;
     LifterEditor editor(
         before, otherNames, groupsOf(m_roster.lifters()), m_roster.today().date(), this);
-    if (editor.exec() == QDialog::Accepted)
-        m_roster.perform(
+    editor.keepBy([&] {
+        return m_roster.perform(
             tr("Edit %1").arg(before.name), core::changeLifter(before, editor.lifter()));
+    });
+    editor.exec();
 }
 
 void LifterListPanel::toggleArchived()
@@ -253,7 +257,8 @@ void LifterListPanel::toggleArchived()
     const core::Lifter *chosen = m_roster.lifter(m_selection.lifter());
     if (!chosen)
         return;
-    m_roster.settle(); // the list goes on to another lifter
+    if (!m_roster.settle()) // the list goes on to another lifter
+        return;
     const core::Lifter before = *chosen;
     const QString name =
         before.archived ? tr("Restore %1").arg(before.name) : tr("Archive %1").arg(before.name);

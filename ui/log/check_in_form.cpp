@@ -177,14 +177,15 @@ void CheckInForm::give()
     Q_EMIT said(now);
 }
 
-void CheckInForm::giveUntold()
+bool CheckInForm::giveUntold()
 {
     if (!m_shown.lifter.isValid())
-        return;
+        return true;
     // A pain is never passed over because nobody came to say where it is.
     if (!core::problems(typed()).isEmpty())
         m_painWords->setText(tr("not said where"));
     give();
+    return typed() == m_shown; // else keepUnsaved() has been told
 }
 
 bool CheckInForm::hurts() const

@@ -29,8 +29,9 @@ public:
     /// What was said last could not be stored: it stays, and is given on again with the next
     /// answer.
     void keepUnsaved(const core::CheckIn &stored);
-    /// Gives on what is half told, since the form is about to turn to something else.
-    void giveUntold();
+    /// Gives on what is half told, since the form is about to turn to something else. False where
+    /// it could not be stored, and stays.
+    bool giveUntold();
 
 Q_SIGNALS:
     /// A sound one, with the lifter and the day it is about; it may be blank again.

@@ -1,17 +1,19 @@
 #include "ui/log/day_header.h"
 
+#include "core/domain/language.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/words_label.h"
 
-#include <QLocale>
 #include <QToolButton>
 
 namespace ui {
 
 DayHeader::DayHeader(QWidget *parent)
     : QWidget(parent)
-    , m_title(named("day", label(Type::heading)))
-    , m_progress(named("progress", new QLabel))
+    , m_title(named("day", new ElidedLabel))
+    , m_progress(named("progress", new ElidedLabel))
 {
+    m_title->setFont(ui::font(Type::heading, font()));
     const auto turn = [this](
                           const QString &text, const QString &name, const QString &keys, int days) {
         return turnButton(text, name, QKeySequence(keys), this, [this, days] {
@@ -32,7 +34,7 @@ DayHeader::DayHeader(QWidget *parent)
 void DayHeader::show(QDate day, const QString &progress)
 {
     m_day = day;
-    m_title->setText(QLocale().toString(day, QStringLiteral("dddd d MMMM yyyy")));
+    m_title->setText(core::dateWords(day, QStringLiteral("dddd d MMMM yyyy")));
     m_progress->setText(progress);
 }
 

@@ -42,6 +42,7 @@ DayLog::DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Lif
     connect(&history, &LifterHistory::changed, this, &DayLog::takeHistory);
     connect(&roster, &OpenRoster::changed, this, &DayLog::follow);
     connect(&roster, &OpenRoster::settling, this, &DayLog::settling);
+    connect(&roster, &OpenRoster::closing, this, &DayLog::closing);
     connect(&estimates, &Estimates::changed, this, [this](const QSet<core::LifterId> &lifters) {
         if (lifters.contains(m_selection.lifter()))
             replan();
@@ -54,6 +55,11 @@ DayLog::DayLog(OpenRoster &roster, Estimates &estimates, Insights &insights, Lif
 const core::Lifter *DayLog::lifter() const
 {
     return m_roster.lifter(m_selection.lifter());
+}
+
+const core::Lifter *DayLog::lifter(core::LifterId id) const
+{
+    return m_roster.lifter(id);
 }
 
 const std::vector<core::Variation> &DayLog::catalogue() const
@@ -70,7 +76,8 @@ void DayLog::setDay(QDate day)
 {
     if (!day.isValid() || day == m_day)
         return;
-    m_roster.settle();
+    if (!m_roster.settle())
+        return;
     m_day = day;
     m_isToday = day == today();
     reload();

@@ -28,6 +28,7 @@ public:
 
     /// Null while no lifter is selected.
     [[nodiscard]] const core::Lifter *lifter() const;
+    [[nodiscard]] const core::Lifter *lifter(core::LifterId id) const;
     [[nodiscard]] const std::vector<core::Variation> &catalogue() const;
     [[nodiscard]] QDate day() const { return m_day; }
     void setDay(QDate day);
@@ -79,7 +80,9 @@ Q_SIGNALS:
     /// The check-in could not be written, and what is stored is the same as before.
     void checkInNotSaved(const core::CheckIn &stored);
     /// What is half typed is to be stored now, see OpenRoster::settle().
-    void settling();
+    void settling(QStringList *left);
+    /// See OpenRoster::closing().
+    void closing(QStringList *left);
 
 private:
     void follow(const core::RosterChange &change);

@@ -7,6 +7,7 @@
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/keep_question.h"
+#include "ui/look/words_label.h"
 
 #include <QAccessible>
 #include <QComboBox>
@@ -24,14 +25,14 @@ constexpr int kVariationWidth = 220;
 EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
     : QWidget(parent)
     , m_desk(desk)
-    , m_title(named("setAtHand", label(Type::heading)))
+    , m_title(named("setAtHand", new ElidedLabel))
     , m_variation(named("variation", new QComboBox))
     , m_field(named("entry", new EntryField))
     , m_preview(named("preview", new FieldNote(FieldNote::Kind::explanation)))
     , m_refusal(named("refusal", new FieldNote(FieldNote::Kind::problem)))
     , m_question(new KeepQuestion(KeepQuestion::Keys::field))
 {
-    m_title->setTextFormat(Qt::PlainText);
+    m_title->setFont(ui::font(Type::heading, font()));
     m_title->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_field->setFont(ui::font(Type::heading, font()));
     m_field->setAccessibleName(tr("What was done"));

@@ -1,5 +1,6 @@
 #include "ui/log/log_desk.h"
 
+#include "core/domain/language.h"
 #include "core/domain/variation.h"
 #include "ui/log/day_log.h"
 
@@ -54,6 +55,23 @@ void LogDesk::follow()
     }
     rebuild();
     Q_EMIT changed();
+}
+
+QStringList LogDesk::drafts() const
+{
+    QStringList words;
+    const auto add = [&](const Key &key, const SetDraft &draft) {
+        const core::Lifter *lifter = m_log.lifter(key.first);
+        if (lifter && draft.hasText())
+            words << tr("Set of %1 on %2, not saved yet: %3")
+                         .arg(lifter->name,
+                             core::dateWords(key.second, QStringLiteral("d MMM yyyy")),
+                             draft.text.trimmed());
+    };
+    for (const auto &[key, draft] : m_drafts)
+        add(key, draft);
+    add(m_key, m_draft);
+    return words;
 }
 
 void LogDesk::rebuild()

@@ -62,6 +62,8 @@ public:
     void setVariation(core::VariationId variation);
     /// Takes back what is half typed, a swap too.
     void giveUp();
+    /// What is half typed, here and of other lifters and days, in words for the coach.
+    [[nodiscard]] QStringList drafts() const;
 
 Q_SIGNALS:
     void changed();

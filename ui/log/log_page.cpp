@@ -72,7 +72,12 @@ LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
         m_entry->setFocus();
     });
     connect(m_checkIn, &CheckInForm::said, m_log, &DayLog::say);
-    connect(m_log, &DayLog::settling, m_checkIn, &CheckInForm::giveUntold);
+    connect(m_log, &DayLog::settling, this, [this](QStringList *left) {
+        if (!m_checkIn->giveUntold())
+            *left << tr("The check-in of this day");
+    });
+    connect(
+        m_log, &DayLog::closing, this, [this](QStringList *left) { *left << m_desk->drafts(); });
     connect(m_log, &DayLog::checkInChanged, m_checkIn, &CheckInForm::setCheckIn);
     connect(m_log, &DayLog::checkInNotSaved, m_checkIn, &CheckInForm::keepUnsaved);
     connect(m_advice, &AdviceBox::shiftWanted, m_log, &DayLog::setShiftsLoads);

@@ -8,15 +8,19 @@
 namespace ui {
 
 FieldNote::FieldNote(Kind kind, const QString &text)
-    : QLabel(text)
+    : WrappedLabel(text)
     , m_kind(kind)
 {
-    setWordWrap(true);
-    setTextFormat(Qt::PlainText);
     setFont(ui::font(Type::small, font()));
     recolour();
     if (text.isEmpty())
         hide();
+}
+
+void FieldNote::setKind(Kind kind)
+{
+    m_kind = kind;
+    recolour();
 }
 
 void FieldNote::say(const QString &text)
@@ -27,7 +31,7 @@ void FieldNote::say(const QString &text)
 
 void FieldNote::changeEvent(QEvent *event)
 {
-    QLabel::changeEvent(event);
+    WrappedLabel::changeEvent(event);
     // recolour() itself ends here too, and then finds nothing left to set.
     if (event->type() == QEvent::PaletteChange)
         recolour();

@@ -1,12 +1,12 @@
 #pragma once
 
-#include <QLabel>
+#include "ui/look/words_label.h"
 
 namespace ui {
 
 /// A line under a field: what is wrong with it and how to put it right, or a caution. Takes no room
 /// while it is empty.
-class FieldNote final : public QLabel
+class FieldNote final : public WrappedLabel
 {
     Q_OBJECT
 
@@ -15,6 +15,7 @@ public:
 
     explicit FieldNote(Kind kind, const QString &text = {});
 
+    void setKind(Kind kind);
     /// Shows the text; hides the note when it is empty.
     void say(const QString &text);
 

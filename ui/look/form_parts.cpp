@@ -1,5 +1,7 @@
 #include "ui/look/form_parts.h"
 
+#include "ui/look/words_label.h"
+
 #include <QFormLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -110,10 +112,7 @@ QLabel *heading(const QString &text)
 
 QLabel *plainWords(const QString &text)
 {
-    auto *words = new QLabel(text);
-    words->setTextFormat(Qt::PlainText);
-    words->setWordWrap(true);
-    return words;
+    return new WrappedLabel(text);
 }
 
 QLabel *centredWords(const QString &text)

@@ -14,7 +14,8 @@ namespace ui {
 namespace {
 
 constexpr int kRowPadding = 6;
-constexpr int kTextInset = 4; ///< between a field's edge and its text, besides Fusion's own
+constexpr int kTextInset = 4;       ///< between a field's edge and its text, besides Fusion's own
+constexpr int kWidestControl = 400; ///< that its text alone can ask for, whatever a coach wrote
 constexpr double kFocusWidth = 2.0;
 
 /// Draws a rounded box with its edge inside `rect`.
@@ -28,6 +29,14 @@ void box(QPainter *painter, const QRect &rect, const QColor &fill, const QColor 
     painter->drawRoundedRect(
         QRectF(rect).adjusted(inset, inset, -inset, -inset), space::radius, space::radius);
     painter->restore();
+}
+
+/// Dots in place of what has no room; ElidedTips says it in full.
+QString elided(const QString &text, const QStyleOption &option, const QRect &room)
+{
+    if (option.fontMetrics.size(Qt::TextShowMnemonic, text).width() <= room.width())
+        return text;
+    return option.fontMetrics.elidedText(text, Qt::ElideRight, room.width(), Qt::TextShowMnemonic);
 }
 
 void fieldBox(QPainter *painter, const QStyleOption *option)
@@ -180,11 +189,13 @@ QSize LookStyle::sizeFromContents(
     QSize result = QProxyStyle::sizeFromContents(type, option, size, widget);
     switch (type) {
     case CT_PushButton:
-        result.rwidth() += space::gap;
+        result.setWidth(std::min(result.width() + space::gap, kWidestControl));
         result.setHeight(std::max(result.height(), space::field));
         break;
-    case CT_LineEdit:
     case CT_ComboBox:
+        result.setWidth(std::min(result.width(), kWidestControl));
+        [[fallthrough]];
+    case CT_LineEdit:
         result.setHeight(std::max(result.height(), space::field));
         break;
     case CT_SpinBox: // holds a line edit, which is as tall as a field already
@@ -277,14 +288,25 @@ void LookStyle::drawControl(ControlElement element, const QStyleOption *option, 
     }
     if (element == CE_PushButtonLabel) {
         const auto *button = qstyleoption_cast<const QStyleOptionButton *>(option);
-        const bool next = button && button->features & QStyleOptionButton::DefaultButton
-            && button->state & State_Enabled && !(button->state & (State_Sunken | State_On));
-        if (next) {
-            QStyleOptionButton onAccent = *button;
-            onAccent.palette.setColor(QPalette::ButtonText, c.onAccent);
-            QProxyStyle::drawControl(element, &onAccent, painter, widget);
+        if (!button)
             return;
-        }
+        QStyleOptionButton fitted = *button;
+        fitted.text =
+            elided(button->text, *button, subElementRect(SE_PushButtonContents, button, widget));
+        const bool next = button->features & QStyleOptionButton::DefaultButton
+            && button->state & State_Enabled && !(button->state & (State_Sunken | State_On));
+        if (next)
+            fitted.palette.setColor(QPalette::ButtonText, c.onAccent);
+        QProxyStyle::drawControl(element, &fitted, painter, widget);
+        return;
+    }
+    if (const auto *choice = qstyleoption_cast<const QStyleOptionComboBox *>(option);
+        choice && element == CE_ComboBoxLabel) {
+        QStyleOptionComboBox fitted = *choice;
+        fitted.currentText = elided(choice->currentText, *choice,
+            subControlRect(CC_ComboBox, choice, SC_ComboBoxEditField, widget));
+        QProxyStyle::drawControl(element, &fitted, painter, widget);
+        return;
     }
     if (element == CE_HeaderSection) {
         painter->fillRect(option->rect, c.window);

@@ -1,6 +1,7 @@
 #include "ui/look/theme.h"
 
 #include "ui/look/desktop_scheme.h"
+#include "ui/look/elided_tips.h"
 #include "ui/look/look_style.h"
 
 #include <QApplication>
@@ -68,6 +69,7 @@ Theme::Theme(QApplication &app)
     , m_choice(choiceKept())
 {
     app.setStyle(new LookStyle); // the application owns its style
+    new ElidedTips(this);
     watchDesktopScheme(this, SLOT(desktopChanged()));
     apply();
 }

@@ -1,10 +1,10 @@
 #include "ui/look/week_header.h"
 
+#include "core/domain/language.h"
 #include "core/domain/week.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/words_label.h"
 
-#include <QLabel>
-#include <QLocale>
 #include <QPushButton>
 #include <QToolButton>
 
@@ -12,22 +12,22 @@ namespace ui {
 
 QString weekTitle(QDate monday)
 {
-    const QLocale locale;
     const QDate sunday = monday.addDays(core::kWeekDays - 1);
     const QString full = QStringLiteral("d MMMM yyyy");
     const QString first = monday.year() != sunday.year() ? full
         : monday.month() != sunday.month()               ? QStringLiteral("d MMMM")
                                                          : QStringLiteral("d");
     return WeekHeader::tr("%1 \u2013 %2, week %3")
-        .arg(locale.toString(monday, first), locale.toString(sunday, full))
+        .arg(core::dateWords(monday, first), core::dateWords(sunday, full))
         .arg(monday.weekNumber());
 }
 
 WeekHeader::WeekHeader(QWidget *parent)
     : QWidget(parent)
-    , m_title(label(Type::heading))
-    , m_totals(new QLabel)
+    , m_title(new ElidedLabel)
+    , m_totals(new ElidedLabel)
 {
+    m_title->setFont(ui::font(Type::heading, font()));
     const auto turn = [this](const QString &text, const QString &name, const QString &keys,
                           int weeks) {
         return turnButton(text, name, QKeySequence(keys), this, [this, weeks] {

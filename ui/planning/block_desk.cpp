@@ -105,12 +105,14 @@ core::NewCardId BlockDesk::newCardId()
     return [this] { return m_roster.newId<core::Card>(); };
 }
 
-void BlockDesk::perform(const QString &name, const core::BlockEdit &done)
+bool BlockDesk::perform(const QString &name, const core::BlockEdit &done)
 {
     if (!done.refused.isEmpty())
         Q_EMIT said(done.refused);
-    else if (m_roster.perform(name, done.edit) && !done.remarks.isEmpty())
+    const bool isDone = done.refused.isEmpty() && m_roster.perform(name, done.edit);
+    if (isDone && !done.remarks.isEmpty())
         Q_EMIT said(done.remarks.join(u' '));
+    return isDone;
 }
 
 void BlockDesk::openBlockDialog(const QString &title, const QString &step, const core::Block &block)
@@ -122,8 +124,10 @@ void BlockDesk::openBlockDialog(const QString &title, const QString &step, const
             return core::putBlock(made, {{}, all}).refused;
         },
         m_window);
-    if (dialog.exec() == QDialog::Accepted)
-        perform(step.arg(dialog.block().name), core::putBlock(dialog.block(), {{}, all}));
+    dialog.keepBy([&] {
+        return perform(step.arg(dialog.block().name), core::putBlock(dialog.block(), {{}, all}));
+    });
+    dialog.exec();
 }
 
 void BlockDesk::newBlock()
@@ -177,13 +181,14 @@ void BlockDesk::copyBlock()
             return core::putBlock(made, {{}, all}).refused;
         },
         m_window);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    const core::Block copy = dialog.block();
-    const QDate from = std::min(block->start, copy.start);
-    const QDate to = std::max(block->end(), copy.end());
-    perform(tr("Copy block %1").arg(block->name),
-        core::copyBlock(*block, copy, {cards(from, to), all}, newCardId()));
+    dialog.keepBy([&] {
+        const core::Block copy = dialog.block();
+        const QDate from = std::min(block->start, copy.start);
+        const QDate to = std::max(block->end(), copy.end());
+        return perform(tr("Copy block %1").arg(block->name),
+            core::copyBlock(*block, copy, {cards(from, to), all}, newCardId()));
+    });
+    dialog.exec();
 }
 
 void BlockDesk::removeBlock()
@@ -212,15 +217,17 @@ void BlockDesk::saveTemplate()
         return;
     SaveTemplateDialog dialog(
         block->name, core::latestVersions(m_roster.templates()), m_roster.variations(), m_window);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    const std::vector<core::Card> held = cards(block->start, block->end());
-    core::BlockTemplate made = dialog.earlier()
-        ? core::nextVersion(*dialog.earlier(), *block, held, m_roster.variations())
-        : core::templateOf(dialog.name(), *block, held, m_roster.variations(), dialog.swaps());
-    made.swaps = dialog.swaps();
-    made.id = m_roster.newId<core::BlockTemplate>();
-    m_roster.perform(tr("Save template %1").arg(made.name), core::keepTemplate(made, *block));
+    dialog.keepBy([&] {
+        const std::vector<core::Card> held = cards(block->start, block->end());
+        core::BlockTemplate made = dialog.earlier()
+            ? core::nextVersion(*dialog.earlier(), *block, held, m_roster.variations())
+            : core::templateOf(dialog.name(), *block, held, m_roster.variations(), dialog.swaps());
+        made.swaps = dialog.swaps();
+        made.id = m_roster.newId<core::BlockTemplate>();
+        return m_roster.perform(
+            tr("Save template %1").arg(made.name), core::keepTemplate(made, *block));
+    });
+    dialog.exec();
 }
 
 void BlockDesk::layTemplate()
@@ -229,12 +236,13 @@ void BlockDesk::layTemplate()
         return;
     LayTemplateDialog dialog(m_roster, PlanSource(m_roster, m_estimates, m_history, lifter()),
         m_selection.monday(), m_window);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    const QString name = dialog.lifterCount() > 1
-        ? tr("Lay %1 on %2 lifters").arg(dialog.templateName()).arg(dialog.lifterCount())
-        : tr("Lay out %1").arg(dialog.templateName());
-    if (m_roster.perform(name, dialog.edit()))
+    dialog.keepBy([&] {
+        const QString name = dialog.lifterCount() > 1
+            ? tr("Lay %1 on %2 lifters").arg(dialog.templateName()).arg(dialog.lifterCount())
+            : tr("Lay out %1").arg(dialog.templateName());
+        return m_roster.perform(name, dialog.edit());
+    });
+    if (dialog.exec() == QDialog::Accepted)
         m_selection.setWeekOf(dialog.firstDay());
 }
 
@@ -244,8 +252,8 @@ void BlockDesk::carryForward()
         return;
     CarryForwardDialog dialog(PlanSource(m_roster, m_estimates, m_history, lifter()),
         m_selection.monday(), newCardId(), m_window);
-    if (dialog.exec() == QDialog::Accepted)
-        m_roster.perform(tr("Carry a week forward"), dialog.edit());
+    dialog.keepBy([&] { return m_roster.perform(tr("Carry a week forward"), dialog.edit()); });
+    dialog.exec();
 }
 
 void BlockDesk::copyWeek()

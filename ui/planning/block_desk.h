@@ -53,7 +53,7 @@ private:
     [[nodiscard]] std::vector<core::Block> blocks() const;
     [[nodiscard]] std::optional<core::Block> current() const;
     [[nodiscard]] std::vector<core::Card> cards(QDate from, QDate to) const;
-    void perform(const QString &name, const core::BlockEdit &done);
+    bool perform(const QString &name, const core::BlockEdit &done);
     void openBlockDialog(const QString &title, const QString &step, const core::Block &block);
     [[nodiscard]] core::NewCardId newCardId();
 

@@ -1,10 +1,10 @@
 #include "ui/planning/block_dialog.h"
 
+#include "ui/look/date_field.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 
 #include <QCheckBox>
-#include <QDateEdit>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QGridLayout>
@@ -21,12 +21,12 @@ constexpr int kDeloadColumns = 6;
 
 BlockDialog::BlockDialog(
     const QString &title, const core::Block &block, Check check, QWidget *parent)
-    : QDialog(parent)
+    : FormDialog(parent)
     , m_start(block)
     , m_check(std::move(check))
     , m_name(new QLineEdit(block.name))
     , m_purpose(new QLineEdit(block.purpose))
-    , m_firstDay(new QDateEdit(block.start))
+    , m_firstDay(named("firstDay", new DateField(block.start, tr("First day"))))
     , m_weeks(new QSpinBox)
     , m_deloadGrid(new QGridLayout)
     , m_note(new FieldNote(FieldNote::Kind::problem))
@@ -34,25 +34,24 @@ BlockDialog::BlockDialog(
     setWindowTitle(title);
     m_name->setPlaceholderText(tr("such as Strength"));
     m_purpose->setPlaceholderText(tr("what the weeks are for; may stay empty"));
-    m_firstDay->setCalendarPopup(true);
     m_weeks->setRange(1, core::kMostBlockWeeks);
     m_weeks->setValue(block.weeks);
 
     auto *form = new QFormLayout;
     addRow(form, tr("&Name"), m_name, m_name);
     addRow(form, tr("&Purpose"), m_purpose, m_purpose);
-    addRow(form, tr("&First day"), m_firstDay, m_firstDay);
+    addRow(form, tr("&First day"), &m_firstDay->field(), m_firstDay);
     addRow(form, tr("&Weeks"), m_weeks, m_weeks);
     form->addRow(tr("Deload weeks"), boxed(m_deloadGrid));
 
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     m_take = buttons->button(QDialogButtonBox::Ok);
-    setLayout(columnLayout({form, m_note, Stretch{1}, buttons}));
+    layOut(columnLayout({form, m_note, Stretch{1}}), buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_name, &QLineEdit::textChanged, this, &BlockDialog::validate);
     connect(m_purpose, &QLineEdit::textChanged, this, &BlockDialog::validate);
-    connect(m_firstDay, &QDateEdit::dateChanged, this, &BlockDialog::validate);
+    connect(m_firstDay, &DateField::edited, this, &BlockDialog::validate);
     connect(m_weeks, &QSpinBox::valueChanged, this, &BlockDialog::layWeeks);
     setMinimumWidth(420);
     layWeeks();
@@ -97,7 +96,7 @@ void BlockDialog::validate()
 {
     const QString why = m_check(block());
     m_note->say(why);
-    m_take->setEnabled(why.isEmpty());
+    m_take->setEnabled(why.isEmpty() && m_firstDay->isSound());
 }
 
 } // namespace ui

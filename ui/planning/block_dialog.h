@@ -1,12 +1,11 @@
 #pragma once
 
 #include "core/domain/block.h"
+#include "ui/look/form_dialog.h"
 
-#include <QDialog>
 #include <functional>
 
 class QCheckBox;
-class QDateEdit;
 class QGridLayout;
 class QLineEdit;
 class QPushButton;
@@ -14,10 +13,11 @@ class QSpinBox;
 
 namespace ui {
 
+class DateField;
 class FieldNote;
 
 /// A block's name, purpose, first day, weeks and deloads.
-class BlockDialog : public QDialog
+class BlockDialog : public FormDialog
 {
     Q_OBJECT
 
@@ -38,7 +38,7 @@ private:
     Check m_check;
     QLineEdit *m_name;
     QLineEdit *m_purpose;
-    QDateEdit *m_firstDay;
+    DateField *m_firstDay;
     QSpinBox *m_weeks;
     QGridLayout *m_deloadGrid;
     std::vector<QCheckBox *> m_deloads;

@@ -1,5 +1,6 @@
 #include "ui/planning/block_ribbon.h"
 
+#include "core/domain/language.h"
 #include "core/domain/week.h"
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
@@ -202,7 +203,7 @@ void BlockRibbon::paintWeek(QPainter &painter, int index) const
     date.setBold(week.now);
     painter.setFont(date);
     const QRect top(cell.left(), cell.top() + 1, cell.width(), row);
-    painter.drawText(top, Qt::AlignCenter, QLocale().toString(week.monday, tr("d MMM")));
+    painter.drawText(top, Qt::AlignCenter, core::dateWords(week.monday, tr("d MMM")));
     painter.setFont(ui::font(Type::small, font()));
     QString below = week.cards == 0 ? QStringLiteral("\u2013") : QLocale().toString(week.lifts);
     if (week.meet)

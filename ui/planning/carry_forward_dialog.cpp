@@ -1,5 +1,6 @@
 #include "ui/planning/carry_forward_dialog.h"
 
+#include "core/domain/language.h"
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
 #include "core/loads/limited_lines.h"
@@ -12,7 +13,6 @@
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QHeaderView>
-#include <QLocale>
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QSpinBox>
@@ -23,6 +23,7 @@ namespace ui {
 namespace {
 
 constexpr int kMostWeeks = 12;
+constexpr int kWidestColumn = 340; ///< px
 enum Column { kDay, kVariation, kSets, kLoads, kColumns };
 
 QString loadsText(const core::ResolvedCard &card, core::Unit unit)
@@ -41,7 +42,7 @@ QString loadsText(const core::ResolvedCard &card, core::Unit unit)
 
 CarryForwardDialog::CarryForwardDialog(
     PlanSource source, QDate monday, std::function<core::CardId()> newId, QWidget *parent)
-    : QDialog(parent)
+    : FormDialog(parent)
     , m_source(std::move(source))
     , m_monday(monday)
     , m_newId(std::move(newId))
@@ -54,7 +55,6 @@ CarryForwardDialog::CarryForwardDialog(
     , m_whatIf(new WhatIfView)
 {
     setWindowTitle(tr("Carry the week forward"));
-    resize(900, 640);
     m_weeks->setRange(1, kMostWeeks);
     m_weeks->setValue(3);
     m_occupied->addItem(tr("goes below what is planned there"), int(core::OnOccupiedDays::keep));
@@ -65,6 +65,7 @@ CarryForwardDialog::CarryForwardDialog(
     m_table->verticalHeader()->hide();
     m_table->setAccessibleName(tr("The weeks that come of it"));
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->horizontalHeader()->setMaximumSectionSize(kWidestColumn);
     m_table->horizontalHeader()->setSectionResizeMode(kSets, QHeaderView::Stretch);
 
     auto *form = new QFormLayout;
@@ -73,7 +74,7 @@ CarryForwardDialog::CarryForwardDialog(
     form->addRow(tr("On days with cards it"), m_occupied);
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_take = buttons->addButton(tr("&Lay out"), QDialogButtonBox::AcceptRole);
-    setLayout(columnLayout({form, m_remarks, {m_table, 3}, {m_whatIf, 2}, buttons}));
+    layOut(columnLayout({form, m_remarks, {m_table, 3}, {m_whatIf, 2}}), buttons, {900, 640});
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_rule, &RuleEditor::changed, this, &CarryForwardDialog::preview);
@@ -114,7 +115,7 @@ void CarryForwardDialog::fillRow(int row)
             item->setFlags(item->flags() & ~Qt::ItemIsEditable);
         m_table->setItem(row, column, item);
     };
-    put(kDay, QLocale().toString(card.day, tr("ddd d MMM")), false);
+    put(kDay, core::dateWords(card.day, tr("ddd d MMM")), false);
     put(kVariation, variation ? variation->name : QString(), false);
     put(kSets, QString(card.setLine).replace(u'\n', QStringLiteral(" / ")), true);
     put(kLoads, loadsText(m_source.resolved({card}).front(), m_source.lifter().unit), false);

@@ -1,9 +1,9 @@
 #pragma once
 
 #include "core/plan/lay_out.h"
+#include "ui/look/form_dialog.h"
 #include "ui/planning/plan_source.h"
 
-#include <QDialog>
 #include <functional>
 
 class QComboBox;
@@ -21,7 +21,7 @@ class WhatIfView;
 
 /// Carries a week forward by a rule: choose it, look at the weeks that come of it, change rows, and
 /// only then lay them out.
-class CarryForwardDialog : public QDialog
+class CarryForwardDialog : public FormDialog
 {
     Q_OBJECT
 

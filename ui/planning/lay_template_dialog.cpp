@@ -4,14 +4,15 @@
 #include "core/plan/block_edits.h"
 #include "core/plan/template.h"
 #include "core/plan/touch_swap.h"
+#include "ui/look/date_field.h"
 #include "ui/look/form_parts.h"
 #include "ui/planning/what_if_view.h"
 #include "ui/roster/open_roster.h"
 
 #include <QComboBox>
-#include <QDateEdit>
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -24,24 +25,22 @@ constexpr int kIdRole = Qt::UserRole;
 
 LayTemplateDialog::LayTemplateDialog(
     OpenRoster &roster, PlanSource source, QDate monday, QWidget *parent)
-    : QDialog(parent)
+    : FormDialog(parent)
     , m_roster(roster)
     , m_source(std::move(source))
     , m_latest(core::latestVersions(roster.templates()))
     , m_template(new QComboBox)
     , m_about(plainWords())
-    , m_firstDay(new QDateEdit(monday))
+    , m_firstDay(named("firstDay", new DateField(monday, tr("First day"))))
     , m_group(new QComboBox)
     , m_lifters(new QListWidget)
     , m_words(new QPlainTextEdit)
     , m_whatIf(new WhatIfView)
 {
     setWindowTitle(tr("Lay out a template"));
-    resize(880, 660);
     const core::LifterId lifter = m_source.lifter().id;
     for (const core::BlockTemplate &each : m_latest)
         m_template->addItem(each.name);
-    m_firstDay->setCalendarPopup(true);
     m_words->setReadOnly(true);
     m_words->setAccessibleName(tr("What it comes to for each lifter"));
     m_lifters->setAccessibleName(tr("Lifters; Space marks one"));
@@ -70,18 +69,18 @@ LayTemplateDialog::LayTemplateDialog(
     auto *form = new QFormLayout;
     addRow(form, tr("&Template"), m_template, m_template);
     form->addRow(QString(), m_about);
-    addRow(form, tr("&First day"), m_firstDay, m_firstDay);
+    addRow(form, tr("&First day"), &m_firstDay->field(), m_firstDay);
     QLayout *left = columnLayout({form, m_group, {m_lifters, 1}});
     QLayout *right = columnLayout({new QLabel(tr("What it comes to")), {m_words, 1}});
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_take = buttons->addButton(tr("&Lay out"), QDialogButtonBox::AcceptRole);
-    setLayout(columnLayout({{rowLayout({{left, 1}, {right, 1}}), 3},
-        new QLabel(tr("What it may bring %1").arg(m_source.lifter().name)), {m_whatIf, 2},
-        buttons}));
+    layOut(columnLayout({{rowLayout({{left, 1}, {right, 1}}), 3},
+               plainWords(tr("What it may bring %1").arg(m_source.lifter().name)), {m_whatIf, 2}}),
+        buttons, {880, 660});
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_template, &QComboBox::currentIndexChanged, this, &LayTemplateDialog::preview);
-    connect(m_firstDay, &QDateEdit::dateChanged, this, &LayTemplateDialog::preview);
+    connect(m_firstDay, &DateField::edited, this, &LayTemplateDialog::preview);
     connect(m_lifters, &QListWidget::itemChanged, this, &LayTemplateDialog::preview);
     connect(m_group, &QComboBox::activated, this, [this](int index) {
         if (index == 1 || index == 2)
@@ -189,7 +188,7 @@ void LayTemplateDialog::preview()
     m_whatIf->show(
         m_source.compare(m_edit, firstDay().addDays(core::kWeekDays * layout->weeks - 1)),
         m_source.lifter().unit);
-    m_take->setEnabled(!m_edit.isEmpty());
+    m_take->setEnabled(!m_edit.isEmpty() && m_firstDay->isSound());
     m_take->setText(m_laid > 1 ? tr("&Lay out for %1 lifters").arg(m_laid) : tr("&Lay out"));
 }
 

@@ -3,14 +3,13 @@
 #include "core/domain/block_template.h"
 #include "core/domain/edit.h"
 #include "core/domain/lifter.h"
+#include "ui/look/form_dialog.h"
 #include "ui/planning/plan_source.h"
 
-#include <QDialog>
 #include <set>
 #include <vector>
 
 class QComboBox;
-class QDateEdit;
 class QLabel;
 class QListWidget;
 class QPlainTextEdit;
@@ -18,12 +17,13 @@ class QPushButton;
 
 namespace ui {
 
+class DateField;
 class OpenRoster;
 class WhatIfView;
 
 /// Lays a template on one lifter or many at once, and says beforehand what it comes to for each:
 /// swaps by touch style, differences that are kept, and who it cannot be laid on.
-class LayTemplateDialog : public QDialog
+class LayTemplateDialog : public FormDialog
 {
     Q_OBJECT
 
@@ -52,7 +52,7 @@ private:
     std::vector<core::BlockTemplate> m_latest;
     QComboBox *m_template;
     QLabel *m_about;
-    QDateEdit *m_firstDay;
+    DateField *m_firstDay;
     QComboBox *m_group;
     QListWidget *m_lifters;
     QPlainTextEdit *m_words;

@@ -13,7 +13,7 @@ namespace ui {
 
 SaveTemplateDialog::SaveTemplateDialog(const QString &name, std::vector<core::BlockTemplate> latest,
     const std::vector<core::Variation> &catalogue, QWidget *parent)
-    : QDialog(parent)
+    : FormDialog(parent)
     , m_latest(std::move(latest))
     , m_offered(core::usualTouchSwaps(catalogue))
     , m_name(new QComboBox)
@@ -37,7 +37,7 @@ SaveTemplateDialog::SaveTemplateDialog(const QString &name, std::vector<core::Bl
     }
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Save | QDialogButtonBox::Cancel);
     m_take = buttons->button(QDialogButtonBox::Save);
-    setLayout(columnLayout({new QLabel(tr("Name")), m_name, m_words, rules, Stretch{1}, buttons}));
+    layOut(columnLayout({new QLabel(tr("Name")), m_name, m_words, rules, Stretch{1}}), buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_name, &QComboBox::editTextChanged, this, &SaveTemplateDialog::explain);

@@ -2,8 +2,8 @@
 
 #include "core/domain/block_template.h"
 #include "core/domain/variation.h"
+#include "ui/look/form_dialog.h"
 
-#include <QDialog>
 #include <vector>
 
 class QCheckBox;
@@ -15,7 +15,7 @@ namespace ui {
 
 /// Under which name a block becomes a template, and which variations are swapped by touch style
 /// when it is laid out. A name that is there already gets a further version.
-class SaveTemplateDialog : public QDialog
+class SaveTemplateDialog : public FormDialog
 {
     Q_OBJECT
 

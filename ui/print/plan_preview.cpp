@@ -2,6 +2,7 @@
 
 #include "core/domain/storage_error.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/scrolling_room.h"
 #include "ui/print/sheet_painter.h"
 
 #include <QComboBox>
@@ -45,7 +46,7 @@ PlanPreview::PlanPreview(core::WeekSheet sheet, QWidget *parent)
     m_message->hide();
     m_preview->setAccessibleName(tr("Preview of the printed week"));
     setLayout(columnLayout({makeBar(), m_message, {m_preview, 1}}));
-    resize(820, 900);
+    sizeToScreen(*this, {820, 900});
 
     connect(m_preview, &QPrintPreviewWidget::paintRequested, this, [this](QPrinter *printer) {
         if (!print(*printer, m_laidOut))

@@ -1,5 +1,6 @@
 #include "ui/returns/return_tree.h"
 
+#include "core/domain/language.h"
 #include "core/exchange/return_words.h"
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
@@ -8,7 +9,6 @@
 
 #include <QEvent>
 #include <QHeaderView>
-#include <QLocale>
 #include <algorithm>
 #include <utility>
 
@@ -21,7 +21,7 @@ constexpr size_t kShownProblems = 20;
 
 QString dayWords(QDate day)
 {
-    return QLocale().toString(day, QStringLiteral("dddd d MMMM"));
+    return core::dateWords(day, QStringLiteral("dddd d MMMM"));
 }
 
 } // namespace
@@ -78,7 +78,7 @@ void ReturnTree::addSheet(const core::SheetReview &review, size_t index, bool is
     QString title = review.name.isEmpty() ? review.file : review.name;
     if (review.monday.isValid())
         title = tr("%1, week of %2")
-                    .arg(title, QLocale().toString(review.monday, QStringLiteral("d MMMM")));
+                    .arg(title, core::dateWords(review.monday, QStringLiteral("d MMMM")));
     sheet->setText(whatColumn, title);
     sheet->setToolTip(whatColumn, review.file);
     sheet->setData(whatColumn, kIndexRole, qulonglong(index));

@@ -2,6 +2,7 @@
 
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/scrolling_room.h"
 #include "ui/returns/return_tree.h"
 #include "ui/roster/today.h"
 
@@ -42,7 +43,6 @@ ReturnsDialog::ReturnsDialog(OpenRoster &roster, QWidget *parent)
 {
     setWindowTitle(tr("Return sheets"));
     setAcceptDrops(true);
-    resize(1000, 640);
     m_heading->setWordWrap(true);
     m_pages->insertWidget(invitationPage,
         paragraph(tr("Choose the return sheets that the lifters sent, or drop them here: CSV files "
@@ -57,8 +57,11 @@ ReturnsDialog::ReturnsDialog(OpenRoster &roster, QWidget *parent)
     auto *add = buttons->addButton(tr("A&dd sheets…"), QDialogButtonBox::ActionRole);
     add->setAutoDefault(false);
 
-    fill(this, columnLayout({m_heading, m_pain, {m_pages, 1}, m_trouble, buttons}, space::gap),
+    auto *room =
+        new ScrollingRoom(columnLayout({m_heading, m_pain, {m_pages, 1}, m_trouble}, space::gap));
+    fill(this, columnLayout({{room, 1}, buttons}, space::gap),
         {space::page, space::page, space::page, space::group});
+    sizeToScreen(*this, {1000, 640});
 
     connect(add, &QPushButton::clicked, this, &ReturnsDialog::askForFiles);
     connect(buttons, &QDialogButtonBox::accepted, this, &ReturnsDialog::acceptTicked);

@@ -1,6 +1,7 @@
 #include "ui/review/compare_button.h"
 
 #include "core/domain/search_text.h"
+#include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 
 #include <QLineEdit>
@@ -22,11 +23,12 @@ CompareButton::CompareButton(int most, QWidget *parent)
     , m_most(most)
     , m_query(searchField(tr("Find a lifter")))
     , m_list(new QListWidget)
+    , m_full(named("compareFull", new FieldNote(FieldNote::Kind::caution)))
 {
     m_list->setFixedHeight(kListHeight);
     m_list->setAccessibleName(tr("Lifters to compare with"));
     auto *panel = new QWidget;
-    panel->setLayout(columnLayout({m_query, m_list}));
+    panel->setLayout(columnLayout({m_query, m_list, m_full}));
     auto *menu = new QMenu(this);
     auto *action = new QWidgetAction(menu);
     action->setDefaultWidget(panel);
@@ -72,10 +74,12 @@ void CompareButton::take(QListWidgetItem *item)
 {
     const core::LifterId lifter{item->data(kIdRole).toLongLong()};
     std::erase(m_chosen, lifter);
+    m_full->say({});
     if (item->checkState() == Qt::Checked) {
         if (int(m_chosen.size()) >= m_most) {
             const QSignalBlocker quiet(m_list);
             item->setCheckState(Qt::Unchecked);
+            m_full->say(fullWords());
         } else {
             m_chosen.push_back(lifter);
         }
@@ -89,8 +93,12 @@ void CompareButton::showState()
     setText(m_chosen.empty() ? tr("Compare") : tr("Compare with %1").arg(m_chosen.size()));
     setToolTip(int(m_chosen.size()) < m_most
             ? tr("Draws the estimated max of up to %1 other lifters in the lower chart").arg(m_most)
-            : tr("%1 are the most that can be told apart: take one out to add another")
-                  .arg(m_most));
+            : fullWords());
+}
+
+QString CompareButton::fullWords() const
+{
+    return tr("%1 are the most that can be told apart: take one out to add another").arg(m_most);
 }
 
 } // namespace ui

@@ -11,6 +11,8 @@ class QListWidgetItem;
 
 namespace ui {
 
+class FieldNote;
+
 /// Chooses the lifters to compare with, from a list with a search that drops down.
 class CompareButton final : public QPushButton
 {
@@ -31,11 +33,13 @@ private:
     void narrow(const QString &query);
     void take(QListWidgetItem *item);
     void showState();
+    [[nodiscard]] QString fullWords() const;
 
     int m_most;
     std::vector<core::LifterId> m_chosen; ///< in the order chosen
     QLineEdit *m_query;
     QListWidget *m_list;
+    FieldNote *m_full; ///< why one more was refused
 };
 
 } // namespace ui

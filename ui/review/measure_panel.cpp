@@ -1,6 +1,7 @@
 #include "ui/review/measure_panel.h"
 
 #include "ui/look/form_parts.h"
+#include "ui/look/words_label.h"
 #include "ui/review/measure_chart.h"
 #include "ui/review/review_legend.h"
 
@@ -33,7 +34,7 @@ MeasurePanel::MeasurePanel(TimeWindow &window, QWidget *parent)
     : QWidget(parent)
     , m_choice(named("measure", new QComboBox))
     , m_legend(new QHBoxLayout)
-    , m_why(label(Type::small))
+    , m_why(plainWords())
     , m_nothing(named("measureNothing", centredWords()))
     , m_stack(new QStackedWidget)
     , m_chart(new MeasureChart(window))
@@ -47,12 +48,11 @@ MeasurePanel::MeasurePanel(TimeWindow &window, QWidget *parent)
     copy->setToolTip(tr("The lines of this chart as a table, for a spreadsheet"));
     connect(copy, &QPushButton::clicked, this, &MeasurePanel::copyCsv);
 
-    m_why->setWordWrap(true);
+    m_why->setFont(ui::font(Type::small, font()));
     m_stack->addWidget(m_chart);
     m_stack->addWidget(m_nothing);
     fill(this,
-        columnLayout(
-            {rowLayout({m_choice, m_legend, Stretch{1}, copy}, space::gap), {m_stack, 1}, m_why},
+        columnLayout({rowLayout({m_choice, {m_legend, 1}, copy}, space::gap), {m_stack, 1}, m_why},
             space::hair));
     connect(m_choice, &QComboBox::currentIndexChanged, this, &MeasurePanel::showMeasure);
 }
@@ -100,13 +100,15 @@ void MeasurePanel::showLegend()
         delete item->widget();
         delete item;
     }
-    if (m_content.lines.size() < 2)
+    if (m_content.lines.size() < 2) {
+        m_legend->addStretch();
         return;
+    }
     for (size_t line = 0; line < m_content.lines.size(); ++line) {
         auto *mark = new QLabel(this);
         mark->setPixmap(lineSwatch(line, palette(), devicePixelRatioF()));
         m_legend->addWidget(mark);
-        m_legend->addWidget(new QLabel(m_content.lines[line].name, this));
+        m_legend->addWidget(new ElidedLabel(m_content.lines[line].name), 1);
     }
 }
 

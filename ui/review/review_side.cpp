@@ -17,9 +17,8 @@ constexpr int kWidth = 264;
 
 QLabel *smallWords(const QString &words)
 {
-    QLabel *small = label(Type::small, words);
-    small->setTextFormat(Qt::PlainText);
-    small->setWordWrap(true);
+    QLabel *small = plainWords(words);
+    small->setFont(ui::font(Type::small, small->font()));
     return small;
 }
 
@@ -27,7 +26,7 @@ QLabel *smallWords(const QString &words)
 
 ReviewSide::ReviewSide(QWidget *parent)
     : QScrollArea(parent)
-    , m_standing(named("standing", heading({})))
+    , m_standing(named("standing", plainWords()))
     , m_advice(plainWords())
     , m_trend(named("trend", plainWords()))
     , m_doneTitle(heading(tr("Done beside planned")))
@@ -37,6 +36,7 @@ ReviewSide::ReviewSide(QWidget *parent)
     , m_legend(new ReviewLegend)
     , m_touch(new TouchPanel)
 {
+    m_standing->setFont(ui::font(Type::strong, font()));
     QVBoxLayout *down = columnLayout(
         {m_standing, m_advice, m_trend, space::gap, heading(tr("The line shows what is"))});
     for (const Knowledge knowledge : {Knowledge::now, Knowledge::then}) {

@@ -1,5 +1,6 @@
 #include "ui/review/review_words.h"
 
+#include "core/domain/language.h"
 #include "core/loads/lift_estimate.h"
 #include "ui/look/text.h"
 
@@ -13,7 +14,7 @@ namespace {
 
 QString dayWords(double day)
 {
-    return QLocale().toString(core::fromEngineDay(int(day)), QStringLiteral("ddd d MMM yyyy"));
+    return core::dateWords(core::fromEngineDay(int(day)), QStringLiteral("ddd d MMM yyyy"));
 }
 
 /// A value that is in the unit already, to a tenth.

@@ -7,12 +7,15 @@
 #include <QAreaSeries>
 #include <QLineSeries>
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 namespace ui {
 
 namespace {
 constexpr double kMarkCell = 3.0; ///< marks in one cell hide each other, px
+/// Of the lowest estimate: a set that speaks for less was a warm-up, and does not stretch the axis.
+constexpr double kWarmUp = 0.85;
 } // namespace
 
 MarkShape shapeOf(ReadingKind kind)
@@ -79,19 +82,28 @@ void StrengthChart::redraw()
         high = std::max(high, week.high90);
         stops.push_back({week.day, week.value, Side::left, true, i});
     }
+    const double least = std::isfinite(low) ? kWarmUp * low : 0.0;
     for (int i = 0; i < int(m_content.series.readings.size()); ++i) {
         const ReadingPoint &reading = m_content.series.readings[size_t(i)];
         if (!span.contains(reading.day))
             continue;
-        low = std::min(low, reading.value);
+        if (!(reading.value < least))
+            low = std::min(low, reading.value);
         high = std::max(high, reading.value);
         stops.push_back({reading.day, reading.value, Side::left, false, i});
     }
     if (low <= high)
         axes().setScale(Side::left, scaleFor(low, high, axes().mostValueSteps()));
+    for (Stop &stop : stops)
+        stop.value = shownAt(stop.value);
     setStops(std::move(stops));
     drawBand();
     drawMarks();
+}
+
+double StrengthChart::shownAt(double value) const
+{
+    return std::max(value, map(Side::left).values.from);
 }
 
 void StrengthChart::drawBand()
@@ -115,7 +127,7 @@ void StrengthChart::drawMarks()
     std::vector<QPointF> places;
     places.reserve(m_content.series.readings.size());
     for (const ReadingPoint &reading : m_content.series.readings)
-        places.push_back(pixels.at(reading.day, reading.value) - corner);
+        places.push_back(pixels.at(reading.day, shownAt(reading.value)) - corner);
     std::vector<ChartMark> drawn;
     for (const int i : thinMarks(places, pixels.plot.width(), pixels.plot.height(), kMarkCell)) {
         const ReadingKind kind = m_content.series.readings[size_t(i)].kind;

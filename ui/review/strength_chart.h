@@ -38,6 +38,8 @@ protected:
     [[nodiscard]] QString wordsOf(const Stop &stop) const override;
 
 private:
+    /// Where the value is drawn: at the lower edge, where it is below the axis.
+    [[nodiscard]] double shownAt(double value) const;
     void drawBand();
     void drawMarks();
 

@@ -82,9 +82,25 @@ bool OpenRoster::record(const core::Edit &facts)
     return change.has_value();
 }
 
+bool OpenRoster::settle()
+{
+    QStringList left;
+    Q_EMIT settling(&left);
+    return left.isEmpty();
+}
+
+QStringList OpenRoster::halfTyped()
+{
+    QStringList left;
+    Q_EMIT settling(&left);
+    Q_EMIT closing(&left);
+    return left;
+}
+
 bool OpenRoster::undo()
 {
-    settle();
+    if (!settle())
+        return false;
     const auto *step = static_cast<const Step *>(m_steps.command(m_steps.index() - 1));
     const auto change = step ? write(core::inverse(step->edit())) : std::nullopt;
     if (!change)
@@ -96,7 +112,8 @@ bool OpenRoster::undo()
 
 bool OpenRoster::redo()
 {
-    settle();
+    if (!settle())
+        return false;
     const auto *step = static_cast<const Step *>(m_steps.command(m_steps.index()));
     const auto change = step ? write(step->edit()) : std::nullopt;
     if (!change)
@@ -123,6 +140,7 @@ std::optional<core::RosterChange> OpenRoster::write(const core::Edit &edit)
 void OpenRoster::tellOf(const core::RosterChange &change)
 {
     const QScopedValueRollback telling(m_telling, true);
+    Q_EMIT stored();
     readAgain(change);
     Q_EMIT changed(change);
 }

@@ -4,6 +4,7 @@
 #include "core/storage/roster_store.h"
 
 #include <QObject>
+#include <QStringList>
 #include <QUndoStack>
 #include <memory>
 #include <optional>
@@ -44,7 +45,12 @@ public:
 
     /// Whoever holds something half typed is to perform it now: the selection, the page or the
     /// roster is about to change.
-    void settle() { Q_EMIT settling(); }
+    /// @return false where some of it could not be stored, and failed() was emitted: what is about
+    ///         to change had better stay
+    bool settle();
+    /// What is half typed and would be lost if the roster were closed now, in words for the coach;
+    /// what can be stored as it is typed is stored first.
+    [[nodiscard]] QStringList halfTyped();
 
     /// Work on another thread has failed: emits failed().
     void tell(const core::StorageError &trouble)
@@ -80,10 +86,14 @@ public:
     template <class Row> [[nodiscard]] auto newId() { return m_store->newId<Row>(); }
 
 Q_SIGNALS:
+    /// A change is stored, and is told next.
+    void stored();
     /// Something was changed, and is stored. Read again what is shown of it.
     void changed(const core::RosterChange &change);
-    /// See settle().
-    void settling();
+    /// See settle(). Whoever cannot store what is typed says so in `left`.
+    void settling(QStringList *left);
+    /// See halfTyped(): of what nothing can be made until the coach has finished it.
+    void closing(QStringList *left);
     /// Words for the coach, and details for a report.
     void failed(const QString &words, const QString &detail);
 

@@ -17,9 +17,9 @@ void Selection::setLifter(core::LifterId lifter)
 {
     if (lifter == m_lifter)
         return;
-    m_roster.settle();
-    m_lifter = lifter;
-    Q_EMIT lifterChanged(lifter);
+    if (m_roster.settle())
+        m_lifter = lifter;
+    Q_EMIT lifterChanged(m_lifter); // where it stays, whoever has gone ahead comes back
 }
 
 void Selection::setWeekOf(QDate day)
@@ -27,7 +27,8 @@ void Selection::setWeekOf(QDate day)
     const QDate monday = core::mondayOf(day);
     if (!day.isValid() || monday == m_monday)
         return;
-    m_roster.settle();
+    if (!m_roster.settle())
+        return;
     m_monday = monday;
     Q_EMIT weekChanged(monday);
 }

@@ -29,6 +29,7 @@ QWidget *CellDelegate::createEditor(
     auto *editor = new QPlainTextEdit(parent);
     editor->setPlaceholderText(tr("Variation: 4x3 @8"));
     editor->setAccessibleName(tr("Cards of the day, a line each"));
+    m_editor = editor;
     return editor;
 }
 
@@ -44,8 +45,7 @@ void CellDelegate::setModelData(
     QWidget *editor, QAbstractItemModel *model, const QModelIndex &index) const
 {
     const QString text = static_cast<QPlainTextEdit *>(editor)->toPlainText();
-    if (text != m_model.textAt(index))
-        model->setData(index, text, Qt::EditRole);
+    m_isStored = text == m_model.textAt(index) || model->setData(index, text, Qt::EditRole);
 }
 
 void CellDelegate::updateEditorGeometry(
@@ -63,11 +63,10 @@ void CellDelegate::updateEditorGeometry(
 bool CellDelegate::eventFilter(QObject *watched, QEvent *event)
 {
     auto *editor = qobject_cast<QPlainTextEdit *>(watched);
-    if (!editor)
-        return QStyledItemDelegate::eventFilter(watched, event);
-    if (event->type() == QEvent::FocusOut && !QApplication::activePopupWidget() && asks(*editor))
-        return false; // stays open, with the question beside it
-    if (event->type() != QEvent::KeyPress)
+    if (editor && event->type() == QEvent::FocusOut && !QApplication::activePopupWidget()
+        && !take(*editor))
+        return false; // what is refused or asked about stays open where it is
+    if (!editor || event->type() != QEvent::KeyPress)
         return QStyledItemDelegate::eventFilter(watched, event);
     const auto *key = static_cast<QKeyEvent *>(event);
     const bool isEnter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
@@ -77,19 +76,10 @@ bool CellDelegate::eventFilter(QObject *watched, QEvent *event)
         return true;
     if (!isEnter)
         return QStyledItemDelegate::eventFilter(watched, event);
-    if (m_question && m_question->isVisible()) {
+    if (m_question && m_question->isVisible())
         keep(*editor);
-        return true;
-    }
-    const QString why = m_model.whyNot(editor->toPlainText());
-    if (!why.isEmpty()) {
-        QToolTip::showText(editor->mapToGlobal(QPoint(0, editor->height())), why, editor, {}, 8000);
-        return true;
-    }
-    if (asks(*editor))
-        return true;
-    Q_EMIT commitData(editor);
-    Q_EMIT closeEditor(editor);
+    else if (take(*editor))
+        Q_EMIT closeEditor(editor);
     return true;
 }
 
@@ -123,9 +113,32 @@ bool CellDelegate::asks(QPlainTextEdit &editor)
 void CellDelegate::keep(QPlainTextEdit &editor)
 {
     m_kept = editor.toPlainText();
-    Q_EMIT commitData(&editor);
-    Q_EMIT closeEditor(&editor);
+    if (take(editor))
+        Q_EMIT closeEditor(&editor);
     m_kept.clear();
+}
+
+bool CellDelegate::take(QPlainTextEdit &editor)
+{
+    QString why = m_model.whyNot(editor.toPlainText());
+    if (why.isEmpty()) {
+        if (asks(editor))
+            return false;
+        Q_EMIT commitData(&editor);
+        if (m_isStored)
+            return true;
+        why = tr("Not saved. What you typed stays here: try again.");
+    }
+    QToolTip::showText(editor.mapToGlobal(QPoint(0, editor.height())), why, &editor, {}, 8000);
+    return false;
+}
+
+void CellDelegate::settle(QStringList &left)
+{
+    if (m_editor && m_editor->isVisible() && !take(*m_editor))
+        left << tr("In the week of all lifters: %1").arg(m_editor->toPlainText());
+    else if (m_editor)
+        Q_EMIT closeEditor(m_editor);
 }
 
 } // namespace ui

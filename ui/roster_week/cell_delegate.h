@@ -1,10 +1,9 @@
 #pragma once
 
 #include <QPersistentModelIndex>
+#include <QPlainTextEdit>
 #include <QPointer>
 #include <QStyledItemDelegate>
-
-class QPlainTextEdit;
 
 namespace ui {
 
@@ -12,8 +11,8 @@ class KeepQuestion;
 class RosterWeekModel;
 
 /// Edits a cell as text of several rows: Enter takes it, Shift+Enter begins a row, Escape leaves
-/// it. Text that cannot be read stays in the field with the reason beside it; so does one with a
-/// load far above the max, until the coach keeps it.
+/// it. Text that cannot be read or stored stays in the field with the reason beside it; so does one
+/// with a load far above the max, until the coach keeps it.
 class CellDelegate : public QStyledItemDelegate
 {
     Q_OBJECT
@@ -32,13 +31,19 @@ public:
     void updateEditorGeometry(QWidget *editor, const QStyleOptionViewItem &option,
         const QModelIndex &index) const override;
 
+    /// Takes what is being typed; what cannot be taken goes on being edited, and to `left`.
+    void settle(QStringList &left);
+
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
+    [[nodiscard]] bool take(QPlainTextEdit &editor);
     void keep(QPlainTextEdit &editor);
 
     RosterWeekModel &m_model;
+    mutable QPointer<QPlainTextEdit> m_editor; ///< made last; the view owns it
+    mutable bool m_isStored = true;            ///< by the last setModelData()
     mutable QPersistentModelIndex m_cell;      ///< being edited
     mutable QPointer<KeepQuestion> m_question; ///< beside the editor; goes with it
     QString m_kept;                            ///< text that the coach has kept

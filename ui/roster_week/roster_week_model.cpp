@@ -1,5 +1,6 @@
 #include "ui/roster_week/roster_week_model.h"
 
+#include "core/domain/language.h"
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
 #include "core/loads/far_above_max.h"
@@ -14,7 +15,6 @@
 #include "ui/roster/selection.h"
 #include "ui/roster/today.h"
 
-#include <QLocale>
 #include <algorithm>
 
 namespace ui {
@@ -195,7 +195,7 @@ QVariant RosterWeekModel::headerData(int section, Qt::Orientation orientation, i
         return {};
     if (orientation == Qt::Vertical)
         return m_rows[size_t(section)].name;
-    return QLocale().toString(dayAt(section), tr("ddd d MMM"));
+    return core::dateWords(dayAt(section), tr("ddd d MMM"));
 }
 
 Qt::ItemFlags RosterWeekModel::flags(const QModelIndex &index) const

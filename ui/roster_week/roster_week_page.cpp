@@ -4,6 +4,7 @@
 #include "ui/look/form_parts.h"
 #include "ui/look/page_help.h"
 #include "ui/look/week_header.h"
+#include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 #include "ui/roster_week/cell_delegate.h"
 #include "ui/roster_week/roster_week_model.h"
@@ -32,6 +33,8 @@ RosterWeekPage::RosterWeekPage(OpenRoster &roster, Estimates &estimates, const I
 {
     m_table->setModel(m_model);
     m_table->setItemDelegate(m_delegate);
+    connect(&roster, &OpenRoster::settling, m_delegate,
+        [this](QStringList *left) { m_delegate->settle(*left); });
     m_table->setWordWrap(true);
     m_table->setAlternatingRowColors(true);
     m_table->setVerticalScrollMode(QTableView::ScrollPerPixel);

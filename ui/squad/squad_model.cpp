@@ -1,5 +1,6 @@
 #include "ui/squad/squad_model.h"
 
+#include "core/domain/language.h"
 #include "core/domain/search_text.h"
 
 #include <QLocale>
@@ -64,7 +65,7 @@ const ColumnLook kLooks[SquadModel::columns] = {
         [](const SquadRow &row) { return row.max ? QVariant(row.max->kg) : QVariant(); }},
     {QT_TRANSLATE_NOOP("ui::SquadModel", "Trained"), nullptr, false,
         [](const SquadRow &row, Unit) {
-            return row.lastSession ? QLocale().toString(*row.lastSession, QStringLiteral("d MMM"))
+            return row.lastSession ? core::dateWords(*row.lastSession, QStringLiteral("d MMM"))
                                    : none();
         },
         [](const SquadRow &row) { return orNothing(row.lastSession); }},

@@ -2,6 +2,7 @@
 
 #include "ui/look/form_parts.h"
 #include "ui/look/page_help.h"
+#include "ui/look/scrolling_room.h"
 #include "ui/look/text.h"
 
 #include <QAbstractButton>
@@ -145,7 +146,7 @@ void showHelp(const QMainWindow &window, const HelpOn &on, QWidget *parent)
     auto *layout = new QVBoxLayout(&dialog);
     layout->addWidget(text);
     layout->addWidget(buttons);
-    dialog.resize(640, 600);
+    sizeToScreen(dialog, {640, 600});
     dialog.exec();
 }
 

@@ -5,7 +5,9 @@
 #include "core/storage/roster_file.h"
 #include "ui/catalogue/catalogue_dialog.h"
 #include "ui/lifters/lifter_list_panel.h"
+#include "ui/look/form_dialog.h"
 #include "ui/look/form_parts.h"
+#include "ui/look/scrolling_room.h"
 #include "ui/look/theme.h"
 #include "ui/returns/return_files.h"
 #include "ui/room/room.h"
@@ -17,18 +19,19 @@
 #include "ui/window/start_page.h"
 
 #include <QActionGroup>
+#include <QApplication>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QKeyEvent>
+#include <QLineEdit>
 #include <QMenuBar>
 #include <QMimeData>
-#include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStandardPaths>
-#include <QStyle>
 #include <algorithm>
 
 namespace ui {
@@ -50,6 +53,19 @@ QString folder()
     return QSettings()
         .value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
         .toString();
+}
+
+/// A few of them, each cut short: a box of words fits the screen.
+QString inLines(const QStringList &words)
+{
+    constexpr int kMost = 8;
+    constexpr int kLongest = 120;
+    QStringList lines;
+    for (const QString &line : words.first(std::min(kMost, int(words.size()))))
+        lines << (line.size() > kLongest ? line.left(kLongest) + u'\u2026' : line).simplified();
+    if (words.size() > kMost)
+        lines << MainWindow::tr("and %1 more").arg(words.size() - kMost);
+    return lines.join(u'\n');
 }
 
 /// The files of this suffix among those dragged in.
@@ -76,8 +92,9 @@ MainWindow::MainWindow(Theme &theme, Today &today, QWidget *parent)
 {
     m_rosterActions->setExclusionPolicy(QActionGroup::ExclusionPolicy::None);
     m_stack->addWidget(m_start);
-    setCentralWidget(boxed(columnLayout({m_message, {m_stack, 1}}, 0)));
+    setCentralWidget(boxed(columnLayout({m_message, {new ScrollingRoom(m_stack), 1}}, 0)));
     setAcceptDrops(true);
+    qApp->installEventFilter(this);
 
     buildFileMenu();
     buildEditMenu();
@@ -88,18 +105,14 @@ MainWindow::MainWindow(Theme &theme, Today &today, QWidget *parent)
     connect(m_start, &StartPage::openAskedFor, this, &MainWindow::askForOpen);
     connect(m_start, &StartPage::fileAskedFor, this, &MainWindow::openFile);
 
-    if (!restoreGeometry(QSettings().value(kGeometryKey).toByteArray())) {
-        // What the window's frame takes of the screen is not known before it is shown.
-        const QSize room = screen()->availableSize()
-            - QSize(0, 2 * style()->pixelMetric(QStyle::PM_TitleBarHeight));
-        resize(QSize(1366, 768).boundedTo(room));
-    }
+    if (!restoreGeometry(QSettings().value(kGeometryKey).toByteArray()))
+        sizeToScreen(*this, {1366, 768});
     refreshState();
 }
 
 MainWindow::~MainWindow()
 {
-    closeFile();
+    dropRoster();
 }
 
 void MainWindow::buildFileMenu()
@@ -128,10 +141,10 @@ void MainWindow::buildFileMenu()
 void MainWindow::buildEditMenu()
 {
     QMenu *menu = menuBar()->addMenu(tr("&Edit"));
-    m_undo =
-        menu->addAction({}, QKeySequence::Undo, this, [this] { m_roster->openRoster().undo(); });
-    m_redo =
-        menu->addAction({}, QKeySequence::Redo, this, [this] { m_roster->openRoster().redo(); });
+    m_undo = menu->addAction({}, QKeySequence::Undo, this, [this] { m_roster->undo(); });
+    m_redo = menu->addAction({}, QKeySequence::Redo, this, [this] { m_roster->redo(); });
+    m_redo->setShortcuts(
+        QKeySequence::keyBindings(QKeySequence::Redo) << QKeySequence(Qt::CTRL | Qt::Key_Y));
     showSteps();
 }
 
@@ -281,6 +294,8 @@ bool MainWindow::createFile(const QString &path)
 
 template <class Make> bool MainWindow::take(Make make)
 try {
+    if (!mayClose())
+        return false;
     auto file = std::make_unique<core::RosterFile>(make());
     const QString path = file->path();
     const QString trouble = file->backupTrouble();
@@ -296,16 +311,18 @@ try {
 void MainWindow::showRoster(std::unique_ptr<core::RosterStore> store, const QString &path)
 {
     auto *roster = new RosterView(std::move(store), m_today); // may throw: the one before stays
-    closeFile();
+    dropRoster();
     m_roster = roster;
     m_path = QFileInfo(path).absoluteFilePath();
     m_stack->addWidget(roster);
     m_stack->setCurrentWidget(roster);
     const QUndoStack &steps = roster->openRoster().steps();
     connect(&steps, &QUndoStack::indexChanged, this, &MainWindow::showSteps);
-    connect(&roster->openRoster(), &OpenRoster::failed, m_message, &MessageBar::say);
+    connect(&roster->openRoster(), &OpenRoster::failed, m_message, &MessageBar::sayForNow);
+    connect(&roster->openRoster(), &OpenRoster::stored, m_message, &MessageBar::takeSuccess);
     connect(roster, &RosterView::said, m_message,
-        [this](const QString &words) { m_message->say(words, {}); });
+        [this](const QString &words) { m_message->sayForNow(words, {}); });
+    connect(roster, &RosterView::stepTold, m_message, &MessageBar::note);
     connect(roster, &RosterView::clockTold, m_message, &MessageBar::sayToo);
     roster->room().remember(m_path);
     rememberRecent(m_path);
@@ -314,11 +331,25 @@ void MainWindow::showRoster(std::unique_ptr<core::RosterStore> store, const QStr
     roster->lifters().setFocus();
 }
 
-void MainWindow::closeFile()
+bool MainWindow::mayClose()
+{
+    const QStringList left = m_roster ? m_roster->openRoster().halfTyped() : QStringList();
+    return left.isEmpty()
+        || mayDrop(
+            tr("Half typed"), tr("This is not saved, and would be lost:"), inLines(left), this);
+}
+
+bool MainWindow::closeFile()
+{
+    if (!mayClose())
+        return false;
+    dropRoster();
+    return true;
+}
+
+void MainWindow::dropRoster()
 {
     m_message->hide();
-    if (m_roster)
-        m_roster->openRoster().settle();
     delete m_roster;
     m_roster = nullptr;
     m_path.clear();
@@ -347,8 +378,28 @@ void MainWindow::refreshState()
 
 void MainWindow::closeEvent(QCloseEvent *event)
 {
+    if (!mayClose()) {
+        event->ignore();
+        return;
+    }
     QSettings().setValue(kGeometryKey, saveGeometry());
     QMainWindow::closeEvent(event);
+}
+
+bool MainWindow::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() == QEvent::ShortcutOverride)
+        if (const auto *field = qobject_cast<QLineEdit *>(watched);
+            field && field->window() == this) {
+            const auto &key = *static_cast<QKeyEvent *>(event);
+            const bool undoes = m_undo->shortcuts().contains(QKeySequence(key.keyCombination()));
+            const bool redoes = m_redo->shortcuts().contains(QKeySequence(key.keyCombination()));
+            if ((undoes && !field->isUndoAvailable()) || (redoes && !field->isRedoAvailable())) {
+                event->ignore();
+                return true;
+            }
+        }
+    return QMainWindow::eventFilter(watched, event);
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent *event)

@@ -35,8 +35,8 @@ public:
     bool openFile(const QString &path);
     /// Makes a new roster file and opens it; the same on failure.
     bool createFile(const QString &path);
-    /// Back to the start page.
-    void closeFile();
+    /// Back to the start page. False where the coach wants to finish first what is half typed.
+    bool closeFile();
 
     /// Null on the start page.
     [[nodiscard]] RosterView *roster() const { return m_roster; }
@@ -45,6 +45,8 @@ public:
 
 protected:
     void closeEvent(QCloseEvent *event) override;
+    /// Of the application: in a text field where there is nothing to undo, the step is undone.
+    bool eventFilter(QObject *watched, QEvent *event) override;
     void dragEnterEvent(QDragEnterEvent *event) override;
     void dropEvent(QDropEvent *event) override;
 
@@ -65,6 +67,9 @@ private:
     /// Shows the roster file that `make` returns, or says why it failed.
     template <class Make> bool take(Make make);
     void showRoster(std::unique_ptr<core::RosterStore> store, const QString &path);
+    /// Asks about what is half typed; true when nothing is, or it may go.
+    bool mayClose();
+    void dropRoster();
     void showSteps();
     void refreshState();
 

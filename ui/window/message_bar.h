@@ -9,7 +9,7 @@ namespace ui {
 class FieldNote;
 
 /// A message across the top of the window that does not stop the work: what failed, and what still
-/// holds. Details for a report are behind a button.
+/// holds, on red; or what there is to know. Details for a report are behind a button.
 class MessageBar final : public QWidget
 {
     Q_OBJECT
@@ -20,16 +20,25 @@ public:
     void say(const QString &words, const QString &detail);
     /// Puts the words behind those that stand there already.
     void sayToo(const QString &words);
+    /// A failure, or what was said of the last step: it goes with the next success.
+    void sayForNow(const QString &words, const QString &detail);
+    /// What there is to know of the step just made; it goes with the next one.
+    void note(const QString &words);
+    /// Something was stored: what was only for now goes.
+    void takeSuccess();
 
 protected:
     void paintEvent(QPaintEvent *event) override;
 
 private:
     void showDetail();
+    void setNotice(bool isNotice);
 
     FieldNote *m_words;
     QPushButton *m_more;
     QString m_detail;
+    bool m_isForNow = false;
+    bool m_isNotice = false;
 };
 
 } // namespace ui

@@ -1,5 +1,6 @@
 #include "ui/window/roster_view.h"
 
+#include "core/domain/language.h"
 #include "core/loads/estimate_words.h"
 #include "core/loads/week_sheet.h"
 #include "ui/board/week_board_page.h"
@@ -134,6 +135,38 @@ void RosterView::compareClock()
     m_clockTrouble = trouble;
     if (!trouble.isEmpty())
         Q_EMIT clockTold(trouble);
+}
+
+void RosterView::undo()
+{
+    tellStep(tr("Undone: %1, of %2, who is not shown."), m_roster.steps().undoText(),
+        [this] { return m_roster.undo(); });
+}
+
+void RosterView::redo()
+{
+    tellStep(tr("Done again: %1, of %2, who is not shown."), m_roster.steps().redoText(),
+        [this] { return m_roster.redo(); });
+}
+
+void RosterView::tellStep(
+    const QString &pattern, const QString &step, const std::function<bool()> &go)
+{
+    QSet<core::LifterId> touched;
+    const auto noting = connect(&m_roster, &OpenRoster::changed, this,
+        [&touched](const core::RosterChange &change) { touched = change.lifters; });
+    const bool gone = go();
+    disconnect(noting);
+    const bool showsAll = m_pages->currentWidget() == m_rosterWeek;
+    if (!gone || touched.isEmpty() || touched.contains(m_selection.lifter()) || showsAll)
+        return;
+    QStringList names;
+    for (const core::LifterId id : touched)
+        if (const core::Lifter *lifter = m_roster.lifter(id))
+            names << lifter->name;
+    names.sort();
+    if (!names.isEmpty())
+        Q_EMIT stepTold(pattern.arg(step, core::language().createSeparatedList(names)));
 }
 
 void RosterView::showWeekBoard()

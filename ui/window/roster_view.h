@@ -10,6 +10,7 @@
 #include "ui/window/help.h"
 
 #include <QWidget>
+#include <functional>
 #include <optional>
 
 namespace core {
@@ -54,6 +55,9 @@ public:
     void toggleInRoom();
     void showWeekBoard();
     void showReview();
+    /// The roster's last step back, or done again; says whose it was where that is not seen.
+    void undo();
+    void redo();
     /// By its place among the tabs, from 0.
     void showPage(int index);
     /// @param paths  files to begin with, dropped or named
@@ -68,6 +72,8 @@ public:
 Q_SIGNALS:
     /// Why something that was asked for was not done.
     void said(const QString &words);
+    /// Of a step that was undone or done again out of sight.
+    void stepTold(const QString &words);
     /// The computer's clock is behind the log: what it says, once.
     void clockTold(const QString &words);
 
@@ -77,6 +83,7 @@ private:
     [[nodiscard]] core::WeekSheet weekSheet() const;
     /// The same once nothing stops it, asking the coach; nothing where the coach goes back.
     [[nodiscard]] std::optional<core::WeekSheet> sheetToHandOver(QWidget *asking);
+    void tellStep(const QString &pattern, const QString &step, const std::function<bool()> &go);
     [[nodiscard]] QWidget *invitation();
     void showLifterOrInvitation();
 

@@ -88,7 +88,8 @@ TEST(SetLine, ErrorsPointAtTheColumnAndSayWhatToWrite)
     expectError(u"4x3 @"_qs, 6, "1 to 10");
     expectError(u"4x3 @11"_qs, 6, "1 to 10");
     expectError(u"4x3 @8.3"_qs, 6, "in halves");
-    expectError(u"4x3 @8,5"_qs, 7, "with a point");
+    expectError(u"4x3 @8,"_qs, 8, "after the comma");
+    expectError(u"4x3 1,000kg"_qs, 9, "two decimals");
     expectError(u"4x3 100."_qs, 9, "digit after the point");
     expectError(u"4x3 100.125kg"_qs, 11, "two decimals");
     expectError(u"4x3 100"_qs, 8, "75% of the max, 100kg or 225lb");
@@ -99,6 +100,17 @@ TEST(SetLine, ErrorsPointAtTheColumnAndSayWhatToWrite)
     expectError(u"4x3 1001kg"_qs, 5, "1000 kg");
     expectError(u"4x3 @8 3x3 @7"_qs, 8, "row of their own");
     expectError(u"4x3 @8 75%"_qs, 8, "row of their own");
+}
+
+TEST(SetLine, ReadsADecimalCommaAndWritesAPoint)
+{
+    for (const auto &[typed, kept] :
+        {std::pair{u"3x5 102,5kg"_qs, u"3x5 102.5kg"_qs}, {u"4x3 @8,5"_qs, u"4x3 @8.5"_qs},
+            {u"1x5 225,25lb / 2x5 -7,5%"_qs, u"1x5 225.25lb\n2x5 -7.5%"_qs}}) {
+        const ParsedSetLines parsed = parseSetLines(typed);
+        ASSERT_FALSE(parsed.error) << qPrintable(parsed.error->words);
+        EXPECT_EQ(setLineText(parsed.lines), kept);
+    }
 }
 
 TEST(SetLine, ReadsReservesAndRanges)

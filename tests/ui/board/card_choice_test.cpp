@@ -93,17 +93,33 @@ TEST_F(CardChoiceTest, WhatIsGoneIsChosenNoMore)
 
 TEST_F(CardChoiceTest, TheFirstCardToggledJoinsTheCurrentOne)
 {
+    choice.startHere();
     choice.toggle(kThree);
     EXPECT_THAT(choice.chosen(), ElementsAre(kOne, kThree));
     choice.toggle(kOne);
     EXPECT_THAT(choice.chosen(), ElementsAre(kThree));
     choice.choose({});
+    choice.startHere();
     choice.toggle(kOne);
     EXPECT_THAT(choice.chosen(), ElementsAre(kOne)) << "the current one alone";
     choice.choose({});
     choice.goTo({6, 0});
+    choice.startHere();
     choice.toggle(kTwo);
     EXPECT_THAT(choice.chosen(), ElementsAre(kTwo)) << "from an empty slot";
+}
+
+TEST_F(CardChoiceTest, ARangeGoesFromWhereItWasStartedOverTheDays)
+{
+    choice.startHere();
+    choice.chooseUpTo(kThree);
+    EXPECT_THAT(choice.chosen(), ElementsAre(kOne, kTwo, kThree));
+    choice.chooseUpTo(kTwo);
+    EXPECT_THAT(choice.chosen(), ElementsAre(kOne, kTwo));
+    choice.goTo({6, 0});
+    choice.startHere();
+    choice.chooseUpTo(kTwo);
+    EXPECT_THAT(choice.chosen(), ElementsAre(kTwo)) << "started nowhere";
 }
 
 TEST_F(CardChoiceTest, ExtendingChoosesBothEnds)

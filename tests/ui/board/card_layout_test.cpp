@@ -1,6 +1,6 @@
 #include "ui/board/card_layout.h"
 
-#include "ui/board/wrapped_text.h"
+#include "ui/look/wrapped_text.h"
 
 #include <gmock/gmock.h>
 

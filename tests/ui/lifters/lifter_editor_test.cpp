@@ -71,19 +71,50 @@ TEST_F(Editor, NobodyIsBornInAYearThatHasNotCome)
     EXPECT_FALSE(ok()->isEnabled());
 }
 
-TEST_F(Editor, ConvertsWeightsAndPlatesWithTheUnit)
+TEST_F(Editor, ConvertsStoredWeightsAndPlatesWithTheUnit)
 {
-    editor.show();
-    type("bodyweight", u"100"_s);
-    auto *unit = editor.findChild<QComboBox *>(u"unit"_s);
+    before.bodyweightKg = 100.0;
+    ui::LifterEditor stored(before, {}, {}, QDate(2026, 11, 25));
+    stored.show();
+    auto *unit = stored.findChild<QComboBox *>(u"unit"_s);
     unit->setFocus();
     QTest::keyClick(unit, Qt::Key_Down);
-    EXPECT_TRUE(line("bodyweight")->text().startsWith(u"220.46"_s));
-    EXPECT_EQ(line("bar")->text(), u"45"_s);
+    EXPECT_TRUE(stored.findChild<QLineEdit *>(u"bodyweight"_s)->text().startsWith(u"220.46"_s));
+    EXPECT_EQ(stored.findChild<QLineEdit *>(u"bar"_s)->text(), u"45"_s);
+    QTest::keyClick(
+        stored.findChild<QDialogButtonBox *>()->button(QDialogButtonBox::Ok), Qt::Key_Space);
+    EXPECT_EQ(stored.result(), QDialog::Accepted);
+    EXPECT_EQ(stored.lifter().bodyweightKg, 100.0);
+    EXPECT_EQ(stored.lifter().gear, core::usualGear(core::Unit::pound));
+}
+
+TEST_F(Editor, AWeightThatWasOnlyJustTypedIsMeantInTheUnitThatIsChosen)
+{
+    editor.show();
+    auto *unit = editor.findChild<QComboBox *>(u"unit"_s);
+    EXPECT_LT(unit->mapTo(&editor, QPoint()).y(), line("bodyweight")->mapTo(&editor, QPoint()).y())
+        << "the unit is asked first";
+    type("bodyweight", u"181.9"_s);
+    unit->setFocus();
+    QTest::keyClick(unit, Qt::Key_Down);
+    EXPECT_EQ(line("bodyweight")->text(), u"181.9"_s);
     QTest::keyClick(ok(), Qt::Key_Space);
-    EXPECT_EQ(editor.result(), QDialog::Accepted);
-    EXPECT_EQ(editor.lifter().bodyweightKg, 100.0);
-    EXPECT_EQ(editor.lifter().gear, core::usualGear(core::Unit::pound));
+    EXPECT_NEAR(editor.lifter().bodyweightKg.value_or(0.0), 82.51, 0.01);
+}
+
+TEST_F(Editor, StaysOpenWhereItCannotBeStored)
+{
+    bool isStored = false;
+    editor.keepBy([&isStored] { return isStored; });
+    editor.show();
+    type("name", u"Cleo"_s);
+    QTest::keyClick(ok(), Qt::Key_Space);
+    EXPECT_TRUE(editor.isVisible());
+    EXPECT_EQ(line("name")->text(), u"Cleo"_s);
+    EXPECT_FALSE(note("notStored")->text().isEmpty());
+    isStored = true;
+    QTest::keyClick(ok(), Qt::Key_Space);
+    EXPECT_FALSE(editor.isVisible());
 }
 
 TEST_F(Editor, ClearsTheMeetByItsBox)

@@ -89,6 +89,16 @@ TEST_F(PlanningTest, ABlockIsNamedAndRefusedWhereItCannotStand)
     dialog.findChild<QSpinBox *>()->setValue(4); // the deload goes with its week
     EXPECT_TRUE(dialog.block().deloadWeeks.empty());
     EXPECT_TRUE(take->isEnabled());
+
+    // All of the first day is typed anew, key by key.
+    dialog.show();
+    auto *day = dialog.findChild<QLineEdit *>(QStringLiteral("date"));
+    day->selectAll();
+    QTest::keyClicks(day, QStringLiteral("07 Dec 20"));
+    EXPECT_FALSE(take->isEnabled()) << "not a date yet";
+    QTest::keyClicks(day, QStringLiteral("26"));
+    EXPECT_TRUE(take->isEnabled());
+    EXPECT_EQ(dialog.block().start, QDate(2026, 12, 7));
 }
 
 TEST_F(PlanningTest, AWeekIsCarriedForwardByARuleThatCanBeChangedByHand)

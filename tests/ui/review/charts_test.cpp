@@ -21,8 +21,6 @@ protected:
     Charts()
     {
         QLocale::setDefault(QLocale::c());
-        const sample::Season season = sample::season(kSeasonEnd, 52, 120.0, 0.5);
-        StrengthContent content;
         content.series =
             strengthSeries(season.lift, sample::catalogue(), Knowledge::now, core::Unit::kilogram);
         content.sessions = season.lift.readings;
@@ -30,7 +28,7 @@ protected:
         const double end = core::engineDay(kSeasonEnd);
         window.setBounds({end - 364.0, end + 4.0});
         window.showAll();
-        strength.setContent(std::move(content));
+        strength.setContent(content);
         work.setContent(core::weekLoads(season.sessions, sample::catalogue(), core::Lift::bench),
             core::Unit::kilogram);
         strength.setGeometry(0, 0, 900, 300);
@@ -46,6 +44,13 @@ protected:
         return plot.left() + (day - window.span().from) / window.span().days() * plot.width();
     }
 
+    double lowestTick() const
+    {
+        return qobject_cast<QValueAxis *>(strength.chart()->axes(Qt::Vertical).front())->min();
+    }
+
+    const sample::Season season = sample::season(kSeasonEnd, 52, 120.0, 0.5);
+    StrengthContent content;
     TimeWindow window;
     QWidget page;
     StrengthChart strength{window, &page};
@@ -65,6 +70,20 @@ std::string shown(const TimeChart &chart)
 }
 
 } // namespace
+
+TEST_F(Charts, AWarmUpDoesNotStretchTheAxisAndIsSeenAtItsEdge)
+{
+    const double before = lowestTick();
+    ASSERT_GT(before, 60.0);
+    ReadingPoint warmUp = content.series.readings.back();
+    warmUp.value = 60.0;
+    warmUp.day = core::engineDay(kSeasonEnd) - 180.0;
+    content.series.readings.push_back(warmUp);
+    strength.setContent(content);
+    EXPECT_EQ(lowestTick(), before);
+    hover(strength, QPoint(int(xOf(warmUp.day)), int(strength.plotArea().bottom())));
+    EXPECT_THAT(shown(strength), HasSubstr("60")) << "what it spoke for is still told";
+}
 
 TEST_F(Charts, ShareTheTimeAxisToThePixel)
 {

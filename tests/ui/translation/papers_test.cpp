@@ -1,7 +1,7 @@
 #include "core/exchange/calendar.h"
 #include "core/exchange/hand_out.h"
 #include "core/exchange/hand_out_words.h"
-#include "tests/ui/translation/words_on_screen.h"
+#include "tests/ui/tour/window_tour.h"
 #include "ui/print/sheet_layout.h"
 #include "ui/window/roster_view.h"
 
@@ -17,7 +17,7 @@ namespace tests {
 
 namespace {
 
-class Papers : public WordsOnScreen
+class Papers : public WindowTour
 {
 protected:
     void forEachWeek(
@@ -45,7 +45,7 @@ protected:
             QStringLiteral("lift"), QStringLiteral("mark"), QStringLiteral("works")};
         if (kOfTheSheet.contains(key))
             return;
-        expectNoLatin({{key, value.toString()}}, "hand-out");
+        read(value.toString(), QStringLiteral("hand-out ") + key);
         for (const QJsonValue &each : value.toArray())
             readJson(key, each);
         const QJsonObject object = value.toObject();
@@ -62,10 +62,10 @@ TEST_F(Papers, PrintedWeek)
     forEachWeek([&](const Lifter &, const WeekSheet &sheet, const auto &) {
         for (const ui::PaperSize paper : {ui::PaperSize::a4, ui::PaperSize::letter}) {
             const ui::LaidOutSheet laid = ui::layOut(sheet, paper);
-            expectNoLatin({{"title", laid.title}}, "printed week");
+            read(laid.title, "title of the printed week");
             for (const ui::SheetPage &page : laid.pages)
                 for (const ui::SheetText &text : page.texts) {
-                    expectNoLatin({{"line", text.text}}, "printed week");
+                    read(text.text, "line of the printed week");
                     ++texts;
                 }
         }
@@ -83,7 +83,7 @@ TEST_F(Papers, HandOutPage)
             handOutData(lifter, sheet, cards, roster().openRoster().variations());
         readJson({}, said);
         const QString page = QString::fromUtf8(handOutPage(said)).remove(kProgram);
-        expectNoLatin({{"page", QTextDocumentFragment::fromHtml(page).toPlainText()}}, "hand-out");
+        read(QTextDocumentFragment::fromHtml(page).toPlainText(), "hand-out");
     });
 }
 
@@ -95,7 +95,7 @@ TEST_F(Papers, Calendar)
         for (const QString &line : text.split(QStringLiteral("\r\n")))
             for (const char *name : {"SUMMARY:", "DESCRIPTION:", "X-WR-CALNAME:"})
                 if (line.startsWith(QLatin1String(name)))
-                    expectNoLatin({{name, line.mid(int(qstrlen(name)))}}, "calendar");
+                    read(line.mid(int(qstrlen(name))), "calendar");
     });
 }
 

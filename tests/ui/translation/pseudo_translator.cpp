@@ -63,6 +63,8 @@ QString PseudoTranslator::translate(
     const char *context, const char *source, const char *disambiguation, int) const
 {
     const QString text = QString::fromUtf8(source);
+    if (text == QStringLiteral("en"))
+        return QStringLiteral("el"); // the code of the language that is spoken here
     const bool isQts = *context == 'Q';
     const bool isFound =
         m_messages.contains({QString::fromUtf8(context), text, QString::fromUtf8(disambiguation)});

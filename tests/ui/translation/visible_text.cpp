@@ -1,6 +1,6 @@
 #include "tests/ui/translation/visible_text.h"
 
-#include "tests/ui/translation/painted_text.h"
+#include "tests/ui/tour/painted_text.h"
 
 #include <QAbstractItemView>
 #include <QAction>

@@ -2,9 +2,7 @@
 #include "core/exchange/people_csv.h"
 #include "core/storage/backup.h"
 #include "tests/core/exchange/return_files.h"
-#include "tests/ui/translation/foreign_roster.h"
-#include "tests/ui/translation/pseudo_translator.h"
-#include "tests/ui/translation/words_on_screen.h"
+#include "tests/ui/tour/window_tour.h"
 #include "ui/catalogue/catalogue_dialog.h"
 #include "ui/handout/hand_out_dialog.h"
 #include "ui/importing/import_dialog.h"
@@ -35,7 +33,7 @@ template <class Dialog> Dialog &openDialog()
 
 } // namespace
 
-TEST_F(WordsOnScreen, DialogsOfTheMenus)
+TEST_F(WindowTour, DialogsOfTheMenus)
 {
     data << logColumns() << peopleColumns(); // which the import names
     for (const char *name :
@@ -45,7 +43,7 @@ TEST_F(WordsOnScreen, DialogsOfTheMenus)
         lookAtDialog(name, [this, name] { action(name)->trigger(); });
 }
 
-TEST_F(WordsOnScreen, DialogsOfThePlan)
+TEST_F(WindowTour, DialogsOfThePlan)
 {
     roster().showWeekBoard();
     const auto acceptIt = [] {
@@ -86,7 +84,7 @@ TEST_F(WordsOnScreen, DialogsOfThePlan)
         });
 }
 
-TEST_F(WordsOnScreen, EditorOfALifter)
+TEST_F(WindowTour, EditorOfALifter)
 {
     const auto spoil = [this] {
         QWidget &dialog = *QApplication::activeModalWidget();
@@ -109,7 +107,7 @@ TEST_F(WordsOnScreen, EditorOfALifter)
         "Add a lifter", [this] { action("Add a lifter")->trigger(); }, spoil);
 }
 
-TEST_F(WordsOnScreen, EveryVariationOfTheCatalogue)
+TEST_F(WindowTour, EveryVariationOfTheCatalogue)
 {
     lookAtDialog(
         "Variation catalogue", [this] { action("Variation catalogue")->trigger(); },
@@ -133,7 +131,7 @@ TEST_F(WordsOnScreen, EveryVariationOfTheCatalogue)
         });
 }
 
-TEST_F(WordsOnScreen, ImportWithAndWithoutProblems)
+TEST_F(WindowTour, ImportWithAndWithoutProblems)
 {
     const QByteArray header = "lifter,date,variation,load_kg,reps_planned,reps_done,rpe,failed\n";
     data << QStringLiteral(".csv") << logColumns() << peopleColumns()
@@ -159,7 +157,7 @@ TEST_F(WordsOnScreen, ImportWithAndWithoutProblems)
             });
 }
 
-TEST_F(WordsOnScreen, HandOuts)
+TEST_F(WindowTour, HandOuts)
 {
     lookAtDialog(
         "Write hand-outs", [this] { action("Write hand-outs")->trigger(); },
@@ -184,7 +182,7 @@ TEST_F(WordsOnScreen, HandOuts)
         });
 }
 
-TEST_F(WordsOnScreen, ReturnSheets)
+TEST_F(WindowTour, ReturnSheets)
 {
     PlannedWeek week;
     week.lifter = roster().openRoster().lifters().front();
@@ -198,7 +196,7 @@ TEST_F(WordsOnScreen, ReturnSheets)
         card.id = roster().openRoster().newId<Card>();
         edit.cards.after.push_back(card);
     }
-    ASSERT_TRUE(roster().openRoster().perform(foreign(QStringLiteral("Add")), edit));
+    ASSERT_TRUE(roster().openRoster().perform(written(QStringLiteral("Add")), edit));
 
     const ReturnFile sound(week);
     ReturnFile otherwise = sound;
@@ -209,16 +207,16 @@ TEST_F(WordsOnScreen, ReturnSheets)
     otherwise.rows[2]["touch"] = QStringLiteral("4");
     otherwise.rows[3]["date"] = QStringLiteral("2024-05-07");
     otherwise.rows[3]["rpe"] = QStringLiteral("9.5");
-    otherwise.rows[3]["note"] = foreign(QStringLiteral("Note"));
+    otherwise.rows[3]["note"] = written(QStringLiteral("Note"));
     otherwise.reopen(4);
     otherwise.reopen(5, "skipped");
     otherwise.rows.append({{"row", "check_in"}, {"date", "2024-05-06"}, {"sleep", "1"},
         {"stress", "2"}, {"motivation", "5"}, {"sore_back", "1"}, {"pain", "elbows"},
-        {"pain_words", foreign(QStringLiteral("Sharp"))},
-        {"note", foreign(QStringLiteral("Note"))}});
+        {"pain_words", written(QStringLiteral("Sharp"))},
+        {"note", written(QStringLiteral("Note"))}});
     ReturnFile stranger = sound;
     stranger.rows[0]["lifter_id"] = QStringLiteral("999");
-    stranger.rows[0]["lifter"] = foreign(QStringLiteral("Nobody"));
+    stranger.rows[0]["lifter"] = written(QStringLiteral("Nobody"));
     ReturnFile moved = sound;
     moved.rows[0]["plan"] = QStringLiteral("0");
     ReturnFile cut = sound;
@@ -243,7 +241,7 @@ TEST_F(WordsOnScreen, ReturnSheets)
             });
 }
 
-TEST_F(WordsOnScreen, MessagesAboutFiles)
+TEST_F(WindowTour, MessagesAboutFiles)
 {
     const QString text = write(QStringLiteral("τ.benchwright"), "?");
     const QString open = window.path();
@@ -253,10 +251,10 @@ TEST_F(WordsOnScreen, MessagesAboutFiles)
     }
     EXPECT_FALSE(window.createFile(open));
     look(window, "a file that is there");
-    Q_EMIT roster().openRoster().failed(foreign(QStringLiteral("full")), foreign("disk"));
+    Q_EMIT roster().openRoster().failed(written(QStringLiteral("full")), written("disk"));
     lookAtDialog("details", [this] {
         for (QPushButton *button : window.findChildren<QPushButton *>())
-            if (button->text() == pseudo(QStringLiteral("De&tails")))
+            if (button->text() == said(QStringLiteral("De&tails")))
                 button->click();
     });
     window.closeFile();

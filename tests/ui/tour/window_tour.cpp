@@ -1,12 +1,12 @@
-#include "tests/ui/translation/words_on_screen.h"
+#include "tests/ui/tour/window_tour.h"
 
-#include "tests/ui/translation/foreign_roster.h"
-#include "tests/ui/translation/pseudo_translator.h"
 #include "ui/window/roster_view.h"
 
 #include <QAction>
 #include <QFile>
 #include <QFileDialog>
+#include <QMessageBox>
+#include <QPushButton>
 #include <QRegularExpression>
 #include <QTabWidget>
 #include <QTest>
@@ -14,30 +14,11 @@
 
 namespace tests {
 
-namespace {
-
-/// For every test of the program: words that are made once stay as they are made.
-class Abroad final : public testing::Environment
-{
-public:
-    void SetUp() override
-    {
-        QLocale::setDefault(QLocale(QLocale::Greek));
-        QCoreApplication::installTranslator(&m_translator);
-    }
-
-private:
-    PseudoTranslator m_translator;
-};
-
-[[maybe_unused]] const auto *const kAbroad = testing::AddGlobalTestEnvironment(new Abroad);
-
-} // namespace
-
-WordsOnScreen::WordsOnScreen()
+WindowTour::WindowTour()
 {
     const QString path = folder.path(QStringLiteral("ω.benchwright"));
-    makeForeignRoster(path, clock.today.date());
+    m_eyes->makeRoster(path, clock.today.date());
+    m_eyes->place(window);
     window.show();
     QApplication::setActiveWindow(&window);
     EXPECT_TRUE(window.openFile(path));
@@ -49,32 +30,23 @@ WordsOnScreen::WordsOnScreen()
         data << variation.code;
 }
 
-void WordsOnScreen::TearDown()
+void WindowTour::TearDown()
 {
     if (!window.roster())
         return;
     const QUndoStack &steps = roster().openRoster().steps();
     for (int step = 0; step < steps.count(); ++step)
-        expectNoLatin({{"step", steps.text(step)}}, "undo");
+        read(steps.text(step), "undo");
 }
 
-void WordsOnScreen::look(QWidget &widget, const QString &state)
+void WindowTour::look(QWidget &widget, const QString &state)
 {
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     QCoreApplication::processEvents();
-    expectNoLatin(visibleText(widget), state);
+    m_eyes->look(widget, state, data);
 }
 
-void WordsOnScreen::expectNoLatin(const std::vector<VisibleText> &visible, const QString &state)
-{
-    for (const QString &text : latinText(visible, data))
-        if (!m_said.contains(text)) {
-            m_said.insert(text);
-            ADD_FAILURE() << qPrintable(state) << ": " << qPrintable(text);
-        }
-}
-
-void WordsOnScreen::lookAtPages(const QString &state)
+void WindowTour::lookAtPages(const QString &state)
 {
     for (int page = 0; page < roster().pages().count(); ++page) {
         roster().showPage(page);
@@ -82,7 +54,7 @@ void WordsOnScreen::lookAtPages(const QString &state)
     }
 }
 
-void WordsOnScreen::lookAtDialog(
+void WindowTour::lookAtDialog(
     const QString &state, const std::function<void()> &open, const std::function<void()> &inIt)
 {
     bool isSeen = false;
@@ -104,17 +76,28 @@ void WordsOnScreen::lookAtDialog(
             if (inIt)
                 inIt();
         }
-        if (dialog->isVisible())
+        if (dialog->isVisible()) {
+            // What was typed is asked about, by one more dialog.
+            QTimer::singleShot(0, dialog, [this, dialog, state] {
+                auto *question = qobject_cast<QMessageBox *>(QApplication::activeModalWidget());
+                auto *drop =
+                    question ? question->findChild<QPushButton *>(QStringLiteral("drop")) : nullptr;
+                if (!drop || question == dialog)
+                    return;
+                look(*question, state + QStringLiteral(": what was typed"));
+                drop->click();
+            });
             dialog->close();
+        }
     });
     open();
     EXPECT_TRUE(QTest::qWaitFor([&] { return isSeen; })) << qPrintable(state);
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
 }
 
-QAction *WordsOnScreen::action(const char *english)
+QAction *WindowTour::action(const char *english)
 {
-    const QString text = pseudo(QString::fromLatin1(english));
+    const QString text = said(QString::fromLatin1(english));
     for (QAction *action : window.findChildren<QAction *>())
         if (action->text().remove(u'&').remove(u'…') == text)
             return action;
@@ -122,7 +105,7 @@ QAction *WordsOnScreen::action(const char *english)
     return new QAction(&window);
 }
 
-QString WordsOnScreen::write(const QString &name, const QByteArray &contents)
+QString WindowTour::write(const QString &name, const QByteArray &contents)
 {
     QFile file(folder.path(name));
     EXPECT_TRUE(file.open(QIODevice::WriteOnly));
@@ -130,10 +113,10 @@ QString WordsOnScreen::write(const QString &name, const QByteArray &contents)
     return file.fileName();
 }
 
-void WordsOnScreen::choose(const char *name)
+void WindowTour::choose(const char *name)
 {
     for (const core::Lifter &lifter : roster().openRoster().lifters())
-        if (lifter.name == foreign(QString::fromLatin1(name))) {
+        if (lifter.name.startsWith(written(QString::fromLatin1(name)))) {
             roster().selection().setLifter(lifter.id);
             return;
         }

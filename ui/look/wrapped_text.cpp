@@ -1,4 +1,4 @@
-#include "ui/board/wrapped_text.h"
+#include "ui/look/wrapped_text.h"
 
 #include <QTextLayout>
 #include <cmath>

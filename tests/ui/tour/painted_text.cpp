@@ -1,9 +1,9 @@
-#include "tests/ui/translation/painted_text.h"
+#include "tests/ui/tour/painted_text.h"
 
 #include <QLineF>
 #include <QPaintDevice>
 #include <QPaintEngine>
-#include <QWidget>
+#include <QPainter>
 
 namespace tests {
 
@@ -17,7 +17,7 @@ public:
         : QPaintEngine(AllFeatures)
     {
     }
-    QStringList lines;
+    std::vector<PaintedLine> lines;
 
     bool begin(QPaintDevice *) override { return true; }
     bool end() override { return true; }
@@ -25,11 +25,18 @@ public:
     void updateState(const QPaintEngineState &) override {}
     void drawTextItem(const QPointF &at, const QTextItem &item) override
     {
+        const QTransform toDevice = painter()->deviceTransform();
+        const QRectF rect = toDevice.mapRect(
+            QRectF(at.x(), at.y() - item.ascent(), item.width(), item.ascent() + item.descent()));
+        const QRectF clip =
+            painter()->hasClipping() ? toDevice.mapRect(painter()->clipBoundingRect()) : QRectF();
         // A line comes in pieces, one where its letters change.
-        if (QLineF(at, m_end).length() < 0.5)
-            lines.back() += item.text();
-        else
-            lines << item.text();
+        if (QLineF(at, m_end).length() < 0.5) {
+            lines.back().text += item.text();
+            lines.back().rect |= rect;
+        } else {
+            lines.push_back({item.text(), rect, clip});
+        }
         m_end = at + QPointF(item.width(), 0.0);
     }
     void drawPath(const QPainterPath &) override {}
@@ -53,7 +60,7 @@ public:
     {
     }
     [[nodiscard]] QPaintEngine *paintEngine() const override { return &m_engine; }
-    [[nodiscard]] const QStringList &lines() const { return m_engine.lines; }
+    [[nodiscard]] const std::vector<PaintedLine> &lines() const { return m_engine.lines; }
 
 protected:
     [[nodiscard]] int metric(PaintDeviceMetric what) const override
@@ -85,11 +92,19 @@ private:
 
 } // namespace
 
-QStringList paintedText(QWidget &widget)
+std::vector<PaintedLine> paintedLines(QWidget &widget, QWidget::RenderFlags flags)
 {
     TextDevice device(widget);
-    widget.render(&device);
+    widget.render(&device, {}, {}, flags);
     return device.lines();
+}
+
+QStringList paintedText(QWidget &widget)
+{
+    QStringList texts;
+    for (const PaintedLine &line : paintedLines(widget))
+        texts << line.text;
+    return texts;
 }
 
 } // namespace tests

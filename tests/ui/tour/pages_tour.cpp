@@ -1,12 +1,12 @@
 #include "core/domain/week.h"
-#include "tests/ui/translation/foreign_roster.h"
-#include "tests/ui/translation/words_on_screen.h"
+#include "tests/ui/tour/window_tour.h"
 #include "ui/board/card_editor.h"
 #include "ui/board/checks_panel.h"
 #include "ui/board/week_grid.h"
 #include "ui/charts/time_chart.h"
 #include "ui/log/log_page.h"
 #include "ui/planning/block_ribbon.h"
+#include "ui/review/compare_button.h"
 #include "ui/review/review_page.h"
 #include "ui/squad/squad_page.h"
 #include "ui/window/roster_view.h"
@@ -16,6 +16,8 @@
 #include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
+#include <QMenu>
 #include <QPointer>
 #include <QPushButton>
 #include <QRadioButton>
@@ -33,36 +35,29 @@ namespace {
 enum Page { board, log, review, rosterWeek, squad, carryOver };
 } // namespace
 
-TEST_F(WordsOnScreen, FindsALabelThatIsPlanted)
-{
-    EXPECT_THAT(latinText(visibleText(window), data), testing::IsEmpty());
-    QLabel planted(QStringLiteral("left"), &window);
-    EXPECT_THAT(latinText(visibleText(window), data), testing::Not(testing::IsEmpty()));
-}
-
-TEST_F(WordsOnScreen, StartPage)
+TEST_F(WindowTour, StartPage)
 {
     window.closeFile();
     look(window, "start page");
 }
 
-TEST_F(WordsOnScreen, NobodyChosen)
+TEST_F(WindowTour, NobodyChosen)
 {
     const QString path = folder.path(QStringLiteral("ψ.benchwright"));
-    static_cast<void>(makeEmptyRoster(path));
+    makeEmptyRoster(path);
     ASSERT_TRUE(window.openFile(path));
     look(window, "no lifter");
     lookAtPages("no lifter");
-    Lifter newcomer = inventedLifter(foreign(QStringLiteral("New")), TouchStyle::undecided);
+    Lifter newcomer = inventedLifter(written(QStringLiteral("New")), TouchStyle::undecided);
     newcomer.id = roster().openRoster().newId<Lifter>();
     Edit edit;
     edit.lifters.after = {newcomer};
-    ASSERT_TRUE(roster().openRoster().perform(foreign(QStringLiteral("Add")), edit));
+    ASSERT_TRUE(roster().openRoster().perform(written(QStringLiteral("Add")), edit));
     roster().selection().setLifter(newcomer.id);
     lookAtPages("newcomer");
 }
 
-TEST_F(WordsOnScreen, EveryPageOfEveryLifter)
+TEST_F(WindowTour, EveryPageOfEveryLifter)
 {
     for (const Lifter &lifter : roster().openRoster().lifters()) {
         roster().selection().setLifter(lifter.id);
@@ -72,7 +67,7 @@ TEST_F(WordsOnScreen, EveryPageOfEveryLifter)
     lookAtPages("empty week");
 }
 
-TEST_F(WordsOnScreen, FindingsOfTheBoard)
+TEST_F(WindowTour, FindingsOfTheBoard)
 {
     roster().showPage(board);
     auto *checks = window.findChild<ui::ChecksPanel *>();
@@ -84,8 +79,8 @@ TEST_F(WordsOnScreen, FindingsOfTheBoard)
                 edit.cards.after.push_back({roster().openRoster().newId<Card>(), lifter.id,
                     monday.addDays(day), 90 + int(edit.cards.after.size()),
                     roster().openRoster().variations()[edit.cards.after.size() % 20].id,
-                    QString::fromLatin1(sets), foreign(QStringLiteral("note"))});
-        ASSERT_TRUE(roster().openRoster().perform(foreign(QStringLiteral("Add")), edit));
+                    QString::fromLatin1(sets), written(QStringLiteral("note"))});
+        ASSERT_TRUE(roster().openRoster().perform(written(QStringLiteral("Add")), edit));
         roster().selection().setLifter(lifter.id);
         lookAtPages("too much");
     }
@@ -99,7 +94,7 @@ TEST_F(WordsOnScreen, FindingsOfTheBoard)
     EXPECT_NE(checks->findChild<QPushButton *>(QStringLiteral("takeUp")), nullptr);
 }
 
-TEST_F(WordsOnScreen, MenusAndTipsOfTheBoard)
+TEST_F(WindowTour, MenusAndTipsOfTheBoard)
 {
     roster().showPage(board);
     auto *grid = window.findChild<ui::WeekGrid *>();
@@ -115,11 +110,11 @@ TEST_F(WordsOnScreen, MenusAndTipsOfTheBoard)
         const QPoint at = ribbon->weekRect(week).center();
         QHelpEvent asked(QEvent::ToolTip, at, ribbon->mapToGlobal(at));
         QApplication::sendEvent(ribbon, &asked);
-        expectNoLatin({{"tip of the ribbon", QToolTip::text()}}, "board");
+        read(QToolTip::text(), "tip of the ribbon");
     }
 }
 
-TEST_F(WordsOnScreen, EditorOfTheSets)
+TEST_F(WindowTour, EditorOfTheSets)
 {
     roster().showPage(board);
     auto *grid = window.findChild<ui::WeekGrid *>();
@@ -143,7 +138,7 @@ TEST_F(WordsOnScreen, EditorOfTheSets)
     }
 }
 
-TEST_F(WordsOnScreen, EntriesOfTheLog)
+TEST_F(WindowTour, EntriesOfTheLog)
 {
     roster().showPage(log);
     auto *page = window.findChild<ui::LogPage *>();
@@ -173,7 +168,7 @@ TEST_F(WordsOnScreen, EntriesOfTheLog)
     look(*page, "check-in");
 }
 
-TEST_F(WordsOnScreen, EveryMeasureOfTheReview)
+TEST_F(WindowTour, EveryMeasureOfTheReview)
 {
     roster().showPage(review);
     auto *page = window.findChild<ui::ReviewPage *>();
@@ -207,7 +202,32 @@ TEST_F(WordsOnScreen, EveryMeasureOfTheReview)
         }
 }
 
-TEST_F(WordsOnScreen, EveryRowOfTheSquad)
+TEST_F(WindowTour, AllThatCanBeComparedAndOneMore)
+{
+    roster().showPage(review);
+    auto *page = window.findChild<ui::ReviewPage *>();
+    auto *compare = page->findChild<ui::CompareButton *>();
+    auto *list = compare->menu()->findChild<QListWidget *>();
+    for (int row = 0; row < list->count(); ++row)
+        list->item(row)->setCheckState(Qt::Checked);
+    EXPECT_LT(int(compare->chosen().size()), list->count());
+    EXPECT_FALSE(
+        compare->menu()->findChild<QLabel *>(QStringLiteral("compareFull"))->text().isEmpty())
+        << "one more is refused in words";
+    look(*page, "compared");
+    lookAtDialog("menu of the compared", [compare] { compare->showMenu(); });
+}
+
+TEST_F(WindowTour, MessagesOverEveryPage)
+{
+    Q_EMIT roster().openRoster().failed(
+        said(QStringLiteral("and more words that a disk has for it ")).repeated(12), {});
+    lookAtPages("a failure");
+    Q_EMIT roster().stepTold(written(QStringLiteral("undone")).repeated(60));
+    lookAtPages("a step");
+}
+
+TEST_F(WindowTour, EveryRowOfTheSquad)
 {
     roster().showPage(squad);
     QTableView &table = window.findChild<ui::SquadPage *>()->table();
@@ -219,7 +239,7 @@ TEST_F(WordsOnScreen, EveryRowOfTheSquad)
     look(window, "no such lifter");
 }
 
-TEST_F(WordsOnScreen, EditorOfAllLiftersWeek)
+TEST_F(WindowTour, EditorOfAllLiftersWeek)
 {
     roster().showPage(rosterWeek);
     auto *table = roster().pages().currentWidget()->findChild<QTableView *>();
@@ -229,7 +249,7 @@ TEST_F(WordsOnScreen, EditorOfAllLiftersWeek)
     }
 }
 
-TEST_F(WordsOnScreen, ListOfLifters)
+TEST_F(WindowTour, ListOfLifters)
 {
     auto *search = window.findChild<QLineEdit *>(QStringLiteral("search"));
     search->setText(QStringLiteral("?"));
