@@ -30,16 +30,18 @@ enum At {
     repCost,
     fatigue,
     work,
+    assistance,
+    usualPercent,
     whenToUse,
     cautions
 };
 
-constexpr std::array<Column, 20> kColumns = {
-    {{"code", true}, {"name", true}, {"lift", true}, {"competition", true}, {"serves", true},
-        {"stance", true}, {"purpose", true}, {"tempo_lowering", true}, {"tempo_pause", true},
-        {"tempo_lifting", true}, {"reps_low", true}, {"reps_high", true}, {"ratio", true},
-        {"ratio_spread", true}, {"ratio_source", true}, {"rep_cost", true}, {"fatigue", true},
-        {"work", true}, {"when_to_use", true}, {"cautions", true}}};
+constexpr std::array<Column, 22> kColumns = {{{"code", true}, {"name", true}, {"lift", true},
+    {"competition", true}, {"serves", true}, {"stance", true}, {"purpose", true},
+    {"tempo_lowering", true}, {"tempo_pause", true}, {"tempo_lifting", true}, {"reps_low", true},
+    {"reps_high", true}, {"ratio", true}, {"ratio_spread", true}, {"ratio_source", true},
+    {"rep_cost", true}, {"fatigue", true}, {"work", true}, {"assistance"}, {"usual_percent"},
+    {"when_to_use", true}, {"cautions", true}}};
 
 /// The enumerator that a cell names, or a problem that lists what may stand there.
 template <class Read> auto enumerator(CsvTable &table, At column, Read read, const QString &choices)
@@ -83,6 +85,8 @@ std::vector<Variation> readCatalogueCsv(QIODevice &device, const QString &file, 
             table, fatigue, fromFileWord<Fatigue>, QStringLiteral("low, moderate, high"));
         v.work = enumerator(table, work, areaWorkFromFileWords,
             Text::tr("every area with not, some or much, such as %1").arg(fileWords(AreaWork())));
+        v.assistance = table.wholeNumber(assistance).value_or(0) != 0;
+        v.usualPercent = table.number(usualPercent);
         v.whenToUse = table.text(whenToUse);
         v.cautions = table.text(cautions);
         for (const QString &wrong : problems(v))

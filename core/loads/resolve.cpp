@@ -179,6 +179,8 @@ private:
     {
         if (!m_basis.estimate)
             return Text::tr("The estimate is being worked out.");
+        if (const Variation *v = find(m_basis.catalogue, m_variation); v && v->assistance)
+            return Text::tr("Assistance work: the lifter takes the load that fits the effort.");
         if (parts.front().row < 0)
             return Text::tr("This variation has no competition lift to be measured against.");
         if (parts.back().row < 0)

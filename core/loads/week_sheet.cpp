@@ -29,6 +29,12 @@ QStringList sentences(const QString &text)
     return text.trimmed().split(kEnd, Qt::SkipEmptyParts);
 }
 
+bool isByEffort(const SetLine &line)
+{
+    return std::holds_alternative<RpeTarget>(line.target)
+        || std::holds_alternative<ReserveTarget>(line.target);
+}
+
 /// Words of the sheet, in the order in which the week is trained.
 class SheetWriter
 {
@@ -127,12 +133,14 @@ private:
             lines << setLineText(line.line);
             appendSets(line, variation, written.sets);
             if (!line.load && !line.why.isEmpty())
-                written.cautions << Text::tr("No load is given: ask the coach.");
+                written.cautions << (variation.assistance && isByEffort(line.line)
+                        ? Text::tr("Take the load that fits the effort, and write it down.")
+                        : Text::tr("No load is given: ask the coach."));
             if (!line.caution.isEmpty())
                 written.cautions << line.caution;
         }
         written.withheld = withheldWords(resolved, m_lifter.unit);
-        written.setLine = lines.join(QStringLiteral(", "));
+        written.setLine = lines.join(QStringLiteral(" then "));
         written.cautions.removeDuplicates();
         return written;
     }

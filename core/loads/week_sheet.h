@@ -30,7 +30,7 @@ struct SheetCard
 {
     QString variation;
     QString code;    ///< of the variation
-    QString setLine; ///< "4x3 @8", lines joined by a comma
+    QString setLine; ///< "4x3 @8", lines parted by "then"
     QString tempo;   ///< "4 counts down, 2 held, then as fast as possible"; may be empty
     QString purpose;
     QString note;         ///< the coach's, as written

@@ -34,13 +34,21 @@ QString tonnageText(double kg, core::Unit unit)
 
 /// Short enough for a card: the advice on the estimate shrinks to its badge, and the tooltip says
 /// it in full.
-QString shortCaution(const core::ResolvedCard &card, const core::LiftEstimate *estimate)
+QString shortCaution(const core::ResolvedCard &card, const core::Variation *variation,
+    const core::LiftEstimate *estimate)
 {
     if (card.parsed.error)
         return card.parsed.error->words;
     const QString badge =
         estimate ? core::words(estimate->estimate.standing) : Text::tr("working out the load");
     for (const core::ResolvedLine &line : card.lines) {
+        const bool isByEffort = std::holds_alternative<core::RpeTarget>(line.line.target)
+            || std::holds_alternative<core::ReserveTarget>(line.line.target);
+        if (!line.load && isByEffort && variation && variation->assistance)
+            continue; // the effort is all that is asked
+        // Where the estimate would carry a load, something else stands in its way.
+        if (!line.load && estimate && core::carriesLoads(estimate->estimate.standing))
+            return line.why;
         if (!line.load && !std::holds_alternative<std::monostate>(line.line.target))
             return estimate ? Text::tr("no load: %1").arg(badge) : badge;
         if (line.caution.isEmpty())
@@ -171,7 +179,7 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     view.isWithheld = !withheld.isEmpty();
     view.caution = view.isWithheld
         ? Text::tr("Held back. %1").arg(withheld.join(u' '))
-        : shortCaution(card, variation ? sources.estimateOf(variation->lift) : nullptr);
+        : shortCaution(card, variation, variation ? sources.estimateOf(variation->lift) : nullptr);
     QStringList toolTip{view.name};
     QStringList spoken{view.name};
     for (const core::ResolvedLine &line : card.lines) {

@@ -74,9 +74,7 @@ CheckInForm::CheckInForm(QWidget *parent)
     m_note->setAccessibleName(tr("Note on the day"));
     FieldNote *source =
         explain(tr("Each from 1 (worst) to 5 (best); no answer counts as not asked. Readiness is "
-                   "the mean of sleep, stress, wish to train and the sorest area. Items and "
-                   "scale after McLean et al. (2010), Int J Sports Physiol Perform 5:367-383; "
-                   "soreness by area and the wish to train are our own."));
+                   "the mean of sleep, stress, wish to train and the sorest area."));
     // Only the rows of answers are a form: a form cuts off words that wrap.
     fill(this,
         columnLayout(

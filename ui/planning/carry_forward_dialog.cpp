@@ -32,7 +32,7 @@ QString loadsText(const core::ResolvedCard &card, core::Unit unit)
     QStringList loads;
     for (const core::ResolvedLine &line : card.lines)
         loads << (line.load ? core::formatLoad(line.load->loadKg, unit) : QStringLiteral("\u2013"));
-    QStringList said{loads.join(QStringLiteral(" / "))};
+    QStringList said{loads.join(QStringLiteral(", "))};
     said << core::withheldWords(card, unit);
     return said.join(QStringLiteral("; "));
 }
@@ -116,7 +116,7 @@ void CarryForwardDialog::fillRow(int row)
     };
     put(kDay, QLocale().toString(card.day, tr("ddd d MMM")), false);
     put(kVariation, variation ? variation->name : QString(), false);
-    put(kSets, QString(card.setLine).replace(u'\n', QStringLiteral(" / ")), true);
+    put(kSets, core::onOneRow(card.setLine), true);
     put(kLoads, loadsText(m_source.resolved({card}).front(), m_source.lifter().unit), false);
 }
 

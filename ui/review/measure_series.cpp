@@ -136,9 +136,9 @@ MeasureWords words(Measure measure)
     case Measure::monotony:
         return {Text::tr("Monotony and strain"),
             Text::tr("Mean daily tonnage / its standard deviation over the week, and tonnage x "
-                     "monotony (Foster 1998). Foster takes rating x minutes; the log holds no "
-                     "minutes, so tonnage stands in. Disputed: it describes how alike the days "
-                     "were and foretells no injury (Impellizzeri et al. 2020 on such measures)."),
+                     "monotony. Made for rating x minutes; the log holds no minutes, so tonnage "
+                     "stands in. Disputed: it describes how alike the days were and foretells no "
+                     "injury."),
             nothing};
     case Measure::planned:
         return {Text::tr("Planned and done"),

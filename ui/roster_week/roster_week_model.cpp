@@ -31,7 +31,7 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
     if (const QStringList held = core::withheldWords(card, unit); !held.isEmpty())
         lines << RosterWeekModel::tr("held back: %1").arg(held.join(u' '));
     QString words = (variation ? variation->name : QStringLiteral("?")) + u' '
-        + lines.join(QStringLiteral(" / "));
+        + lines.join(QStringLiteral(" then "));
     if (const QString badge = core::givenBadge(card); !badge.isEmpty())
         words += QStringLiteral(" (%1)").arg(badge);
     return words;

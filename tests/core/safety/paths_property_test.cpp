@@ -292,9 +292,12 @@ void pathAdviceSetLine(const Roster &roster)
     for (const Advice &advice : ranking.advice) {
         const SetLine line = parseSetLines(adviceSetLine(advice, slot, ranking)).lines.front();
         roster.mayBeGiven(roster.day, line, *find(roster.catalogue, advice.variation));
+        const auto *rpe = std::get_if<RpeTarget>(&line.target);
+        RC_ASSERT((rpe || std::get<ShareTarget>(line.target).percent <= 67.0)); // speed
         if (roster.isBeginner(roster.day))
-            RC_ASSERT((line.reps >= 3 && std::get<RpeTarget>(line.target).rpe <= 8.0));
-        RC_ASSERT(std::get<RpeTarget>(line.target).rpe <= slot.rpe.value());
+            RC_ASSERT((line.reps >= 3 && (!rpe || rpe->rpe <= 8.0)));
+        if (rpe)
+            RC_ASSERT(rpe->rpe <= slot.rpe.value());
     }
 }
 
