@@ -3,6 +3,7 @@
 #include "core/advice/plan_checks_rules.h"
 #include "core/domain/training_history.h"
 #include "core/domain/week.h"
+#include "core/loads/effort_words.h"
 
 #include <algorithm>
 #include <utility>
@@ -37,7 +38,7 @@ WeekLoads weekLoads(const PlanToCheck &plan)
             continue;
         WeekLoad &week = weekOf(loads, card.card.day, variation->lift);
         week.sets += setCount(card.parsed.lines);
-        week.lifts += liftCount(card.parsed.lines);
+        week.lifts += liftCount(card.lines);
         week.tonnageKg += tonnageKg(card.lines);
     }
     return loads;

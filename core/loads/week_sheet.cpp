@@ -3,6 +3,7 @@
 #include "core/domain/text.h"
 #include "core/domain/touch_score.h"
 #include "core/domain/week.h"
+#include "core/loads/effort_words.h"
 #include "core/loads/given_words.h"
 #include "core/loads/limited_lines.h"
 
@@ -131,6 +132,10 @@ private:
         QStringList lines;
         for (const ResolvedLine &line : resolved.lines) {
             lines << setLineText(line.line);
+            if (const QString effort = effortWords(line); !effort.isEmpty())
+                written.effort << (resolved.lines.size() == 1
+                        ? effort
+                        : Text::tr("%1: %2").arg(setLineText(line.line), effort));
             appendSets(line, variation, written.sets);
             if (!line.load && !line.why.isEmpty())
                 written.cautions << (variation.assistance && isByEffort(line.line)
@@ -157,7 +162,7 @@ private:
         }
         for (SetInValues &values : setsInValues(line, variation, m_catalogue)) {
             set.values = std::move(values);
-            set.rpe = set.values.rpe ? QLocale().toString(*set.values.rpe) : QString();
+            set.rpe = set.values.rpe ? rpeWords(*set.values.rpe) : QString();
             sets.push_back(set);
         }
     }

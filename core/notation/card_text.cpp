@@ -3,7 +3,7 @@
 #include "core/domain/text.h"
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
-#include "core/notation/set_line.h"
+#include "core/notation/set_line_check.h"
 #include "core/notation/set_line_reader.h"
 
 #include <QStringList>
@@ -110,7 +110,8 @@ private:
 
     void checkSets(CardRow &row, Written written)
     {
-        const ParsedSetLines parsed = parseSetLines(row.setLine);
+        const Variation *variation = find(m_catalogue, row.variation);
+        const ParsedSetLines parsed = parseSetLines(row.setLine, variation->lift, m_catalogue);
         if (!parsed.error) {
             row.setLine = setLineText(parsed.lines);
             return;

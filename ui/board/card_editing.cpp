@@ -1,6 +1,6 @@
 #include "ui/board/card_editing.h"
 
-#include "core/notation/set_line.h"
+#include "core/notation/set_line_check.h"
 #include "ui/board/card_widget.h"
 #include "ui/board/week_plan.h"
 
@@ -8,9 +8,10 @@ namespace ui {
 
 namespace {
 
-std::optional<CardEditor::Refusal> checkSets(const QString &text)
+std::optional<CardEditor::Refusal> checkSets(
+    const QString &text, core::Lift lift, const std::vector<core::Variation> &catalogue)
 {
-    const core::ParsedSetLines parsed = core::parseSetLines(text);
+    const core::ParsedSetLines parsed = core::parseSetLines(text, lift, catalogue);
     if (!parsed.error)
         return std::nullopt;
     const QStringList rows = text.split(u'\n');
@@ -52,7 +53,10 @@ void CardEditing::open(const CardWidget &card, Field field, const QString &typed
     const bool isSets = field == Field::sets;
     m_card = view.id;
     m_field = field;
-    m_editor = new CardEditor(isSets ? checkSets : checkNote,
+    const auto checkThese = [this, lift = view.lift](const QString &text) {
+        return checkSets(text, lift, m_plan.catalogue());
+    };
+    m_editor = new CardEditor(isSets ? CardEditor::Check(checkThese) : checkNote,
         isSets ? tr("Sets of %1").arg(view.name) : tr("Note on %1").arg(view.name), &m_board,
         m_board.window());
     connect(m_editor, &CardEditor::taken, this, &CardEditing::store);

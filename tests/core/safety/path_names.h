@@ -40,6 +40,10 @@ inline constexpr std::array kNotPaths = std::to_array<std::string_view>({
     "effortOf",     // the same
     "shareOfMax",   // the same
     "tonnageKg",    // a sum
+    "liftCount",    // the same
+    "expectedReps", // counts
+    "expectedRpe",  // how hard a planned set is
+    "effortWords",  // the same in words
     "checkPlan",    // points out what is planned
     "whyNoMaximal", // words of the rule
     "limitsOn",     // the rule
