@@ -24,6 +24,9 @@ enum class BoardAct {
     copy,
     cut,
     paste,
+    copyDay,
+    pasteDay,
+    pasteOntoLifters,
     giveDay
 };
 

@@ -2,6 +2,7 @@
 
 #include "ui/board/advice_panel.h"
 #include "ui/board/checks_panel.h"
+#include "ui/board/paste_day_dialog.h"
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_board.h"
 #include "ui/board/week_commands.h"
@@ -73,6 +74,9 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, LifterHis
     connect(m_ribbon, &BlockRibbon::blockActivated, m_blocks, &BlockDesk::editBlock);
     connect(m_blocks, &BlockDesk::said, this, &WeekBoardPage::said);
     connect(&m_board->commands(), &WeekCommands::said, this, &WeekBoardPage::said);
+    connect(&m_board->commands(), &WeekCommands::pasteOntoWanted, this, [this](QDate day) {
+        PasteDayDialog(m_roster, m_plan->copied(), day, m_plan->lifter()->id, this).exec();
+    });
     connect(&grid, &WeekGrid::currentChanged, this,
         [this, &grid] { m_advice->setPlace(grid.choice().placeToAdd()); });
     connect(m_advice, &AdvicePanel::chosen, this,

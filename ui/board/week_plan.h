@@ -3,6 +3,7 @@
 #include "core/domain/card.h"
 #include "core/domain/check_in.h"
 #include "core/domain/roster_change.h"
+#include "ui/board/copied_day.h"
 #include "ui/board/week_cards.h"
 #include "ui/board/week_view.h"
 
@@ -71,10 +72,15 @@ public:
     struct Pasted
     {
         std::vector<core::CardId> cards; ///< the new ones
-        QString refused;                 ///< why the text cannot be read
+        QString refused;                 ///< why not all of it was pasted
     };
     /// Puts the cards of a text from `place` on; further days of it follow, beyond the week too.
     Pasted paste(const QString &text, BoardPlace place);
+    /// The day on the clipboard.
+    [[nodiscard]] CopiedDay copied() const;
+    /// Puts a copied day below what is planned on the day; what of it the lifter does not get, and
+    /// why, is in `refused`.
+    Pasted pasteDay(const CopiedDay &copied, int day);
     void setSetLine(core::CardId card, const QString &setLine);
     void setNote(core::CardId card, const QString &note);
 

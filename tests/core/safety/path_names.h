@@ -28,6 +28,7 @@ inline constexpr std::array kPathNames = std::to_array<std::string_view>({
     "progress",
     "applyTemplate",
     "layTemplate",
+    "pasteCards",
     "whatIf",
 });
 

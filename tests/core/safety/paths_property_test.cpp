@@ -5,6 +5,7 @@
 #include "core/loads/limited_lines.h"
 #include "core/log/day_plan.h"
 #include "core/plan/block_edits.h"
+#include "core/plan/paste_cards.h"
 #include "core/plan/progression.h"
 #include "core/plan/template.h"
 #include "core/plan/what_if.h"
@@ -381,6 +382,26 @@ void pathLayTemplate(const Roster &roster)
             .edit.cards.after);
 }
 
+void pathPasteCards(const Roster &roster)
+{
+    std::vector<CardRow> rows;
+    for (const Card &card : roster.cards)
+        rows.push_back({int(kMonday.daysTo(card.day)), card.variation, card.setLine, card.note});
+    const LifterId from = *rc::gen::element(roster.lifter.id, LifterId{99}, LifterId{});
+    qint64 id = 100;
+    const PasteTarget target{roster.lifter, kMonday, {}, roster.checkIns};
+    const std::vector<Card> pasted = pasteCards(rows, from, {&target, 1}, OnOccupiedDays::keep,
+        roster.catalogue,
+        [&id] { return CardId{++id}; }).edit.cards.after;
+    for (const Card &card : pasted)
+        for (const SetLine &line : parseSetLines(card.setLine).lines) {
+            roster.mayBeGiven(card.day, line, variationOf(roster, card));
+            RC_ASSERT(
+                (from == roster.lifter.id || !std::holds_alternative<LoadTarget>(line.target)));
+        }
+    checkLines(roster, resolveCards(pasted, roster.sources()));
+}
+
 void pathWhatIf(const Roster &roster)
 {
     if (*rc::gen::inRange(0, 10) != 0) // it simulates
@@ -421,6 +442,7 @@ constexpr std::pair<std::string_view, Check> kPaths[] = {
     {"progress", pathProgress},
     {"applyTemplate", pathApplyTemplate},
     {"layTemplate", pathLayTemplate},
+    {"pasteCards", pathPasteCards},
     {"whatIf", pathWhatIf},
 };
 
