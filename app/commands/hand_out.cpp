@@ -4,7 +4,7 @@
 #include "app/commands/roster_copy.h"
 #include "app/commands/text.h"
 #include "core/advice/readiness_advice.h"
-#include "core/csv/nearest_word.h"
+#include "core/domain/nearest_word.h"
 #include "core/domain/storage_error.h"
 #include "core/domain/week.h"
 

@@ -25,21 +25,51 @@ struct Planned
     double rpe;
 };
 
+/// Stands for tempoLead() where the touch is soft.
+constexpr const char *kTempoLead = "tempo_4_2_0";
+
 constexpr Planned kWeek[] = {
     {0, "comp", "comp", 1, 1, 8},
     {0, "off_chest_pause", "long_pause", 4, 3, 8},
     {2, "squat", "squat", 4, 5, 8},
     {2, "feet_up", "feet_up", 3, 6, 7.5},
-    {4, "tempo_4_2_0", "tempo_4_2_0", 2, 2, 7},
+    {2, "supported_row", "supported_row", 3, 10, 8},
+    {4, kTempoLead, "slow_lowering", 3, 3, 7},
     {4, "comp", "comp", 4, 5, 8},
-    {4, "deadlift", "deadlift", 3, 4, 8},
+    {4, "deadlift", "deadlift", 3, 4, 7.5},
+};
+
+constexpr Planned kMinorsWeek[] = {
+    {0, "comp", "comp", 3, 3, 6.5},
+    {0, "long_pause", "long_pause", 4, 3, 6.5},
+    {2, "squat", "squat", 4, 5, 6.5},
+    {2, "feet_up", "feet_up", 3, 6, 6.5},
+    {2, "supported_row", "supported_row", 3, 10, 6.5},
+    {4, "slow_lowering", "slow_lowering", 3, 3, 6},
+    {4, "comp", "comp", 4, 5, 6.5},
+    {4, "deadlift", "deadlift", 3, 4, 6.5},
+};
+
+/// A knee that hurts: nothing that the legs work in.
+constexpr Planned kKneeWeek[] = {
+    {0, "feet_up", "feet_up", 4, 4, 7},
+    {2, "feet_up", "feet_up", 3, 8, 7},
+    {2, "supported_row", "supported_row", 3, 10, 7},
+    {4, "feet_up", "feet_up", 4, 5, 7},
 };
 
 constexpr Planned kSoreWeek[] = {
-    {0, "feet_up", "feet_up", 4, 5, 8},
-    {2, "close_grip", "close_grip", 3, 8, 8},
+    {0, "feet_up", "feet_up", 4, 5, 7},
+    {2, "feet_up", "feet_up", 3, 8, 7},
     {4, "comp", "comp", 4, 4, 7},
 };
+
+std::span<const Planned> usualWeek(const Person &person)
+{
+    if (person.story.isMinor)
+        return kMinorsWeek;
+    return person.story.kneeHurts ? std::span<const Planned>(kKneeWeek) : kWeek;
+}
 
 core::VariationId idOf(const Codes &codes, const char *code)
 {
@@ -58,8 +88,10 @@ std::vector<WorkDay> daysOf(std::span<const Planned> week, const Person &person,
         if (days.empty() || days.back().day != day)
             days.push_back({day, {}});
         const char *code = isSinking ? planned.sinking : planned.soft;
-        days.back().work.push_back(
-            {code, ratioOf(person, code), planned.sets, planned.reps, kMostRpe - planned.rpe});
+        const double reserve = kMostRpe - planned.rpe;
+        days.back().work.push_back(code == kTempoLead
+                ? tempoLead(planned.sets, reserve)
+                : Work{code, ratioOf(person, code), planned.sets, planned.reps, reserve});
     }
     return days;
 }
@@ -78,10 +110,12 @@ void addCards(const std::vector<WorkDay> &days, core::LifterId lifter, const Cod
 {
     for (const WorkDay &day : days)
         for (int position = 0; const Work &work : day.work)
-            cards.push_back({ids.card(), lifter, day.day, position++, idOf(codes, work.code),
+            cards.push_back({ids.card(), lifter, day.day, position++,
+                idOf(codes, work.lead ? work.lead : work.code),
                 QStringLiteral("%1x%2 @%3")
                     .arg(work.sets)
-                    .arg(work.reps)
+                    .arg(work.lead ? QStringLiteral("1+%1").arg(work.reps - 1)
+                                   : QString::number(work.reps))
                     .arg(kMostRpe - work.reserve),
                 {}});
 }
@@ -94,7 +128,7 @@ core::Edit demoRoster(const std::vector<core::Variation> &catalogue, QDate today
     for (const core::Variation &v : catalogue)
         codes.emplace(v.code, v.id);
     for (const char *code : {"comp", "off_chest_pause", "long_pause", "feet_up", "close_grip",
-             "tempo_4_2_0", "squat", "deadlift"})
+             "tempo_4_2_0", "slow_lowering", "supported_row", "squat", "deadlift"})
         (void)idOf(codes, code);
 
     const QDate monday = today.addDays(1 - today.dayOfWeek());
@@ -102,8 +136,9 @@ core::Edit demoRoster(const std::vector<core::Variation> &catalogue, QDate today
     core::Edit edit;
     for (Person &person : people(monday)) {
         person.lifter.id = ids.lifter();
+        const std::span<const Planned> usual = usualWeek(person);
         const bool sore = person.story.soreWeek == kWeeks - 1;
-        const std::span<const Planned> week = sore ? std::span<const Planned>(kSoreWeek) : kWeek;
+        const std::span<const Planned> week = sore ? std::span<const Planned>(kSoreWeek) : usual;
         const std::vector<WorkDay> underWay = daysOf(week, person, monday);
         for (core::LoggedSession &session : trainingLog(person, codes, monday.addDays(-7 * kWeeks),
                  doneOf(underWay, today, person), random)) {
@@ -115,7 +150,7 @@ core::Edit demoRoster(const std::vector<core::Variation> &catalogue, QDate today
             addCards(plannedWeek(person, kWeeks - ago, monday.addDays(-7 * ago)), person.lifter.id,
                 codes, ids, edit.cards.after);
         addCards(underWay, person.lifter.id, codes, ids, edit.cards.after);
-        addCards(daysOf(kWeek, person, monday.addDays(7)), person.lifter.id, codes, ids,
+        addCards(daysOf(usual, person, monday.addDays(7)), person.lifter.id, codes, ids,
             edit.cards.after);
         core::Block block;
         block.id = ids.block();

@@ -94,7 +94,7 @@ std::vector<Person> people(QDate comingMonday)
     l->gripNote = QStringLiteral("Narrow: small hands, thumbs at the smooth ring");
 
     l = add(lifter(QStringLiteral("Jonah Creswick"), m, year - 17, 74.5, lb, sinking, youth),
-        {92, 0.0045, 0.030, 0.9, 1.1, 0.7, 1.3, 1.6}, {-1, 0, -1, 0, true});
+        {92, 0.0045, 0.030, 0.9, 1.1, 0.7, 1.3, 1.6}, {-1, 0, -1, 0, true, true});
     l->notes = QStringLiteral("Technique first; no maximal singles without supervision.");
 
     l = add(lifter(QStringLiteral("Priya Talwandi"), f, year - 26, 66.0, kg, TouchStyle::undecided,
@@ -107,11 +107,13 @@ std::vector<Person> people(QDate comingMonday)
     l->gripNote = QStringLiteral("Widest legal grip");
     all.back().today = said(4, 4, 5, {{core::BodyArea::chest, 3}});
 
-    add(lifter(QStringLiteral("Greta Holmsund"), f, year - 52, 78.9, kg, soft, morning),
-        {72, 0.0003, 0.032, 0.0, 0.6, 0.9, 1.4, 1.75}, {18, 3, -1, 0});
+    l = add(lifter(QStringLiteral("Greta Holmsund"), f, year - 52, 78.9, kg, soft, morning),
+        {72, 0.0003, 0.032, 0.0, 0.6, 0.9, 1.4, 1.75}, {18, 3, -1, 0, false, false, true});
+    l->notes =
+        QStringLiteral("Knee: at the physiotherapist's. Feet up, and no squat until it is quiet.");
     all.back().today = said(3, 4, 4);
     all.back().today->pain = core::PainFlag{
-        core::BodyArea::elbows, QStringLiteral("Left one, sharp while lowering the bar")};
+        core::BodyArea::legs, QStringLiteral("Left knee, sharp when the feet drive")};
 
     add(lifter(QStringLiteral("Sefa Tuilomani"), m, year - 30, 131.2, lb, soft, evening),
         {205, 0.0010, 0.035, 0.5, 0.7, 0.88, 1.35, 1.5});

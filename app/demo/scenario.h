@@ -31,6 +31,8 @@ struct Story
     int soreWeek = -1; ///< sore back and legs: no squat, feet-up bench in place of the heavy one
     int firstWeek = 0; ///< a newcomer starts late
     bool missedMonday = false; ///< of the week under way
+    bool isMinor = false;      ///< no singles, three reps left in every set
+    bool kneeHurts = false;    ///< since this week: bench press without the legs, and no squat
 };
 
 struct Person

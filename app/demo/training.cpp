@@ -11,6 +11,7 @@ namespace {
 
 constexpr double kFatiguePerSet = 0.006; // share of the max
 constexpr double kFormSd = 0.018;        // share of the max, from day to day
+constexpr double kTempoRatio = 0.92;     // of the 4-2-0 to the bench max
 constexpr double kCoachRounding = 2.5;   // kg; 5 lb plates for a lifter in pounds
 
 /// Normal deviate by Box and Muller, so that the log is the same under every standard library.
@@ -37,22 +38,29 @@ std::vector<Work> plan(const Person &person, int week, int day)
     const auto work = [&person](const char *code, int count, int reps, double reserve) {
         return Work{code, ratioOf(person, code), count, reps, reserve};
     };
+    const double easiest = person.story.isMinor ? 3.0 : 2.0;
     switch (day) {
     case 0:
         if (sore)
             return {work("feet_up", 4, 5, 2.0)};
+        if (person.story.isMinor)
+            return {work("comp", 3, 3, 3.0), work("long_pause", sets, 3, 3.0)};
         return {work("comp", 1, light ? 3 : 1 + (wave == 0), light ? 3.0 : 1.0),
             work(soft ? "off_chest_pause" : "long_pause", sets, 3 - (wave == 2), 2.0)};
     case 1:
         if (sore)
-            return {work("close_grip", 3, 8, 2.0)};
-        return {work("squat", sets, 6 - wave, 2.0), work("feet_up", 3, 6 - wave / 2, 2.0)};
+            return {work("close_grip", 3, 8, 3.0)};
+        return {work("squat", sets, 6 - wave, easiest), work("feet_up", 3, 6 - wave / 2, easiest),
+            work("supported_row", 3, 10, easiest)};
     default:
         if (sore)
             return {work("comp", 3, 4, 3.0)};
-        return {work("comp", sets, 6 - wave, light ? 4.0 : 1.5),
-            work(week % 2 ? "close_grip" : "tempo_4_2_0", 2, week % 2 ? 6 : 2, 2.0),
-            work("deadlift", light ? 1 : 3, 5 - wave / 2, 2.0)};
+        return {soft ? tempoLead(light ? 2 : 3, 2.0) : work("slow_lowering", 3, 3, easiest),
+            work("comp", sets, 6 - wave,
+                light                      ? 4.0
+                    : person.story.isMinor ? easiest
+                                           : 1.5),
+            work("deadlift", light ? 1 : 3, 5 - wave / 2, easiest)};
     }
 }
 
@@ -75,11 +83,14 @@ double onTheBar(double kg, core::Unit unit)
     return std::max(std::round(kg / step) * step, 20.0);
 }
 
-/// What the coach writes on the bar for a reserve, by a plain table of about 3 % a rep.
+/// What the coach writes on the bar for a reserve, by a plain table of 2.8 % a rep.
 double coachLoad(double guessKg, const Work &work, core::Unit unit)
 {
-    const double share = 1.0 - 0.03 * (work.reps - 1 + work.reserve);
-    return onTheBar(guessKg * work.ratio * share, unit);
+    const auto shareFor = [&work](int reps) { return 1.0 - 0.028 * (reps - 1 + work.reserve); };
+    double load = guessKg * work.ratio * shareFor(work.reps);
+    if (work.lead)
+        load = std::min(load, guessKg * kTempoRatio * shareFor(1));
+    return onTheBar(load, unit);
 }
 
 /// Touch score of a heavy set: past the touch hold it slips a step for each further 4 %.
@@ -90,8 +101,14 @@ int touchScore(const Person &person, double share, std::mt19937_64 &random)
     return std::clamp(wanted + int(std::ceil(std::max(slip, 0.0))), 1, 5);
 }
 
+/// What the touch is judged of.
+bool isFlatBench(const Work &work)
+{
+    return work.ratio >= 0.9 && work.ratio <= 1.0;
+}
+
 core::SetEntry perform(const Person &person, const Work &work, core::VariationId variation,
-    double loadKg, double maxKg, int setsBefore, std::mt19937_64 &random)
+    core::VariationId lead, double loadKg, double maxKg, int setsBefore, std::mt19937_64 &random)
 {
     const Truth &truth = person.truth;
     const double cap = maxKg * work.ratio * (1.0 - kFatiguePerSet * setsBefore);
@@ -99,6 +116,8 @@ core::SetEntry perform(const Person &person, const Work &work, core::VariationId
 
     core::SetEntry set;
     set.variation = variation;
+    if (lead.isValid())
+        set.lead = core::LeadReps{lead, 1};
     set.loadKg = loadKg;
     set.repsPlanned = work.reps;
     set.repsDone = std::clamp(int(std::floor(capacity)), 0, work.reps);
@@ -110,7 +129,7 @@ core::SetEntry perform(const Person &person, const Work &work, core::VariationId
     // Easy sets go unrated more often.
     if (!set.failed && !chance(random, rpe < 7.0 ? 0.35 : 0.06))
         set.rpe = rpe;
-    if (!set.failed && loadKg / (maxKg * work.ratio) > 0.75 && work.ratio <= 1.0
+    if (!set.failed && loadKg / (maxKg * work.ratio) > 0.75 && isFlatBench(work)
         && chance(random, 0.7))
         set.touch = touchScore(person, loadKg / (maxKg * work.ratio), random);
     return set;
@@ -124,7 +143,7 @@ public:
         : m_person(person)
         , m_codes(codes)
         , m_random(random)
-        , m_guess(0.96 * maxAt(person, person.story.firstWeek))
+        , m_guess(0.97 * maxAt(person, person.story.firstWeek))
     {
     }
 
@@ -140,9 +159,9 @@ public:
         for (const Work &work : works) {
             double load = coachLoad(m_guess, work, m_person.lifter.unit);
             for (int i = 0; i < work.sets; ++i) {
-                session.sets.push_back(
-                    perform(m_person, work, m_codes.at(QString::fromLatin1(work.code)), load,
-                        maxAt(m_person, week) * form, int(session.sets.size()), m_random));
+                session.sets.push_back(perform(m_person, work, idOf(work.code),
+                    work.lead ? idOf(work.lead) : core::VariationId{}, load,
+                    maxAt(m_person, week) * form, int(session.sets.size()), m_random));
                 if (session.sets.back().failed) { // back off, and trust the guess a little less
                     load = onTheBar(0.95 * load, m_person.lifter.unit);
                     m_guess *= 0.995;
@@ -153,9 +172,14 @@ public:
     }
 
     /// Slowly.
-    void learn(int week) { m_guess += 0.15 * (maxAt(m_person, week) * 0.985 - m_guess); }
+    void learn(int week) { m_guess += 0.25 * (maxAt(m_person, week) * 0.995 - m_guess); }
 
 private:
+    [[nodiscard]] core::VariationId idOf(const char *code) const
+    {
+        return m_codes.at(QString::fromLatin1(code));
+    }
+
     const Person &m_person;
     const Codes &m_codes;
     std::mt19937_64 &m_random;
@@ -167,9 +191,15 @@ private:
 double ratioOf(const Person &person, const char *code)
 {
     const std::map<std::string_view, double> ratios{{"comp", 1.0}, {"off_chest_pause", 1.0},
-        {"long_pause", 0.96}, {"feet_up", 0.95}, {"close_grip", 0.95}, {"tempo_4_2_0", 0.92},
-        {"squat", person.truth.squatRatio}, {"deadlift", person.truth.deadliftRatio}};
+        {"long_pause", 0.96}, {"feet_up", 0.95}, {"close_grip", 0.95}, {"slow_lowering", 0.95},
+        {"supported_row", 0.55}, {"squat", person.truth.squatRatio},
+        {"deadlift", person.truth.deadliftRatio}};
     return ratios.at(code);
+}
+
+Work tempoLead(int sets, double reserve)
+{
+    return {"comp", 1.0, sets, 3, reserve, "tempo_4_2_0"};
 }
 
 std::vector<WorkDay> plannedWeek(const Person &person, int week, QDate monday)

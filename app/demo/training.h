@@ -14,11 +14,12 @@ using Codes = std::map<QString, core::VariationId>;
 /// One exercise of a training day as the coach wrote it.
 struct Work
 {
-    const char *code;
-    double ratio; ///< of the person, to the bench max
+    const char *code; ///< of the reps after the lead
+    double ratio;     ///< of the person, to the bench max
     int sets;
     int reps;
-    double reserve; ///< reps that should be left
+    double reserve;             ///< reps that should be left
+    const char *lead = nullptr; ///< code of the first rep, where it is done in another variation
 };
 
 struct WorkDay
@@ -30,6 +31,9 @@ struct WorkDay
 /// Of the person's competition max of the bench, to the load of the variation.
 /// @throws std::out_of_range for a code that the scenario does not train
 [[nodiscard]] double ratioOf(const Person &person, const char *code);
+
+/// Sets of three that a 4-2-0 tempo rep leads and competition reps follow.
+[[nodiscard]] Work tempoLead(int sets, double reserve);
 
 /// The training days of one week of the log as the coach planned them, counted from its first.
 [[nodiscard]] std::vector<WorkDay> plannedWeek(const Person &person, int week, QDate monday);

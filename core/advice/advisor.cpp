@@ -61,13 +61,13 @@ Ranking rankVariations(const Slot &asked, const AdviceContext &context)
     const Variation *competition = competitionOf(context.catalogue, slot.lift);
 
     for (const Variation &v : context.catalogue) {
-        if (v.lift != slot.lift || v.retired || !isBearable(v, limits, context.estimate))
+        if (!countsFor(v, slot.lift) || v.retired || !isBearable(v, limits, context.estimate))
             continue;
         const int lead = leadRepsOf(v, slot, competition);
         // The reps that follow the lead are competition reps: they have to be bearable too.
         if (lead > 0 && !isBearable(*competition, limits, context.estimate))
             continue;
-        Advice advice{v.id, lead, 0.0, termsFor({v, lead}, now)};
+        Advice advice{v.id, v.usualPercent, lead, 0.0, termsFor({v, lead}, now)};
         advice.score = std::accumulate(advice.terms.begin(), advice.terms.end(), 0.0,
             [](double sum, const AdviceTerm &term) { return sum + term.points; });
         ranking.advice.push_back(std::move(advice));
@@ -106,7 +106,10 @@ QString adviceSetLine(const Advice &advice, const Slot &slot, const Ranking &ran
     line.reps = ranking.reps;
     line.leadReps = advice.leadReps < line.reps ? advice.leadReps : 0;
     const double rpe = slot.rpe.value_or(kUsualRpe);
-    line.target = RpeTarget{ranking.mostRpe ? std::min(rpe, *ranking.mostRpe) : rpe};
+    if (advice.usualPercent)
+        line.target = ShareTarget{*advice.usualPercent};
+    else
+        line.target = RpeTarget{ranking.mostRpe ? std::min(rpe, *ranking.mostRpe) : rpe};
     return setLineText(line);
 }
 

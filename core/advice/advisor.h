@@ -57,6 +57,8 @@ struct AdviceTerm
 struct Advice
 {
     VariationId variation;
+    /// Of its max, where speed is the aim: the load goes by it and not by effort.
+    std::optional<double> usualPercent;
     int leadReps = 0; ///< > 0: so many reps of each set in it, the rest in the competition lift
     double score = 0.0;
     std::vector<AdviceTerm> terms; ///< strongest first

@@ -26,7 +26,7 @@ int plannedSets(const Card &card)
 bool isOfLift(const AdviceContext &context, VariationId id, Lift lift)
 {
     const Variation *variation = find(context.catalogue, id);
-    return variation && variation->lift == lift;
+    return variation && countsFor(*variation, lift);
 }
 
 bool isHard(const SetEntry &set)

@@ -3,6 +3,7 @@
 #include "core/advice/plan_checks_rules.h"
 #include "core/domain/training_history.h"
 #include "core/domain/week.h"
+#include "core/loads/effort_words.h"
 
 #include <algorithm>
 #include <cassert>
@@ -28,16 +29,17 @@ WeekLoads weekLoads(const PlanToCheck &plan)
     for (const LoggedSession &session : plan.sessions) {
         logEnd = logEnd.isValid() ? std::max(logEnd, session.day) : session.day;
         for (const SetEntry &set : session.sets)
-            if (const Variation *variation = find(plan.catalogue, set.variation))
+            if (const Variation *variation = find(plan.catalogue, set.variation);
+                variation && !variation->assistance)
                 weekOf(loads, session.day, variation->lift).add(set);
     }
     for (const ResolvedCard &card : plan.cards) {
         const Variation *variation = find(plan.catalogue, card.card.variation);
-        if (!variation || (logEnd.isValid() && card.card.day <= logEnd))
+        if (!variation || variation->assistance || (logEnd.isValid() && card.card.day <= logEnd))
             continue;
         WeekLoad &week = weekOf(loads, card.card.day, variation->lift);
         week.sets += setCount(card.parsed.lines);
-        week.lifts += liftCount(card.parsed.lines);
+        week.lifts += liftCount(card.lines);
         week.tonnageKg += tonnageKg(card.lines);
     }
     return loads;

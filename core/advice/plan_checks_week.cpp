@@ -108,7 +108,7 @@ void noCompetitionLift(const CheckedPlan &checked, QDate monday, Lift lift, Foun
         return;
     bool isTrained = false;
     for (const CheckedCard &card : checked.cards) {
-        if (card.monday != monday || card.variation.lift != lift)
+        if (card.monday != monday || !countsFor(card.variation, lift))
             continue;
         isTrained = true;
         if (card.variation.competition)

@@ -97,8 +97,9 @@ private:
             return std::pair(!suits(v.serves, m_lifter.touchStyle), planned.ratio - v.ratio);
         };
         for (const Variation &v : m_catalogue) {
-            const bool fits = v.lift == planned.lift && !v.retired && v.id != planned.id
-                && v.ratio <= planned.ratio && !hurts(m_limits, v)
+            const bool fits = v.lift == planned.lift && v.assistance == planned.assistance
+                && !v.retired && v.id != planned.id && v.ratio <= planned.ratio
+                && !hurts(m_limits, v)
                 && std::ranges::all_of(
                     areas, [&](BodyArea area) { return v.work[area] < planned.work[area]; })
                 && !(m_isHeavier && m_isHeavier(card, v.id));

@@ -30,6 +30,8 @@ enum At {
     repCost,
     fatigue,
     work,
+    assistance,
+    usualPercent,
     whenToUse,
     cautions
 };
@@ -39,8 +41,8 @@ constexpr std::array kColumns{Column{"code", true}, Column{"name", true}, Column
     Column{"purpose", true}, Column{"tempo_lowering", true}, Column{"tempo_pause", true},
     Column{"tempo_lifting", true}, Column{"reps_low", true}, Column{"reps_high", true},
     Column{"ratio", true}, Column{"ratio_spread", true}, Column{"ratio_source", true},
-    Column{"rep_cost", true}, Column{"fatigue", true}, Column{"work", true},
-    Column{"when_to_use", true}, Column{"cautions", true}};
+    Column{"rep_cost", true}, Column{"fatigue", true}, Column{"work", true}, Column{"assistance"},
+    Column{"usual_percent"}, Column{"when_to_use", true}, Column{"cautions", true}};
 
 /// The enumerator that a cell names, or a problem that lists what may stand there.
 template <class Read> auto enumerator(CsvTable &table, At column, Read read, const QString &choices)
@@ -84,6 +86,8 @@ std::vector<Variation> readCatalogueCsv(QIODevice &device, const QString &file, 
             table, fatigue, fromFileWord<Fatigue>, QStringLiteral("low, moderate, high"));
         v.work = enumerator(table, work, areaWorkFromFileWords,
             Text::tr("every area with not, some or much, such as %1").arg(fileWords(AreaWork())));
+        v.assistance = table.wholeNumber(assistance).value_or(0) != 0;
+        v.usualPercent = table.number(usualPercent);
         v.whenToUse = table.text(whenToUse);
         v.cautions = table.text(cautions);
         for (const QString &wrong : problems(v))

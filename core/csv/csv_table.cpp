@@ -1,6 +1,6 @@
 #include "core/csv/csv_table.h"
 
-#include "core/csv/nearest_word.h"
+#include "core/domain/nearest_word.h"
 #include "core/domain/text.h"
 
 #include <algorithm>

@@ -13,7 +13,7 @@ void add(
 {
     for (const SetEntry &set : session.sets)
         if (const Variation *variation = find(catalogue, set.variation);
-            variation && variation->lift == lift)
+            variation && countsFor(*variation, lift))
             week.add(set);
 }
 

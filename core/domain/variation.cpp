@@ -7,6 +7,11 @@
 
 namespace core {
 
+bool countsFor(const Variation &v, Lift lift)
+{
+    return v.lift == lift && !v.assistance;
+}
+
 bool works(const Variation &v, BodyArea area)
 {
     return v.work[area] != Work::none;
@@ -47,6 +52,10 @@ QStringList problems(const Variation &v)
         }
     if (v.competition && v.ratio != 1.0)
         wrong << Text::tr("The competition lift has the ratio 1.");
+    if (v.competition && v.assistance)
+        wrong << Text::tr("The competition lift is no assistance work.");
+    if (v.usualPercent && !(*v.usualPercent >= 1.0 && *v.usualPercent <= 100.0))
+        wrong << Text::tr("The usual share of the max lies between 1 and 100 percent.");
     return wrong;
 }
 

@@ -5,6 +5,7 @@
 #include "core/domain/touch_style.h"
 
 #include <QStringList>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -45,6 +46,9 @@ struct Variation
     QString name;
     Lift lift = Lift::bench;
     bool competition = false; ///< the one variation of its lift that the ratios refer to
+    /// Beside the lift, such as rows for the bench press: no sets of the lift, and no evidence of
+    /// its max, so that the lifter's effort says how heavy it is.
+    bool assistance = false;
     Serves serves = Serves::both;
     QString stance;  ///< squat and deadlift: "conventional", "sumo", "wide" ...; else empty
     QString purpose; ///< one line
@@ -54,7 +58,10 @@ struct Variation
     double ratio = 1.0;        ///< its max / competition max: mean between lifters
     double ratioSpread = 0.05; ///< one SD between lifters
     QString ratioSource;       ///< citation, or "common practice"
-    double repCost = 1.0;      ///< what a rep costs against a competition rep, 1 = the same
+    /// Where speed is the aim: its usual load as a percentage of its max, 1 to 100. Empty = loads
+    /// go by effort.
+    std::optional<double> usualPercent;
+    double repCost = 1.0; ///< what a rep costs against a competition rep, 1 = the same
     Fatigue fatigue = Fatigue::moderate;
     AreaWork work; ///< what it asks of each area
     QString whenToUse;
@@ -63,6 +70,9 @@ struct Variation
 
     friend bool operator==(const Variation &, const Variation &) = default;
 };
+
+/// Whether its sets are sets of the lift: they count with it and are evidence of its max.
+[[nodiscard]] bool countsFor(const Variation &variation, Lift lift);
 
 /// Whether the variation works the area, some or much.
 [[nodiscard]] bool works(const Variation &variation, BodyArea area);

@@ -107,7 +107,7 @@ private:
             {QStringLiteral("repsWords"), set.reps}, {QStringLiteral("isExact"), values.isExact},
             {QStringLiteral("loadKg"), orNull(values.loadKg)}, {QStringLiteral("load"), set.load},
             {QStringLiteral("plates"), set.plates}, {QStringLiteral("target"), set.target},
-            {QStringLiteral("rpe"), orNull(values.rpe)}, {QStringLiteral("rpeWords"), set.rpe},
+            {QStringLiteral("rpe"), orNull(values.rpe)}, {QStringLiteral("effort"), values.effort},
             {QStringLiteral("leadCode"), values.leadCode},
             {QStringLiteral("leadReps"), values.leadReps}, {QStringLiteral("lead"), lead},
             {QStringLiteral("isMaximal"), values.isMaximal},

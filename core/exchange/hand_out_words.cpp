@@ -43,7 +43,6 @@ QJsonObject handOutWords()
         {QStringLiteral("eachSide"), Text::tr("each side %1")},
         {QStringLiteral("heldBack"), Text::tr("Held back: do not do this set as planned.")},
         {QStringLiteral("painHere"), Text::tr("Not in pain: leave it out and tell the coach.")},
-        {QStringLiteral("feelsLike"), Text::tr("about RPE %1")},
         {QStringLiteral("plannedWas"), Text::tr("Planned: %1")},
         {QStringLiteral("asPlanned"), Text::tr("Done as planned")},
         {QStringLiteral("enter"), Text::tr("Enter what you did")},

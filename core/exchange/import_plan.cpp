@@ -1,7 +1,7 @@
 #include "core/exchange/import_plan.h"
 
-#include "core/csv/nearest_word.h"
 #include "core/domain/merged_sets.h"
+#include "core/domain/nearest_word.h"
 #include "core/domain/text.h"
 #include "core/exchange/far_loads.h"
 

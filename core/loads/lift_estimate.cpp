@@ -8,12 +8,13 @@ namespace {
 
 const QDate kEpoch(1970, 1, 1);
 
-/// Variations of one lift, the competition one first; empty where there is none.
+/// Variations of one lift without its assistance work, the competition one first; empty where there
+/// is none.
 std::vector<Variation> engineRows(const std::vector<Variation> &all, Lift lift)
 {
     std::vector<Variation> rows;
     for (const Variation &v : all)
-        if (v.lift == lift)
+        if (countsFor(v, lift))
             rows.push_back(v);
     const auto competition =
         std::ranges::find_if(rows, [](const Variation &v) { return v.competition; });

@@ -21,6 +21,11 @@ inline constexpr double kSetNoise = 0.008;
 /// practice, no source: about one rep in ten between fitted and next week's own sets.
 inline constexpr double kCurveDoubt = 0.08;
 
+/// Chances from here to kMostEven are told as even: the estimate knows no better. Below, a miss is
+/// likelier than not by enough to be said.
+inline constexpr double kLeastEven = 0.4;
+inline constexpr double kMostEven = 0.6;
+
 /// The chance that every margin turns out above 0.
 ///
 /// What is not known of the max, the ratio and the form of the day is the same for all sets of a

@@ -1,6 +1,7 @@
 #include "core/loads/resolve.h"
 
 #include "core/domain/text.h"
+#include "core/loads/effort_words.h"
 #include "core/loads/estimate_words.h"
 #include "core/loads/manner_cost.h"
 #include "core/loads/odds.h"
@@ -179,6 +180,8 @@ private:
     {
         if (!m_basis.estimate)
             return Text::tr("The estimate is being worked out.");
+        if (const Variation *v = find(m_basis.catalogue, m_variation); v && v->assistance)
+            return Text::tr("Assistance work: the lifter takes the load that fits the effort.");
         if (parts.front().row < 0)
             return Text::tr("This variation has no competition lift to be measured against.");
         if (parts.back().row < 0)
@@ -266,7 +269,9 @@ private:
             && std::abs(line.load->loadKg - line.target->kg) > 1e-3)
             said << Text::tr("%1 cannot be loaded with the plates at hand.")
                         .arg(load(line.target->kg));
-        if (line.lastReserve && line.lastReserve->value < 0.0)
+        // A max single is an even chance, and said to be one: no reason to be warned.
+        if (line.lastReserve && line.lastReserve->value < 0.0
+            && line.allMade.value_or(0.0) < kLeastEven)
             said << Text::tr("The last set is likely to be missed.");
         if (line.lastReserve && m_basis.estimate->estimate.standing != strength::Standing::enough)
             said << advice(m_basis.estimate->estimate);
@@ -304,7 +309,8 @@ int liftCount(const std::vector<SetLine> &lines)
 {
     int lifts = 0;
     for (const SetLine &line : lines)
-        lifts += line.sets * expectedReps(line);
+        lifts += line.sets
+            * (line.asManyAsPossible ? line.mostReps.value_or(line.reps) : expectedReps(line));
     return lifts;
 }
 
@@ -313,7 +319,7 @@ double tonnageKg(std::span<const ResolvedLine> lines)
     double kg = 0.0;
     for (const ResolvedLine &line : lines)
         if (line.load)
-            kg += line.load->loadKg * line.line.sets * expectedReps(line.line);
+            kg += line.load->loadKg * line.line.sets * expectedReps(line);
     return kg;
 }
 

@@ -14,6 +14,9 @@ namespace {
 constexpr int kUsualSets = 3;
 constexpr int kUsualReps = 5;
 constexpr double kUsualRpe = 8.0;
+// Where speed is the aim: more sets of fewer reps (common practice, no source).
+constexpr int kUsualSpeedSets = 6;
+constexpr int kUsualSpeedReps = 3;
 
 } // namespace
 
@@ -34,7 +37,7 @@ std::vector<ResolvedCard> resolveCards(std::vector<Card> cards, const PlanSource
         }
         if (const GivenDay *day = givenOn(sources.given, card.lifter, card.day))
             takeGiven(result, *day, plates, card.day >= sources.today);
-        if (variation && !result.lines.empty())
+        if (variation && !variation->assistance && !result.lines.empty())
             hardSets[{card.day, variation->lift}] = result.lines.back().hardSetsAfter;
         resolved.push_back(std::move(result));
     }
@@ -71,6 +74,10 @@ QString suggestedSetLine(const Variation &variation, const std::vector<Card> &ea
             line = withoutMaximal(line);
         return parsed.lines == had ? last->setLine : setLineText(parsed.lines);
     }
+    if (variation.usualPercent)
+        return setLineText(SetLine{kUsualSpeedSets,
+            std::clamp(kUsualSpeedReps, variation.repsLow, variation.repsHigh),
+            ShareTarget{*variation.usualPercent}});
     const int reps = std::clamp(kUsualReps, variation.repsLow, variation.repsHigh);
     return setLineText(SetLine{kUsualSets, reps, RpeTarget{kUsualRpe}});
 }

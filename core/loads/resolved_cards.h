@@ -67,8 +67,9 @@ inline constexpr int kSuggestionDays = 12 * kWeekDays;
 
 /// A set line to begin with: what the lifter last had for this variation among `earlier` cards in
 /// the kSuggestionDays up to `day`, that day included; else three sets at RPE 8 of the reps that
-/// the variation is usually done for. Who gets no maximal work, or may not before the age is known,
-/// is not suggested any: of what they last had, maximal lines come down as withoutMaximal() says.
+/// the variation is usually done for, or, where speed is its aim, six at its usual share of the
+/// max. Who gets no maximal work, or may not before the age is known, is not suggested any: of what
+/// they last had, maximal lines come down as withoutMaximal() says.
 [[nodiscard]] QString suggestedSetLine(const Variation &variation, const std::vector<Card> &earlier,
     QDate day, const DayLimits &limits);
 

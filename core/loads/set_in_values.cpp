@@ -1,24 +1,9 @@
 #include "core/loads/set_in_values.h"
 
 #include "core/domain/variation.h"
-
-#include <cmath>
+#include "core/loads/effort_words.h"
 
 namespace core {
-
-namespace {
-
-std::optional<double> expectedRpe(const ResolvedLine &line, int set)
-{
-    if (!line.firstReserve || !line.lastReserve)
-        return std::nullopt;
-    const double along = line.line.sets > 1 ? double(set) / (line.line.sets - 1) : 0.0;
-    const double reserve =
-        line.firstReserve->value + along * (line.lastReserve->value - line.firstReserve->value);
-    return std::round(rpeFromReserve(reserve) * 2.0) / 2.0;
-}
-
-} // namespace
 
 std::vector<SetInValues> setsInValues(
     const ResolvedLine &resolved, const Variation &variation, std::span<const Variation> catalogue)
@@ -43,8 +28,10 @@ std::vector<SetInValues> setsInValues(
             values.code = competition->code;
     }
     std::vector<SetInValues> sets(size_t(line.sets), values);
-    for (int i = 0; i < line.sets; ++i)
+    for (int i = 0; i < line.sets; ++i) {
         sets[size_t(i)].rpe = expectedRpe(resolved, i);
+        sets[size_t(i)].effort = effortWords(resolved, i);
+    }
     return sets;
 }
 

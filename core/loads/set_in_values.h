@@ -21,6 +21,7 @@ struct SetInValues
     bool isOpenEnded = false; ///< as many as possible
     std::optional<double> loadKg = {};
     std::optional<double> rpe = {}; ///< expected, to the half
+    QString effort = {};            ///< asked and expected in words, see effortWords()
     bool isMaximal = false;         ///< as of the line, and the two below
     QString withheld = {};          ///< the load above is the planned one
     std::optional<double> lighterKg = {};

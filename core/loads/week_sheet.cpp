@@ -4,6 +4,7 @@
 #include "core/domain/text.h"
 #include "core/domain/touch_score.h"
 #include "core/domain/week.h"
+#include "core/loads/effort_words.h"
 #include "core/loads/given_words.h"
 #include "core/loads/limited_lines.h"
 
@@ -28,6 +29,12 @@ QStringList sentences(const QString &text)
 {
     static const QRegularExpression kEnd(QStringLiteral("(?<=[.!?]) +"));
     return text.trimmed().split(kEnd, Qt::SkipEmptyParts);
+}
+
+bool isByEffort(const SetLine &line)
+{
+    return std::holds_alternative<RpeTarget>(line.target)
+        || std::holds_alternative<ReserveTarget>(line.target);
 }
 
 /// Words of the sheet, in the order in which the week is trained.
@@ -141,15 +148,21 @@ private:
         QStringList lines;
         for (const ResolvedLine &line : resolved.lines) {
             lines << setLineText(line.line);
+            if (const QString effort = effortWords(line); !effort.isEmpty())
+                written.effort << (resolved.lines.size() == 1
+                        ? effort
+                        : Text::tr("%1: %2").arg(setLineText(line.line), effort));
             appendSets(line, variation, written.sets);
             if (!line.load && !line.why.isEmpty())
-                written.cautions << Text::tr("No load is given: ask the coach.");
+                written.cautions << (variation.assistance && isByEffort(line.line)
+                        ? Text::tr("Take the load that fits the effort, and write it down.")
+                        : Text::tr("No load is given: ask the coach."));
             if (!line.caution.isEmpty())
                 written.cautions << line.caution;
         }
         written.withheld = withheldWords(resolved, m_lifter.unit);
         written.lighter = easedWords(resolved, m_lifter.unit);
-        written.setLine = lines.join(QStringLiteral(", "));
+        written.setLine = lines.join(QStringLiteral(" then "));
         written.cautions.removeDuplicates();
         return written;
     }
@@ -166,7 +179,7 @@ private:
         }
         for (SetInValues &values : setsInValues(line, variation, m_catalogue)) {
             set.values = std::move(values);
-            set.rpe = set.values.rpe ? QLocale().toString(*set.values.rpe) : QString();
+            set.rpe = set.values.rpe ? rpeWords(*set.values.rpe) : QString();
             sets.push_back(set);
         }
     }

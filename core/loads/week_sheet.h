@@ -20,7 +20,7 @@ struct SheetSet
     QString target; ///< as the coach wrote it: "@8", "75%"; may be empty
     QString load;   ///< "102.5", empty where the coach has to say
     QString plates; ///< on each side: "25 + 15 + 1.25"
-    QString rpe;    ///< expected, to the half: "7.5"; empty where unknown
+    QString rpe;    ///< expected, to the half: "7.5", "easy"; empty where unknown
     SetInValues values = {};
 
     friend bool operator==(const SheetSet &, const SheetSet &) = default;
@@ -29,9 +29,10 @@ struct SheetSet
 struct SheetCard
 {
     QString variation;
-    QString code;    ///< of the variation
-    QString setLine; ///< "4x3 @8", lines joined by a comma
-    QString tempo;   ///< "4 counts down, 2 held, then as fast as possible"; may be empty
+    QString code;       ///< of the variation
+    QString setLine;    ///< "4x3 @8", lines parted by "then"
+    QStringList effort; ///< of each line, asked and expected in words; those that are known
+    QString tempo;      ///< "4 counts down, 2 held, then as fast as possible"; may be empty
     QString purpose;
     QString note;         ///< the coach's, as written
     QStringList withheld; ///< what is held back and why, and lighter loads; the sets stay

@@ -168,6 +168,7 @@ std::vector<DaySet> daySets(
                 if (set.withheld.isEmpty())
                     set.loadKg = values.loadKg;
                 set.rpe = values.rpe;
+                set.effort = values.effort;
                 set.why = card.lines[line].why;
                 sets.push_back(std::move(set));
             }

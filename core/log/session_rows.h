@@ -31,6 +31,7 @@ struct DaySet
     std::optional<double> planKg; ///< by the plan alone
     std::optional<double> loadKg; ///< for today: the plan's, or shifted by readiness or a miss
     std::optional<double> rpe;    ///< expected, to the half
+    QString effort;               ///< asked and expected at `planKg` in words; may be empty
     QString withheld;             ///< why nothing is suggested today; then there is no `loadKg`
     QString eased;                ///< why the load was taken down during the day; mostly empty
     QString why;                  ///< without a load: why there is none

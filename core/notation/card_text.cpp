@@ -3,7 +3,8 @@
 #include "core/domain/text.h"
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
-#include "core/notation/set_line.h"
+#include "core/notation/set_line_check.h"
+#include "core/notation/set_line_reader.h"
 
 #include <QStringList>
 #include <algorithm>
@@ -33,23 +34,10 @@ const Variation *named(const QString &name, std::span<const Variation> catalogue
     return found;
 }
 
-/// Set lines on one row, notes to the sets included; as written where they cannot be read.
-QString onOneRow(const QString &setLine)
+/// Whether the line holds further sets of the card above.
+bool goesOn(const QString &line)
 {
-    const ParsedSetLines parsed = parseSetLines(setLine);
-    if (parsed.error)
-        return setLine.simplified();
-    QStringList lines;
-    for (const SetLine &line : parsed.lines)
-        lines << setLineText(line);
-    // A note to a set runs to the end of its row, so what follows it goes on a row of its own.
-    QString row;
-    for (qsizetype i = 0; i < lines.size(); ++i) {
-        row += lines[i];
-        if (i + 1 < lines.size())
-            row += lines[i].contains(u';') ? QStringLiteral("\n/ ") : QStringLiteral(" / ");
-    }
-    return row;
+    return line.startsWith(u'/') || linesOf(line).front().text.isEmpty();
 }
 
 class CardTextReader
@@ -88,8 +76,8 @@ private:
         const QString words = line.trimmed();
         if (words.isEmpty())
             return;
-        if (words.startsWith(u'/') && !m_result.rows.empty()) {
-            m_result.rows.back().setLine += u'\n' + words.mid(1).trimmed();
+        if (!line.front().isSpace() && goesOn(words) && !m_result.rows.empty()) {
+            m_result.rows.back().setLine += u'\n' + words;
         } else if (line.front().isSpace() && !m_result.rows.empty()) {
             QString &note = m_result.rows.back().note;
             note += note.isEmpty() ? words : u'\n' + words;
@@ -122,7 +110,8 @@ private:
 
     void checkSets(CardRow &row, Written written)
     {
-        const ParsedSetLines parsed = parseSetLines(row.setLine);
+        const Variation *variation = find(m_catalogue, row.variation);
+        const ParsedSetLines parsed = parseSetLines(row.setLine, variation->lift, m_catalogue);
         if (!parsed.error) {
             row.setLine = setLineText(parsed.lines);
             return;

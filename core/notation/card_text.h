@@ -12,7 +12,7 @@
 /// Cards as text that reads well in a mail and comes back from the clipboard:
 ///
 ///     Monday
-///     Off-chest pause bench: 1x1 @8 / 3x3 -10%
+///     Off-chest pause bench: 1x1 @8 then 3x3 -10%
 ///         slow, and breathe out late
 ///     Thursday
 ///     Competition bench: 4x3 @8

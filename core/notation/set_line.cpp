@@ -71,18 +71,16 @@ ParsedSetLines parseSetLines(const QString &text)
     int rowNumber = 0;
     for (const QStringView row : QStringView(text).split(u'\n')) {
         ++rowNumber;
-        for (qsizetype from = 0; from <= row.size();) {
-            const QStringView line = lineFrom(row, from);
-            if (!line.trimmed().isEmpty()) {
-                LineReading reading = readSetLine(line);
-                if (reading.stop) {
-                    parsed.error = SetLineError{
-                        rowNumber, int(from + reading.stop->at) + 1, reading.stop->words};
-                    return parsed;
-                }
-                parsed.lines.push_back(std::move(reading.line));
+        for (const RowLine &line : linesOf(row)) {
+            if (line.text.trimmed().isEmpty())
+                continue;
+            LineReading reading = readSetLine(line.text);
+            if (reading.stop) {
+                parsed.error = SetLineError{
+                    rowNumber, int(line.from + reading.stop->at) + 1, reading.stop->words};
+                return parsed;
             }
-            from += line.size() + 1;
+            parsed.lines.push_back(std::move(reading.line));
         }
     }
     return parsed;
@@ -121,6 +119,22 @@ QString setLineText(const std::vector<SetLine> &lines)
     for (const SetLine &line : lines)
         rows << setLineText(line);
     return rows.join(u'\n');
+}
+
+QString onOneRow(const QString &setLines)
+{
+    const ParsedSetLines parsed = parseSetLines(setLines);
+    if (parsed.error)
+        return setLines.simplified();
+    QString row;
+    bool afterNote = false;
+    for (const SetLine &line : parsed.lines) {
+        if (!row.isEmpty())
+            row += afterNote ? QStringLiteral("\nthen ") : QStringLiteral(" then ");
+        row += setLineText(line);
+        afterNote = !line.note.isEmpty();
+    }
+    return row;
 }
 
 int expectedReps(const SetLine &line)

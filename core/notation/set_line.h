@@ -9,7 +9,7 @@
 
 /// The text form of the sets on a card, such as `4x3 @8`.
 ///
-///     card    = line { ( newline | "/" ) line }
+///     card    = line { ( newline | "then" ) line }
 ///     line    = sets "x" reps { part } [ ";" note ]
 ///     reps    = n                    each set: 3
 ///             | n "-" n              as the day goes: 4-6
@@ -32,11 +32,12 @@
 /// Tempo counts lowering-pause-lifting, 0 lifting as fast as possible; it and a pause stand in for
 /// those of the variation. sets = 1 to 30, reps = 1 to 50, other numbers have at most two decimals.
 ///
-/// Each part may be there once, in any order; a note runs to the end of its row. Spaces may stand
-/// anywhere between the parts, but not inside 4-6 and 1+2, so that 3 -10% is a drop and 5+ 75%
-/// needs no second thought. Upper case reads as lower case, and the multiplication sign as x.
-/// Decimals take a point or a comma in every locale, so that a line means the same on every coach's
-/// machine, and are written back with a point. Blank lines say nothing.
+/// Each part may be there once, in any order; a note runs to the end of its row, so that a "then"
+/// in it is a word of the note. Spaces may stand anywhere between the parts, but not inside 4-6 and
+/// 1+2, so that 3 -10% is a drop and 5+ 75% needs no second thought. Upper case reads as lower
+/// case, and the multiplication sign as x. Decimals take a point or a comma in every locale, so
+/// that a line means the same on every coach's machine, and are written back with a point. Blank
+/// lines say nothing.
 namespace core {
 
 inline constexpr int kMostSets = 30;
@@ -125,6 +126,10 @@ struct ParsedSetLines
 /// Canonical form: parse(setLineText(x)) == x.
 [[nodiscard]] QString setLineText(const SetLine &line);
 [[nodiscard]] QString setLineText(const std::vector<SetLine> &lines);
+
+/// The set lines of a card on as few rows as can be: "1x1 @8 then 3x3 -10%". What follows a note
+/// begins a row of its own. As written, without needless blanks, where they cannot be read.
+[[nodiscard]] QString onOneRow(const QString &setLines);
 
 /// The reps alone: "3", "4-6", "5+ max 10", "1+2".
 [[nodiscard]] QString printReps(const SetLine &line);

@@ -161,7 +161,7 @@ private:
         if (!line.restSeconds)
             offer(gap + QStringLiteral("rest 3min"), Text::tr("between the sets"));
         offer(gap + QStringLiteral("; "), Text::tr("a note for the lifter"));
-        offer(gap + QStringLiteral("/ "), Text::tr("further sets on this card"));
+        offer(gap + QStringLiteral("then "), Text::tr("further sets on this card"));
     }
 
     static int usualCap(const SetLine &line)
@@ -187,11 +187,7 @@ std::vector<Completion> completions(
 {
     const QStringView before = QStringView(text).left(cursor);
     const QStringView row = before.mid(before.lastIndexOf(u'\n') + 1);
-    qsizetype from = 0;
-    for (QStringView line = lineFrom(row, from); from + line.size() < row.size();
-         line = lineFrom(row, from))
-        from += line.size() + 1;
-    return Completer(row.mid(from), catalogue).offers();
+    return Completer(linesOf(row).back().text, catalogue).offers();
 }
 
 } // namespace core

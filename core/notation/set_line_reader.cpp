@@ -33,6 +33,8 @@ public:
 
     void read()
     {
+        skipSpaces();
+        refuseSlash();
         m_line.sets = count(LinePlace::sets, kMostSets,
             Text::tr("Start with the number of sets, such as 4x3 @8."),
             Text::tr("Write 1 to %1 sets."));
@@ -78,6 +80,12 @@ private:
     [[noreturn]] static void stopAt(qsizetype at, LinePlace place, const QString &words)
     {
         throw LineStop{at, words, place};
+    }
+
+    void refuseSlash() const
+    {
+        if (here() == u'/')
+            stop(LinePlace::complete, slashWords());
     }
 
     // Numbers
@@ -222,6 +230,7 @@ private:
             m_line.note = m_text.mid(m_at + 1).trimmed().toString();
             return false;
         }
+        refuseSlash();
         const qsizetype start = m_at;
         if (takeWord(u"tempo")) {
             once(start, std::holds_alternative<std::monostate>(m_line.manner),
@@ -238,9 +247,8 @@ private:
             m_line.restSeconds = rest();
         } else {
             once(start, !m_reading.hasTarget,
-                Text::tr(
-                    "There is a target already. Further sets go on a row of their own, or after "
-                    "/."));
+                Text::tr("There is a target already. Further sets go on a row of their own, or "
+                         "after the word then."));
             m_line.target = target();
             m_reading.hasTarget = true;
         }
@@ -409,16 +417,33 @@ LineReading readSetLine(QStringView line)
     return reading;
 }
 
-QStringView lineFrom(QStringView row, qsizetype from)
+std::vector<RowLine> linesOf(QStringView row)
 {
-    const QStringView rest = row.mid(from);
-    for (qsizetype at = 0; at < rest.size(); ++at) {
-        if (rest[at] == u';')
-            break;
-        if (rest[at] == u'/')
-            return rest.left(at);
+    static constexpr QStringView kThen = u"then";
+    const auto isLetter = [row](qsizetype at) {
+        return at >= 0 && at < row.size() && (row[at].isLetter() || row[at] == u'_');
+    };
+    std::vector<RowLine> lines;
+    qsizetype from = 0;
+    bool inBrackets = false;
+    for (qsizetype at = 0; at < row.size() && row[at] != u';'; ++at) {
+        if (row[at] == u'(' || row[at] == u')')
+            inBrackets = row[at] == u'(';
+        const bool isThen = !inBrackets && row.mid(at).startsWith(kThen, Qt::CaseInsensitive)
+            && !isLetter(at - 1) && !isLetter(at + kThen.size());
+        if (!isThen)
+            continue;
+        lines.push_back({from, row.mid(from, at - from)});
+        from = at + kThen.size();
+        at = from - 1;
     }
-    return rest;
+    lines.push_back({from, row.mid(from)});
+    return lines;
+}
+
+QString slashWords()
+{
+    return Text::tr("Write then in place of the slash: 1x1 @8 then 3x3 -10%.");
 }
 
 } // namespace core

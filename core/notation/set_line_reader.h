@@ -42,11 +42,21 @@ struct LineReading
     std::optional<LineStop> stop; ///< empty = the line is sound
 };
 
-/// Reads one line, without the separator.
+/// Reads one line, without the word that parts it from others.
 [[nodiscard]] LineReading readSetLine(QStringView line);
 
-/// The line of a row that begins at `from`: up to the next separator or the row's end. A separator
-/// inside a note is part of the note.
-[[nodiscard]] QStringView lineFrom(QStringView row, qsizetype from);
+/// One line of a row, and where it begins there.
+struct RowLine
+{
+    qsizetype from = 0;
+    QStringView text;
+};
+
+/// The lines of a row, at least one: parted by the word `then`, which is no word inside a note,
+/// between brackets or as a part of another one.
+[[nodiscard]] std::vector<RowLine> linesOf(QStringView row);
+
+/// Between lines stood a slash once: what to write in its place.
+[[nodiscard]] QString slashWords();
 
 } // namespace core

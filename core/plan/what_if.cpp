@@ -39,7 +39,7 @@ struct DailyTonnage
 bool isOfLift(const WhatIfInput &input, VariationId id)
 {
     const Variation *variation = find(input.catalogue, id);
-    return variation && variation->lift == input.lift;
+    return variation && countsFor(*variation, input.lift);
 }
 
 DailyTonnage done(const WhatIfInput &input)

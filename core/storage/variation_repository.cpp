@@ -11,7 +11,7 @@ namespace {
 const QString kColumns = QStringLiteral(
     "id, code, name, lift, competition, serves, stance, purpose, tempo_lowering, tempo_pause,"
     " tempo_lifting, reps_low, reps_high, ratio, ratio_spread, ratio_source, rep_cost, fatigue,"
-    " work, when_to_use, cautions, retired");
+    " work, assistance, usual_percent, when_to_use, cautions, retired");
 
 /// In the order of kColumns.
 QVariantList fields(const Variation &v)
@@ -19,8 +19,8 @@ QVariantList fields(const Variation &v)
     return {v.id.value, v.code, v.name, fileWord(v.lift), int(v.competition), fileWord(v.serves),
         toVariant(v.stance), toVariant(v.purpose), v.tempo.lowering, v.tempo.pause, v.tempo.lifting,
         v.repsLow, v.repsHigh, v.ratio, v.ratioSpread, toVariant(v.ratioSource), v.repCost,
-        fileWord(v.fatigue), fileWords(v.work), toVariant(v.whenToUse), toVariant(v.cautions),
-        int(v.retired)};
+        fileWord(v.fatigue), fileWords(v.work), int(v.assistance), toVariant(v.usualPercent),
+        toVariant(v.whenToUse), toVariant(v.cautions), int(v.retired)};
 }
 
 void refuseTaken(Database &db, const Variation &v)
@@ -72,6 +72,8 @@ std::vector<Variation> Repository<Variation>::select(Database &db, const Where &
         v.repCost = rows.real();
         v.fatigue = fromFileWord<Fatigue>(rows.text()).value_or(Fatigue::moderate);
         v.work = areaWorkFromFileWords(rows.text()).value_or(AreaWork());
+        v.assistance = rows.boolean();
+        v.usualPercent = rows.maybe<double>();
         v.whenToUse = rows.text();
         v.cautions = rows.text();
         v.retired = rows.boolean();

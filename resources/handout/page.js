@@ -141,7 +141,7 @@ function drawSet(day, card, set) {
   if (set.planned && !isDone(set))
     parts.push(el('p', {class: 'what'}, plannedWords(set.planned)),
       el('p', {class: 'muted small'}, listed(set.planned.lead, set.planned.target,
-        set.planned.rpeWords && words(W.feelsLike, set.planned.rpeWords),
+        set.planned.effort,
         set.planned.plates && words(W.eachSide, set.planned.plates))));
   else if (set.planned && !isAsPlanned(set))
     parts.push(el('p', {class: 'small muted'}, words(W.plannedWas, plannedWords(set.planned))));

@@ -15,7 +15,7 @@ namespace {
 
 const std::regex kPlannedWork("\\b(PlanSources|ResolvedCard|ResolvedLine|DayInputs|DayPlan|DaySet|"
                               "AdviceContext|Ranking|DayLimits|WeekSheet|SetInValues|Progression|"
-                              "TemplateResult)\\b");
+                              "TemplateResult|PastedCards)\\b");
 
 std::string withoutComments(const std::string &file)
 {

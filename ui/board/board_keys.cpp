@@ -95,6 +95,14 @@ std::optional<BoardCommand> boardCommand(const QKeyEvent &key)
         return BoardCommand{BoardAct::duplicateCard};
     if (held == Qt::ControlModifier && key.key() == Qt::Key_G)
         return BoardCommand{BoardAct::giveDay};
+    if (held == (Qt::ControlModifier | Qt::AltModifier)) {
+        if (key.key() == Qt::Key_C)
+            return BoardCommand{BoardAct::copyDay};
+        if (key.key() == Qt::Key_V)
+            return BoardCommand{BoardAct::pasteDay};
+        if (key.key() == Qt::Key_M) // many; Ctrl+Alt+L locks the screen of some desktops
+            return BoardCommand{BoardAct::pasteOntoLifters};
+    }
     if (key.key() == Qt::Key_F2)
         return BoardCommand{held == Qt::ShiftModifier ? BoardAct::editNote : BoardAct::editSets};
     if (held & ~Qt::ShiftModifier)

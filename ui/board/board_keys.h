@@ -25,6 +25,9 @@ enum class BoardAct {
     copy,
     cut,
     paste,
+    copyDay,
+    pasteDay,
+    pasteOntoLifters,
     giveDay
 };
 

@@ -1,6 +1,6 @@
 #include "ui/board/card_editing.h"
 
-#include "core/notation/set_line.h"
+#include "core/notation/set_line_check.h"
 #include "ui/board/card_widget.h"
 #include "ui/board/week_plan.h"
 
@@ -8,9 +8,10 @@ namespace ui {
 
 namespace {
 
-std::optional<CardEditor::Refusal> checkSets(const QString &text)
+std::optional<CardEditor::Refusal> checkSets(
+    const QString &text, core::Lift lift, const std::vector<core::Variation> &catalogue)
 {
-    const core::ParsedSetLines parsed = core::parseSetLines(text);
+    const core::ParsedSetLines parsed = core::parseSetLines(text, lift, catalogue);
     if (!parsed.error)
         return std::nullopt;
     const QStringList rows = text.split(u'\n');
@@ -52,8 +53,10 @@ void CardEditing::open(const CardWidget &card, Field field, const QString &typed
     const bool isSets = field == Field::sets;
     m_card = view.id;
     m_field = field;
-    const CardEditor::Check checkCard = [this, kept = view.setLine](
-                                            const QString &text) { return check(text, kept); };
+    const CardEditor::Check checkCard = [this, kept = view.setLine, lift = view.lift](
+                                            const QString &text) {
+        return check(text, kept, lift);
+    };
     m_editor = new CardEditor(
         isSets ? checkCard : checkNote, [this](const QString &text) { return store(text); },
         isSets ? tr("Sets of %1").arg(view.name) : tr("Note on %1").arg(view.name), &m_board,
@@ -69,9 +72,9 @@ void CardEditing::open(const CardWidget &card, Field field, const QString &typed
 }
 
 std::optional<CardEditor::Refusal> CardEditing::check(
-    const QString &text, const QString &kept) const
+    const QString &text, const QString &kept, core::Lift lift) const
 {
-    if (auto refusal = checkSets(text))
+    if (auto refusal = checkSets(text, lift, m_plan.catalogue()))
         return refusal;
     const QString sets = core::setLineText(core::parseSetLines(text).lines);
     if (sets == kept) // it was asked about, if it was to be

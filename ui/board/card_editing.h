@@ -42,7 +42,7 @@ private:
     [[nodiscard]] bool store(const QString &text);
     /// Why the sets of the card cannot be taken, or have to be asked about.
     [[nodiscard]] std::optional<CardEditor::Refusal> check(
-        const QString &text, const QString &kept) const;
+        const QString &text, const QString &kept, core::Lift lift) const;
 
     WeekPlan &m_plan;
     QWidget &m_board;

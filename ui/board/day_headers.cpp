@@ -4,6 +4,7 @@
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
 
+#include <QContextMenuEvent>
 #include <QPainter>
 
 namespace ui {
@@ -33,6 +34,14 @@ QSize DayHeaders::sizeHint() const
     const int name = QFontMetrics(ui::font(Type::strong, font())).height();
     const int total = QFontMetrics(ui::font(Type::small, font())).height();
     return {400, space::tight + name + 3 * total + space::tight};
+}
+
+void DayHeaders::contextMenuEvent(QContextMenuEvent *event)
+{
+    const auto columns = boardColumns(width(), height());
+    for (int day = 0; day < core::kWeekDays; ++day)
+        if (columns[size_t(day)].contains(event->pos()))
+            Q_EMIT menuWanted(day, event->globalPos());
 }
 
 void DayHeaders::paintEvent(QPaintEvent *)

@@ -16,7 +16,11 @@ public:
 
     [[nodiscard]] QSize sizeHint() const override;
 
+Q_SIGNALS:
+    void menuWanted(int day, QPoint globalPos);
+
 protected:
+    void contextMenuEvent(QContextMenuEvent *event) override;
     void paintEvent(QPaintEvent *event) override;
 
 private:

@@ -2,6 +2,7 @@
 
 #include "ui/look/text.h"
 
+#include <QLocale>
 #include <QStringList>
 #include <algorithm>
 #include <array>
@@ -36,8 +37,10 @@ bool passes(const core::Variation &variation, const ShelfFilter &filter)
         [&all](const QString &word) { return all.contains(word, Qt::CaseInsensitive); });
 }
 
-QString headOf(core::Lift lift, core::Serves serves)
+QString headOf(core::Lift lift, core::Serves serves, bool isAssistance)
 {
+    if (isAssistance)
+        return Text::tr("%1 \u00b7 assistance").arg(core::words(lift));
     if (lift != core::Lift::bench && serves == core::Serves::both)
         return core::words(lift);
     return core::words(lift) + QStringLiteral(" \u00b7 ") + core::words(serves);
@@ -58,18 +61,22 @@ std::vector<ShelfRow> shelfRows(const std::vector<core::Variation> &catalogue,
     core::TouchStyle style, const ShelfFilter &filter)
 {
     std::vector<ShelfRow> rows;
-    for (const core::Lift lift : {core::Lift::bench, core::Lift::squat, core::Lift::deadlift})
-        for (const core::Serves serves : orderFor(style)) {
-            bool isFirst = true;
-            for (const core::Variation &v : catalogue) {
-                if (v.lift != lift || v.serves != serves || !passes(v, filter))
-                    continue;
-                if (isFirst)
-                    rows.push_back({headOf(lift, serves), std::nullopt});
-                rows.push_back({{}, v});
-                isFirst = false;
-            }
+    const auto addGroup = [&](core::Lift lift, core::Serves serves, bool isAssistance) {
+        bool isFirst = true;
+        for (const core::Variation &v : catalogue) {
+            if (v.lift != lift || v.assistance != isAssistance || v.serves != serves
+                || !passes(v, filter))
+                continue;
+            if (isFirst)
+                rows.push_back({headOf(lift, serves, isAssistance), std::nullopt});
+            rows.push_back({{}, v});
+            isFirst = false;
         }
+    };
+    for (const core::Lift lift : {core::Lift::bench, core::Lift::squat, core::Lift::deadlift})
+        for (const bool isAssistance : {false, true})
+            for (const core::Serves serves : orderFor(style))
+                addGroup(lift, serves, isAssistance);
     return rows;
 }
 
@@ -82,6 +89,8 @@ QString shelfDetails(const core::Variation &variation)
             : variation.repsLow == variation.repsHigh
             ? Text::tr("%1 reps").arg(variation.repsLow)
             : Text::tr("%1\u2013%2 reps").arg(variation.repsLow).arg(variation.repsHigh));
+    if (variation.usualPercent)
+        parts << Text::tr("%1 % of its max").arg(QLocale().toString(*variation.usualPercent));
     parts << core::words(variation.fatigue);
     return parts.join(QStringLiteral(", "));
 }

@@ -18,6 +18,7 @@ WeekBoard::WeekBoard(WeekPlan &plan, QWidget *parent)
     setFocusPolicy(Qt::NoFocus);
     setUpForScrolling(*this, m_grid);
     setViewportMargins(0, m_headers->sizeHint().height(), 0, 0);
+    connect(m_headers, &DayHeaders::menuWanted, m_grid, &WeekGrid::openDayMenu);
     connect(m_grid, &WeekGrid::lookAt, this, [this](const QRect &rect) {
         ensureVisible(rect.center().x(), rect.top(), 0, 0);
         ensureVisible(rect.center().x(), rect.bottom(), 0, 0);

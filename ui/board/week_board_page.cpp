@@ -4,6 +4,7 @@
 #include "ui/board/advice_panel.h"
 #include "ui/board/board_keys.h"
 #include "ui/board/checks_panel.h"
+#include "ui/board/paste_day_dialog.h"
 #include "ui/board/variation_shelf.h"
 #include "ui/board/week_board.h"
 #include "ui/board/week_commands.h"
@@ -84,6 +85,9 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, const Ins
         [&grid] { grid.focusPlace(grid.choice().place()); });
     connect(&selection, &Selection::lifterChanged, m_question, &QWidget::hide); // about another
     connect(&selection, &Selection::weekChanged, m_question, &QWidget::hide);
+    connect(&m_board->commands(), &WeekCommands::pasteOntoWanted, this, [this](QDate day) {
+        PasteDayDialog(m_roster, m_plan->copied(), day, m_plan->lifter()->id, this).exec();
+    });
     connect(&grid, &WeekGrid::currentChanged, this,
         [this, &grid] { m_advice->setPlace(grid.choice().placeToAdd()); });
     connect(m_advice, &AdvicePanel::chosen, this,

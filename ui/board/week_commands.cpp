@@ -71,6 +71,15 @@ void WeekCommands::run(const BoardCommand &command)
     case BoardAct::paste:
         paste(QApplication::clipboard()->text(), choice.placeToAdd(), false);
         break;
+    case BoardAct::copyDay:
+        copyDay();
+        break;
+    case BoardAct::pasteDay:
+        pasteDay();
+        break;
+    case BoardAct::pasteOntoLifters:
+        pasteOntoLifters();
+        break;
     case BoardAct::giveDay:
         if (const QString refused = m_plan.giveDay(choice.place().day); !refused.isEmpty())
             Q_EMIT said(refused);
@@ -92,16 +101,48 @@ void WeekCommands::pasteAsked()
 void WeekCommands::paste(const QString &text, BoardPlace place, bool isMeant)
 {
     const WeekPlan::Pasted pasted = m_plan.paste(text, place, isMeant);
-    if (!pasted.refused.isEmpty()) {
+    if (!pasted.refused.isEmpty())
         Q_EMIT said(pasted.refused);
-    } else if (!pasted.question.isEmpty()) {
+    if (!pasted.question.isEmpty()) {
         m_asked = text;
         m_askedFor = place;
         Q_EMIT asked(pasted.question);
-    } else if (!pasted.cards.empty()) {
-        m_grid.focusCard(pasted.cards.front());
-        m_grid.choose({pasted.cards.begin(), pasted.cards.end()});
     }
+    choosePasted(pasted.cards);
+}
+
+void WeekCommands::copyDay()
+{
+    const int day = m_grid.choice().place().day;
+    const std::vector<core::CardId> &cards = m_plan.places().days[size_t(day)];
+    if (cards.empty())
+        Q_EMIT said(tr("Nothing is planned for this day."));
+    else
+        ui::copyDay(m_plan.text(cards), *m_plan.lifter());
+}
+
+void WeekCommands::pasteDay()
+{
+    const WeekPlan::Pasted pasted = m_plan.pasteDay(m_plan.copied(), m_grid.choice().place().day);
+    if (!pasted.refused.isEmpty())
+        Q_EMIT said(pasted.refused);
+    choosePasted(pasted.cards);
+}
+
+void WeekCommands::pasteOntoLifters()
+{
+    if (const CopiedDay copied = m_plan.copied(); !copied.refused.isEmpty())
+        Q_EMIT said(copied.refused);
+    else
+        Q_EMIT pasteOntoWanted(m_plan.monday().addDays(m_grid.choice().place().day));
+}
+
+void WeekCommands::choosePasted(const std::vector<core::CardId> &cards)
+{
+    if (cards.empty())
+        return;
+    m_grid.focusCard(cards.front());
+    m_grid.choose({cards.begin(), cards.end()});
 }
 
 } // namespace ui

@@ -235,6 +235,18 @@ bool WeekGrid::takeKey(const QKeyEvent &key)
 
 void WeekGrid::contextMenuEvent(QContextMenuEvent *event)
 {
+    openMenu(event->globalPos());
+}
+
+void WeekGrid::openDayMenu(int day, QPoint globalPos)
+{
+    choose({});
+    focusPlace({day, m_plan.places().counts()[size_t(day)]});
+    openMenu(globalPos);
+}
+
+void WeekGrid::openMenu(QPoint globalPos)
+{
     if (!m_plan.lifter())
         return;
     QMenu menu(this);
@@ -244,7 +256,7 @@ void WeekGrid::contextMenuEvent(QContextMenuEvent *event)
         menu.addAction(offer.words + u'\t' + offer.keys, this,
             [this, act = offer.act] { Q_EMIT commandGiven({act}); });
     }
-    menu.exec(event->globalPos());
+    menu.exec(globalPos);
 }
 
 void WeekGrid::mousePressEvent(QMouseEvent *event)

@@ -32,6 +32,8 @@ public:
     void extendTo(BoardPlace place);
 
     void focusPlace(BoardPlace place);
+    /// The menu of a day, as on its empty slot.
+    void openDayMenu(int day, QPoint globalPos);
     void focusCard(core::CardId card);
 
     /// Opens a field over the card; what is being edited elsewhere is taken first.
@@ -61,6 +63,7 @@ protected:
     void dropEvent(QDropEvent *event) override;
 
 private:
+    void openMenu(QPoint globalPos);
     void follow();
     void followCards();
     void arrange();

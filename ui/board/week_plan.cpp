@@ -4,6 +4,7 @@
 #include "core/loads/given_loads.h"
 #include "core/log/eased_lines.h"
 #include "core/notation/card_text.h"
+#include "core/plan/paste_cards.h"
 #include "core/plan/plan_edits.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/giving.h"
@@ -207,6 +208,30 @@ QString WeekPlan::whyFarAbove(
             if (QString why = core::whyFarAboveMax(card, sources()); !why.isEmpty())
                 return why;
     return {};
+}
+
+CopiedDay WeekPlan::copied() const
+{
+    return copiedDay(m_roster.variations(), m_roster.lifters());
+}
+
+WeekPlan::Pasted WeekPlan::pasteDay(const CopiedDay &copied, int day)
+{
+    if (!lifter() || !copied.refused.isEmpty())
+        return {{}, copied.refused, {}};
+    const QDate first = monday().addDays(day);
+    const QDate last =
+        first.addDays(std::ranges::max(copied.rows, {}, &core::CardRow::offset).offset);
+    const core::PasteTarget target{
+        *lifter(), first, m_roster.cards(lifter()->id, first, last), m_history.checkIns()};
+    const core::PastedCards made =
+        core::pasteCards(copied.rows, copied.from, {&target, 1}, core::OnOccupiedDays::keep,
+            m_roster.variations(), [this] { return m_roster.newId<core::Card>(); });
+    Pasted pasted{{}, made.remarks.join(u' '), {}};
+    if (!made.edit.isEmpty() && m_roster.perform(tr("Paste a day"), made.edit))
+        for (const core::Card &card : made.cards)
+            pasted.cards.push_back(card.id);
+    return pasted;
 }
 
 std::vector<core::Card> WeekPlan::chosen(const std::vector<core::CardId> &ids) const

@@ -3,6 +3,7 @@
 #include "core/domain/card.h"
 #include "core/domain/check_in.h"
 #include "core/domain/roster_change.h"
+#include "ui/board/copied_day.h"
 #include "ui/board/week_cards.h"
 #include "ui/board/week_view.h"
 
@@ -72,12 +73,17 @@ public:
     struct Pasted
     {
         std::vector<core::CardId> cards; ///< the new ones
-        QString refused;                 ///< why the text cannot be read
+        QString refused;                 ///< why not all of it was pasted
         QString question; ///< a load far above the max: nothing was pasted, unless it is meant
     };
     /// Puts the cards of a text from `place` on; further days of it follow, beyond the week too.
     /// @param isMeant  far loads were asked about
     Pasted paste(const QString &text, BoardPlace place, bool isMeant = false);
+    /// The day on the clipboard.
+    [[nodiscard]] CopiedDay copied() const;
+    /// Puts a copied day below what is planned on the day; what of it the lifter does not get, and
+    /// why, is in `refused`.
+    Pasted pasteDay(const CopiedDay &copied, int day);
     /// Whether the card's loads would be far above the max, see core/loads/far_above_max.h.
     [[nodiscard]] QString whyFarAbove(core::CardId card, const QString &setLine) const;
     /// Both false where it could not be stored, and the roster has said why.

@@ -1,6 +1,7 @@
 #include "ui/board/week_view.h"
 
 #include "core/domain/language.h"
+#include "core/loads/effort_words.h"
 #include "core/loads/estimate_words.h"
 #include "core/loads/given_words.h"
 #include "core/loads/limited_lines.h"
@@ -12,14 +13,6 @@
 namespace ui {
 
 namespace {
-
-/// Below this a rating says no more than "easy": ratings far from failure are guesses.
-constexpr double kLowestTellingRpe = 5.0;
-
-double toHalves(double rpe)
-{
-    return std::round(rpe * 2.0) / 2.0;
-}
 
 QString liftsText(int lifts)
 {
@@ -35,14 +28,24 @@ QString tonnageText(double kg, core::Unit unit)
 
 /// Short enough for a card: the advice on the estimate shrinks to its badge, and the tooltip says
 /// it in full.
-QString shortCaution(const core::ResolvedCard &card, const core::LiftEstimate *estimate)
+QString shortCaution(const core::ResolvedCard &card, const core::Variation *variation,
+    const core::LiftEstimate *estimate)
 {
     if (card.parsed.error)
         return card.parsed.error->words;
     const QString badge =
         estimate ? core::words(estimate->estimate.standing) : Text::tr("working out the load");
     for (const core::ResolvedLine &line : card.lines) {
-        if (!line.load && !std::holds_alternative<std::monostate>(line.line.target))
+        const bool isByEffort = std::holds_alternative<core::RpeTarget>(line.line.target)
+            || std::holds_alternative<core::ReserveTarget>(line.line.target);
+        if (!line.load && isByEffort && variation && variation->assistance)
+            continue; // the effort is all that is asked
+        const bool lacksLoad =
+            !line.load && !std::holds_alternative<std::monostate>(line.line.target);
+        // Where the estimate would carry a load, something else stands in its way.
+        if (lacksLoad && estimate && core::carriesLoads(estimate->estimate.standing))
+            return line.why;
+        if (lacksLoad)
             return estimate ? Text::tr("no load: %1").arg(badge) : badge;
         if (line.caution.isEmpty())
             continue;
@@ -76,7 +79,7 @@ QString lineToolTip(const core::ResolvedLine &line, core::Unit unit)
                          core::formatLoadNumber(line.target->low90, unit, 1),
                          core::formatLoad(line.target->high90, unit, 1));
     parts << Text::tr("a side: %1").arg(core::platesWords(line.load->plates, unit));
-    if (const QString effort = effortText(line, Effort::words); !effort.isEmpty())
+    if (const QString effort = core::effortWords(line); !effort.isEmpty())
         parts << effort;
     if (line.allMade)
         parts << Text::tr("chance that all reps are made: %1 %")
@@ -164,6 +167,7 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     CardView view;
     view.id = card.card.id;
     view.name = variation ? variation->name : Text::tr("variation not in the catalogue");
+    view.lift = variation ? variation->lift : core::Lift::bench;
     view.serves = variation ? variation->serves : core::Serves::both;
     view.setLine = card.card.setLine;
     view.note = card.card.note;
@@ -174,15 +178,15 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
     view.caution = view.isWithheld ? Text::tr("Held back. %1").arg((withheld + eased).join(u' '))
         : !eased.isEmpty()
         ? eased.join(u' ')
-        : shortCaution(card, variation ? sources.estimateOf(variation->lift) : nullptr);
+        : shortCaution(card, variation, variation ? sources.estimateOf(variation->lift) : nullptr);
     QStringList toolTip{view.name};
     QStringList spoken{view.name};
     for (const core::ResolvedLine &line : card.lines) {
-        LineView shown{core::setLineText(line.line), {}, effortText(line, Effort::sign)};
+        LineView shown{core::setLineText(line.line), {}, core::effortWords(line)};
         if (line.load)
             shown.load = core::formatLoad(line.load->loadKg, unit);
         toolTip << lineToolTip(line, unit);
-        for (const QString &part : {shown.sets, shown.load, effortText(line, Effort::words)})
+        for (const QString &part : {shown.sets, shown.load, core::effortWords(line)})
             if (!part.isEmpty())
                 spoken << part;
         view.lines.push_back(shown);
@@ -226,7 +230,7 @@ WeekView weekView(std::span<const core::ResolvedCard> cards, const core::PlanSou
         CardView &view = week.days[size_t(day)].cards.emplace_back(cardView(card, sources));
         if (const auto outcome = outcomes.find(card.card.day); outcome != outcomes.end())
             tellOutcome(view, outcome->second);
-        lifts[size_t(day)] += core::liftCount(card.parsed.lines);
+        lifts[size_t(day)] += core::liftCount(card.lines);
         tonnage[size_t(day)] += core::tonnageKg(card.lines);
     }
     int allLifts = 0;
@@ -249,24 +253,6 @@ WeekView weekView(std::span<const core::ResolvedCard> cards, const core::PlanSou
     week.lifts = liftsText(allLifts);
     week.tonnage = tonnageText(allTonnage, sources.lifter.unit);
     return week;
-}
-
-QString effortText(const core::ResolvedLine &line, Effort form)
-{
-    if (!line.load || !line.firstReserve || !line.lastReserve)
-        return {};
-    if (line.lastReserve->value < 0.0)
-        return Text::tr("likely missed");
-    const double first = toHalves(core::rpeFromReserve(line.firstReserve->value));
-    const double last = toHalves(core::rpeFromReserve(line.lastReserve->value));
-    const QLocale locale;
-    const auto number = [&locale](double rpe) { return locale.toString(rpe, 'g', 3); };
-    if (last < kLowestTellingRpe)
-        return Text::tr("easy");
-    const QString range = first == last
-        ? number(last)
-        : Text::tr("%1\u2013%2").arg(number(std::max(first, kLowestTellingRpe)), number(last));
-    return form == Effort::sign ? u'@' + range : Text::tr("expected RPE %1").arg(range);
 }
 
 } // namespace ui

@@ -19,13 +19,14 @@ struct LineView
 {
     QString sets;   ///< "4x3 @8"
     QString load;   ///< "102.5 kg", empty without one
-    QString effort; ///< expected, "@7-8"; empty without an estimate
+    QString effort; ///< asked and expected in words; empty without an estimate
 };
 
 struct CardView
 {
     core::CardId id;
     QString name;
+    core::Lift lift = core::Lift::bench;
     core::Serves serves = core::Serves::both;
     QString setLine; ///< as stored, for the editor
     std::vector<LineView> lines;
@@ -74,11 +75,5 @@ struct WeekView
 [[nodiscard]] WeekView weekView(std::span<const core::ResolvedCard> cards,
     const core::PlanSources &sources, QDate monday,
     const std::map<QDate, core::DayOutcome> &outcomes = {});
-
-enum class Effort { sign, words };
-
-/// Effort expected in the first and the last set, to halves: "@7-8" as coaches write it, or
-/// "expected RPE 7-8". Empty without an estimate; words where it leaves the scale.
-[[nodiscard]] QString effortText(const core::ResolvedLine &line, Effort form);
 
 } // namespace ui

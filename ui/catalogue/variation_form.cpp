@@ -4,6 +4,7 @@
 #include "ui/look/form_parts.h"
 #include "ui/look/touch_mark.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QFormLayout>
@@ -68,10 +69,11 @@ VariationForm::VariationForm(QWidget *parent)
         connect(box, &QComboBox::currentIndexChanged, this, &VariationForm::read);
     for (QSpinBox *box : {m_lowering, m_pause, m_lifting, m_repsLow, m_repsHigh})
         connect(box, &QSpinBox::valueChanged, this, &VariationForm::read);
-    for (QDoubleSpinBox *box : {m_ratio, m_spread, m_repCost})
+    for (QDoubleSpinBox *box : {m_ratio, m_spread, m_repCost, m_percent})
         connect(box, &QDoubleSpinBox::valueChanged, this, &VariationForm::read);
     for (QComboBox *box : m_work)
         connect(box, &QComboBox::currentIndexChanged, this, &VariationForm::read);
+    connect(m_assistance, &QCheckBox::toggled, this, &VariationForm::read);
     for (QPlainTextEdit *edit : {m_whenToUse, m_cautions})
         connect(edit, &QPlainTextEdit::textChanged, this, &VariationForm::read);
 }
@@ -92,6 +94,7 @@ void VariationForm::buildIdentity(QFormLayout *form)
     m_purpose = new QLineEdit;
     m_competition = explain(tr("The competition lift: the ratios of all others refer to it, so its "
                                "own is 1, and it stays on the shelf."));
+    m_assistance = named("assistance", new QCheckBox(tr("&Assistance work")));
     m_nameProblem = problemNote("nameProblem");
     m_codeProblem = problemNote("codeProblem");
 
@@ -101,6 +104,11 @@ void VariationForm::buildIdentity(QFormLayout *form)
             {m_codeProblem,
                 explain(tr("Stands for the variation in log files; it stays once it is saved."))}));
     addRow(form, tr("&Lift"), m_lift, inRow({m_lift}));
+    addRow(form, tr("Role"), m_assistance,
+        withNotes(m_assistance,
+            {explain(tr("Beside the lift, such as rows: no sets of the lift, and nothing that its "
+                        "max is estimated from. Loads are not worked out; the lifter goes by the "
+                        "effort."))}));
     addRow(form, tr("&Touch it trains"), m_serves, inRow({m_serves}));
     addRow(form, tr("Stan&ce"), m_stance,
         withNotes(m_stance, {explain(tr("Squat and deadlift only."))}));
@@ -132,6 +140,9 @@ void VariationForm::buildLoad(QFormLayout *form)
     m_spread = decimals(0.0, 0.5, 0.005, 3);
     m_source = new QLineEdit;
     m_repCost = decimals(0.25, 4.0, 0.05, 2);
+    m_percent = named("usualPercent", decimals(0.0, 100.0, 5.0, 0));
+    m_percent->setSuffix(tr(" %"));
+    m_percent->setSpecialValueText(tr("by effort"));
     m_fatigue = new QComboBox;
     for (const core::Fatigue fatigue :
         {core::Fatigue::low, core::Fatigue::moderate, core::Fatigue::high})
@@ -147,6 +158,10 @@ void VariationForm::buildLoad(QFormLayout *form)
         withNotes(inRow({m_repCost}),
             {explain(tr("Against a rep of the competition lift: 1.2 means that a set at the same "
                         "share of its max ends sooner."))}));
+    addRow(form, tr("Usual share of its max"), m_percent,
+        withNotes(inRow({m_percent}),
+            {explain(tr("Where speed is the aim and an effort rating says little: what a new card "
+                        "and the advice begin with."))}));
     addRow(form, tr("&Fatigue"), m_fatigue, inRow({m_fatigue}));
     m_otherProblem = problemNote("otherProblem");
     form->addRow(m_otherProblem);
@@ -210,6 +225,8 @@ void VariationForm::setVariation(const core::Variation &variation, bool isNew)
     m_spread->setValue(variation.ratioSpread);
     setLine(m_source, variation.ratioSource);
     m_repCost->setValue(variation.repCost);
+    m_percent->setValue(variation.usualPercent.value_or(0.0));
+    m_assistance->setChecked(variation.assistance);
     choose(m_fatigue, int(variation.fatigue));
     for (size_t i = 0; i < m_work.size(); ++i)
         choose(m_work[i], int(variation.work[core::kBodyAreas[i]]));
@@ -227,8 +244,12 @@ void VariationForm::showOpenFields()
     m_code->setReadOnly(!m_isNew);
     m_lift->setEnabled(m_isNew);
     m_stance->setEnabled(m_variation.lift != core::Lift::bench);
-    m_ratio->setEnabled(!m_variation.competition);
-    m_spread->setEnabled(!m_variation.competition);
+    const bool hasRatio = !m_variation.competition && !m_variation.assistance;
+    m_ratio->setEnabled(hasRatio);
+    m_spread->setEnabled(hasRatio);
+    m_repCost->setEnabled(!m_variation.assistance);
+    m_percent->setEnabled(!m_variation.assistance);
+    m_assistance->setEnabled(!m_variation.competition);
 }
 
 void VariationForm::setProblems(const core::VariationProblems &problems)
@@ -269,6 +290,10 @@ void VariationForm::read()
     take(v.ratioSpread, m_spread);
     v.ratioSource = m_source->text();
     take(v.repCost, m_repCost);
+    double percent = v.usualPercent.value_or(0.0);
+    take(percent, m_percent);
+    v.usualPercent = percent > 0.0 ? std::optional(percent) : std::nullopt;
+    v.assistance = m_assistance->isChecked();
     v.fatigue = static_cast<core::Fatigue>(m_fatigue->currentData().toInt());
     for (size_t i = 0; i < m_work.size(); ++i)
         v.work[core::kBodyAreas[i]] = core::Work(m_work[i]->currentData().toInt());

@@ -4,6 +4,7 @@
 
 #include <QScrollArea>
 
+class QCheckBox;
 class QComboBox;
 class QDoubleSpinBox;
 class QFormLayout;
@@ -58,7 +59,9 @@ private:
     QDoubleSpinBox *m_spread = nullptr;
     QLineEdit *m_source = nullptr;
     QDoubleSpinBox *m_repCost = nullptr;
+    QDoubleSpinBox *m_percent = nullptr; ///< at its least: loads go by effort
     QComboBox *m_fatigue = nullptr;
+    QCheckBox *m_assistance = nullptr;
     std::vector<QComboBox *> m_work; ///< one a body area, in their order
     QPlainTextEdit *m_whenToUse = nullptr;
     QPlainTextEdit *m_cautions = nullptr;

@@ -94,7 +94,9 @@ QString askedWords(
         words += Text::tr(", the first %1 as %2")
                      .arg(set.lead->reps)
                      .arg(nameOf(catalogue, set.lead->variation));
-    if (set.rpe && set.loadKg)
+    if (set.loadKg && set.loadKg == set.planKg && !set.effort.isEmpty())
+        words += Text::tr(", %1").arg(set.effort);
+    else if (set.rpe && set.loadKg)
         words += Text::tr(", RPE %1").arg(QLocale().toString(*set.rpe));
     return words;
 }

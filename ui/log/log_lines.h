@@ -30,7 +30,8 @@ struct LogLine
     const std::vector<core::DaySet> &planned, const std::vector<core::SetEntry> &done,
     const std::vector<core::Variation> &catalogue, core::Unit unit, bool isOver);
 
-/// The planned set in words, with the RPE to expect: "5 x 102.5 kg, RPE 8", "1+2 reps, load open".
+/// The planned set in words, with the effort asked for and expected: "5 x 102.5 kg, RPE 8, as
+/// asked", "1+2 reps, load open".
 [[nodiscard]] QString askedWords(
     const core::DaySet &set, const std::vector<core::Variation> &catalogue, core::Unit unit);
 

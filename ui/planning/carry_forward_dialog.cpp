@@ -4,6 +4,7 @@
 #include "core/domain/variation.h"
 #include "core/domain/week.h"
 #include "core/loads/limited_lines.h"
+#include "core/notation/set_line_check.h"
 #include "ui/look/field_note.h"
 #include "ui/look/form_parts.h"
 #include "ui/planning/rule_editor.h"
@@ -33,7 +34,7 @@ QString loadsText(const core::ResolvedCard &card, core::Unit unit)
     QStringList loads;
     for (const core::ResolvedLine &line : card.lines)
         loads << (line.load ? core::formatLoad(line.load->loadKg, unit) : QStringLiteral("\u2013"));
-    QStringList said{loads.join(QStringLiteral(" / "))};
+    QStringList said{loads.join(QStringLiteral(", "))};
     said << core::withheldWords(card, unit);
     return said.join(QStringLiteral("; "));
 }
@@ -96,6 +97,7 @@ void CarryForwardDialog::preview()
     core::Progression progression =
         core::progress(m_week, m_rule->rule(), m_weeks->value(), m_source.lifter(), m_newId);
     m_rows = std::move(progression.rows);
+    m_refused.clear();
     m_remarks->say(m_week.empty() ? tr("The week holds no card to carry forward.")
                                   : progression.remarks.join(u'\n'));
     const QSignalBlocker quiet(m_table);
@@ -117,8 +119,13 @@ void CarryForwardDialog::fillRow(int row)
     };
     put(kDay, core::dateWords(card.day, tr("ddd d MMM")), false);
     put(kVariation, variation ? variation->name : QString(), false);
-    put(kSets, QString(card.setLine).replace(u'\n', QStringLiteral(" / ")), true);
-    put(kLoads, loadsText(m_source.resolved({card}).front(), m_source.lifter().unit), false);
+    put(kSets, core::onOneRow(card.setLine), true);
+    const auto refused = m_refused.find(row);
+    put(kLoads,
+        refused != m_refused.end()
+            ? refused->second
+            : loadsText(m_source.resolved({card}).front(), m_source.lifter().unit),
+        false);
 }
 
 void CarryForwardDialog::takeSets(QTableWidgetItem *item)
@@ -126,9 +133,15 @@ void CarryForwardDialog::takeSets(QTableWidgetItem *item)
     if (item->column() != kSets)
         return;
     core::Card &card = m_rows[size_t(item->row())];
-    const core::ParsedSetLines parsed = core::parseSetLines(item->text());
-    // A line that cannot be read is kept as written, and the load column says what is wrong.
+    const core::Variation *variation = core::find(m_source.catalogue(), card.variation);
+    const core::ParsedSetLines parsed = variation
+        ? core::parseSetLines(item->text(), variation->lift, m_source.catalogue())
+        : core::parseSetLines(item->text());
+    // A line that is refused is kept as written, and the load column says what is wrong.
     card.setLine = parsed.error ? item->text() : core::setLineText(parsed.lines);
+    m_refused.erase(item->row());
+    if (parsed.error)
+        m_refused.emplace(item->row(), parsed.error->words);
     const QSignalBlocker quiet(m_table);
     fillRow(item->row());
     compare();
@@ -136,7 +149,7 @@ void CarryForwardDialog::takeSets(QTableWidgetItem *item)
 
 void CarryForwardDialog::compare()
 {
-    m_take->setEnabled(!m_rows.empty());
+    m_take->setEnabled(!m_rows.empty() && m_refused.empty());
     m_whatIf->show(
         m_source.compare(edit(), m_monday.addDays(core::kWeekDays * (m_weeks->value() + 1) - 1)),
         m_source.lifter().unit);

@@ -4,7 +4,9 @@
 #include "ui/look/form_dialog.h"
 #include "ui/planning/plan_source.h"
 
+#include <QString>
 #include <functional>
+#include <map>
 
 class QComboBox;
 
@@ -41,8 +43,9 @@ private:
     PlanSource m_source;
     QDate m_monday;
     std::function<core::CardId()> m_newId;
-    std::vector<core::Card> m_week; ///< what is carried
-    std::vector<core::Card> m_rows; ///< what comes of it, as edited
+    std::vector<core::Card> m_week;   ///< what is carried
+    std::vector<core::Card> m_rows;   ///< what comes of it, as edited
+    std::map<int, QString> m_refused; ///< edited rows that cannot be laid out, and why
     RuleEditor *m_rule;
     QSpinBox *m_weeks;
     QComboBox *m_occupied;

@@ -256,6 +256,8 @@ private:
         QStringList how{card.setLine, card.tempo};
         how.removeAll(QString());
         add(how.join(Text::tr("; ")), SheetType::body);
+        for (const QString &effort : card.effort)
+            add(effort, SheetType::small);
         for (const QString &held : card.withheld)
             add(Text::tr("Held back: %1").arg(held), SheetType::body);
         for (const QString &lighter : card.lighter)

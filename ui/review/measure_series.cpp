@@ -137,9 +137,9 @@ MeasureWords words(Measure measure)
         // Foster (1998) has rating x minutes; on such measures Impellizzeri et al. (2020).
         return {Text::tr("Monotony and strain"),
             Text::tr("Mean daily tonnage / its standard deviation over the week, and tonnage x "
-                     "monotony. Usually worked out from rating x minutes; the log holds no "
-                     "minutes, so tonnage stands in. Disputed: it describes how alike the days "
-                     "were and foretells no injury."),
+                     "monotony. Made for rating x minutes; the log holds no minutes, so tonnage "
+                     "stands in. Disputed: it describes how alike the days were and foretells no "
+                     "injury."),
             nothing};
     case Measure::planned:
         return {Text::tr("Planned and done"),

@@ -35,7 +35,7 @@ QString cardWords(const core::ResolvedCard &card, const core::Variation *variati
         lines << RosterWeekModel::tr("held back: %1").arg(held.join(u' '));
     lines << core::easedWords(card, unit);
     QString words = (variation ? variation->name : QStringLiteral("?")) + u' '
-        + lines.join(QStringLiteral(" / "));
+        + lines.join(QStringLiteral(" then "));
     if (const QString badge = core::givenBadge(card); !badge.isEmpty())
         words += QStringLiteral(" (%1)").arg(badge);
     return words;

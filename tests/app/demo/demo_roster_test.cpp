@@ -1,8 +1,14 @@
 #include "app/demo/demo_roster.h"
 
+#include "core/advice/plan_checks.h"
+#include "core/csv/catalogue_csv.h"
+#include "core/loads/lift_estimate.h"
+#include "core/notation/set_line.h"
+
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 
@@ -10,17 +16,9 @@ using namespace core;
 
 namespace {
 
-std::vector<Variation> catalogue()
+const std::vector<Variation> &catalogue()
 {
-    std::vector<Variation> all;
-    for (const char *code : {"comp", "off_chest_pause", "long_pause", "feet_up", "close_grip",
-             "tempo_4_2_0", "squat", "deadlift"}) {
-        Variation v;
-        v.id = {qint64(all.size()) + 1};
-        v.code = QString::fromLatin1(code);
-        all.push_back(v);
-    }
-    return all;
+    return builtInCatalogue();
 }
 
 Edit roster(QDate today)
@@ -135,6 +133,97 @@ TEST(DemoRoster, SomeHaveCheckedInTodayOneWithPain)
     }
     EXPECT_EQ(pains, 1);
     EXPECT_EQ(edit.checkIns.after.size(), 5u);
+}
+
+/// The demo of a day, and what the board would show of a lifter's week in it.
+struct DemoOf
+{
+    QDate today;
+    Edit edit = roster(today);
+    LiftEstimates estimates =
+        estimateAll(edit.lifters.after, catalogue(), edit.sessions.after, today);
+
+    [[nodiscard]] std::vector<Finding> findings(const Lifter &lifter, QDate monday) const
+    {
+        const auto isTheirs = [&lifter](const auto &row) { return row.lifter == lifter.id; };
+        std::vector<LoggedSession> sessions;
+        std::ranges::copy_if(edit.sessions.after, std::back_inserter(sessions), isTheirs);
+        std::vector<CheckIn> said;
+        std::ranges::copy_if(edit.checkIns.after, std::back_inserter(said), isTheirs);
+        std::vector<Card> cards;
+        std::ranges::copy_if(edit.cards.after, std::back_inserter(cards),
+            [&](const Card &card) { return isTheirs(card) && mondayOf(card.day) == monday; });
+        const EstimateOf estimateOf = [&](Lift lift) {
+            const auto found = estimates.find({lifter.id, lift});
+            return found == estimates.end() ? nullptr : &found->second;
+        };
+        const auto resolved =
+            resolveCards(cards, {lifter, catalogue(), estimateOf, said, {}, today});
+        return checkPlan({lifter, catalogue(), sessions, resolved, estimateOf, said});
+    }
+};
+
+TEST(DemoPlans, HoldNothingThatTheChecksStopOrWarnOf)
+{
+    // A Wednesday, the Monday and the Saturday of it, and days of other months.
+    for (const QDate today :
+        {kToday, kToday.addDays(-2), kToday.addDays(3), kToday.addDays(45), kToday.addDays(-100)}) {
+        const DemoOf demo{today};
+        for (const Lifter &lifter : demo.edit.lifters.after)
+            for (const int week : {0, 1})
+                for (const Finding &finding :
+                    demo.findings(lifter, mondayOf(today).addDays(7 * week)))
+                    EXPECT_EQ(finding.severity, Severity::hint)
+                        << today.toString(Qt::ISODate).toStdString() << ' '
+                        << lifter.name.toStdString() << ", " << finding.words.toStdString();
+    }
+}
+
+TEST(DemoPlans, GiveTheMinorNoSingleAndNothingHarderThanSeven)
+{
+    const Edit edit = roster(kToday);
+    int minors = 0;
+    for (const Lifter &lifter : edit.lifters.after) {
+        if (!mayBeMinor(lifter, kToday))
+            continue;
+        ++minors;
+        for (const Card &card : edit.cards.after)
+            if (card.lifter == lifter.id)
+                for (const SetLine &line : parseSetLines(card.setLine).lines) {
+                    EXPECT_GE(line.reps, 3) << card.setLine.toStdString();
+                    EXPECT_LE(std::get<RpeTarget>(line.target).rpe, 7.0);
+                }
+        for (const LoggedSession &session : edit.sessions.after)
+            for (const SetEntry &set : session.sets) {
+                EXPECT_TRUE(session.lifter != lifter.id || set.repsPlanned.value() >= 3);
+            }
+    }
+    EXPECT_EQ(minors, 1);
+}
+
+TEST(DemoPlans, TheTempoIsALeadRepBeforeCompetitionRepsOfWhoKeepsASoftTouch)
+{
+    const Edit edit = roster(kToday);
+    const VariationId tempo = withCode(catalogue(), QStringLiteral("tempo_4_2_0"))->id;
+    const VariationId comp = withCode(catalogue(), QStringLiteral("comp"))->id;
+    int led = 0;
+    for (const Card &card : edit.cards.after) {
+        if (card.variation != tempo)
+            continue;
+        ++led;
+        EXPECT_EQ(parseSetLines(card.setLine).lines.front().leadReps, 1);
+        EXPECT_EQ(card.position, 0) << "while fresh, before the other sets of the day";
+        const auto lifter = std::ranges::find(edit.lifters.after, card.lifter, &Lifter::id);
+        EXPECT_NE(lifter->touchStyle, TouchStyle::sinking);
+    }
+    EXPECT_GT(led, 10);
+    int logged = 0;
+    for (const LoggedSession &session : edit.sessions.after)
+        for (const SetEntry &set : session.sets) {
+            EXPECT_NE(set.variation, tempo) << "never as a set of its own";
+            logged += set.lead && set.lead->variation == tempo && set.variation == comp;
+        }
+    EXPECT_GT(logged, 100);
 }
 
 TEST(DemoRoster, ACatalogueWithoutATrainedVariationIsNamed)

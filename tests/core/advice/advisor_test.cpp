@@ -297,6 +297,24 @@ TEST(Advisor, TheSetLineKeepsWithinTheBoundsOfTheRanking)
     EXPECT_EQ(line(2, 7.0), QStringLiteral("3x3 @7"));
 }
 
+TEST(Advisor, SpeedGoesByAShareOfTheMaxAndAssistanceIsNoAnswerToASlotOfTheLift)
+{
+    Desk desk(TouchStyle::undecided);
+    const Ranking ranking = desk.rank(3, 8.0);
+    bool sawSpeed = false;
+    for (const Advice &advice : ranking.advice) {
+        const Variation &variation = *find(builtInCatalogue(), advice.variation);
+        EXPECT_FALSE(variation.assistance) << variation.code.toStdString();
+        const QString line = adviceSetLine(advice, {Lift::bench, 3, 8.0}, ranking);
+        EXPECT_EQ(line.endsWith(u'%'), variation.code == u"speed") << line.toStdString();
+        if (variation.code == u"speed") {
+            sawSpeed = true;
+            EXPECT_EQ(line, QStringLiteral("3x3 60%"));
+        }
+    }
+    EXPECT_TRUE(sawSpeed);
+}
+
 TEST(Advisor, MinorsAndNovicesGetNoMaximalAttempts)
 {
     AdvisorDesk minor(TouchStyle::soft);

@@ -67,7 +67,9 @@ TEST(Catalogue, CoversTheWeek)
     EXPECT_GE(countOf(Lift::deadlift), 4);
     for (const char *code : {"comp", "touch_and_go", "off_chest_pause", "tempo_4_2_0", "feet_up",
              "close_grip", "long_pause", "dead_stop_pins", "incline", "board_5cm", "squat",
-             "deadlift", "deadlift_conventional", "deadlift_sumo"})
+             "deadlift", "deadlift_conventional", "deadlift_sumo", "floor_press",
+             "pin_press_lockout", "board_10cm", "neutral_grip_bar", "bands", "chains",
+             "bent_over_row", "supported_row", "triceps_extension", "triceps_pushdown"})
         EXPECT_NO_THROW((void)withCode(code)) << code;
 }
 
@@ -139,8 +141,56 @@ TEST(Catalogue, FeetUpBenchIsForSoreDaysAndAnyRepRange)
     EXPECT_EQ(v.serves, Serves::both);
 }
 
+TEST(Catalogue, WhatIsHungOnTheBarIsInTheNoteAndNotInTheLoad)
+{
+    for (const char *code : {"bands", "chains"}) {
+        EXPECT_THAT(withCode(code), Says("The load is the bar's; the note says")) << code;
+        EXPECT_LT(withCode(code).ratio, 1.0) << code;
+    }
+}
+
+TEST(Catalogue, RowsAndTricepsWorkAreAssistanceAndNothingElseIs)
+{
+    for (const Variation &v : builtInCatalogue())
+        EXPECT_EQ(v.assistance,
+            v.code.endsWith(QStringLiteral("_row"))
+                || v.code.startsWith(QStringLiteral("triceps_")))
+            << v.code.toStdString();
+    EXPECT_EQ(withCode("supported_row").work[BodyArea::legs], Work::none);
+    EXPECT_EQ(withCode("supported_row").work[BodyArea::chest], Work::none);
+    EXPECT_EQ(withCode("triceps_extension").work[BodyArea::elbows], Work::much);
+}
+
+TEST(Catalogue, SpeedGoesByAShareOfTheMaxBetweenHalfAndTwoThirds)
+{
+    for (const Variation &v : builtInCatalogue())
+        EXPECT_EQ(v.usualPercent.has_value(), v.code == QStringLiteral("speed"));
+    EXPECT_GE(withCode("speed").usualPercent.value(), 50.0);
+    EXPECT_LE(withCode("speed").usualPercent.value(), 67.0);
+    EXPECT_THAT(withCode("speed"), Says("about half to two thirds of the max"));
+}
+
+TEST(Catalogue, NamesNobodyAndPromisesNothingThatHurts)
+{
+    for (const Variation &v : builtInCatalogue())
+        for (const QString &text : {textOf(v), v.ratioSource, v.name}) {
+            EXPECT_FALSE(text.contains(QStringLiteral("et al"))) << v.code.toStdString();
+            EXPECT_FALSE(text.contains(QStringLiteral("from memory"))) << v.code.toStdString();
+            EXPECT_FALSE(text.contains(QStringLiteral("trains nothing"))) << v.code.toStdString();
+        }
+    for (const char *code : {"board_5cm", "board_10cm", "floor_press"}) {
+        EXPECT_EQ(withCode(code).work[BodyArea::shoulders], Work::some) << code;
+        EXPECT_THAT(withCode(code), Says("no way round")) << code;
+    }
+    EXPECT_EQ(withCode("deadlift_sumo").work[BodyArea::back], Work::some);
+}
+
 TEST(Catalogue, RatiosRunAsTheTradeKnowsThem)
 {
+    EXPECT_GT(withCode("board_10cm").ratio, withCode("board_5cm").ratio) << "shorter still";
+    EXPECT_GT(withCode("pin_press_lockout").ratio, 1.0);
+    EXPECT_LT(withCode("floor_press").ratio, 1.0) << "no leg drive, no arch";
+    EXPECT_LT(withCode("bands").ratio, withCode("chains").ratio) << "bands add from the chest on";
     EXPECT_GT(withCode("touch_and_go").ratio, 1.0) << "no pause to hold";
     EXPECT_GT(withCode("board_5cm").ratio, 1.0) << "a shorter way";
     EXPECT_LT(withCode("long_pause").ratio, 1.0);
@@ -155,7 +205,7 @@ TEST(Catalogue, EveryBenchVariationUnderABarNamesItsSpotterOrSafeties)
 {
     for (const Variation &v : builtInCatalogue())
         if (v.lift == Lift::bench && v.code != QStringLiteral("dumbbell")
-            && v.code != QStringLiteral("overhead_press")) {
+            && v.code != QStringLiteral("overhead_press") && !v.assistance) {
             EXPECT_TRUE(v.cautions.contains(QStringLiteral("spotter"))
                 && v.cautions.contains(QStringLiteral("safeties")))
                 << v.code.toStdString();
@@ -224,6 +274,8 @@ TEST(Catalogue, ABlankCellIsTheUsualValueAndSaidWhereThatIsNone)
     EXPECT_EQ(read[1].repsHigh, 7);
     EXPECT_EQ(read[1].ratioSpread, 0.1);
     EXPECT_EQ(read[1].repCost, 1.5);
+    EXPECT_FALSE(read[0].assistance) << "a catalogue without the columns reads as before";
+    EXPECT_FALSE(read[0].usualPercent);
     EXPECT_EQ(read[0].work[BodyArea::legs], Work::some);
     EXPECT_EQ(read[1].work[BodyArea::chest], Work::none);
 }

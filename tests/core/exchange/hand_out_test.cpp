@@ -75,6 +75,7 @@ TEST(HandOut, HoldsTheWeekWithLoadsPlatesAndPlacesInThePlan)
     const QJsonArray sets = setsOf(data, 0, 0);
     ASSERT_EQ(sets.size(), 2);
     EXPECT_EQ(sets[0].toObject()["loadKg"].toDouble(), 100.0);
+    EXPECT_TRUE(sets[0].toObject().contains("effort"));
     EXPECT_EQ(sets[0].toObject()["reps"].toInt(), 3);
     EXPECT_EQ(sets[0].toObject()["plates"].toString(), QStringLiteral("25 + 15"));
     EXPECT_TRUE(sets[0].toObject()["isExact"].toBool());

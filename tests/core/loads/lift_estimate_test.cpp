@@ -51,6 +51,18 @@ std::vector<Lifter> lifters(std::initializer_list<qint64> ids)
 
 } // namespace
 
+TEST(LiftEstimate, AssistanceWorkSaysNothingOfTheMax)
+{
+    std::vector<Variation> catalogue = kCatalogue;
+    catalogue.push_back(variation(4, Lift::bench, false, 0.7));
+    catalogue.back().assistance = true;
+    const LiftLogs logs = liftLogs(lifters({7}), catalogue,
+        {session(7, QDate(2026, 3, 2), {single(4, 80), single(2, 100)})}, Lift::bench);
+    EXPECT_THAT(logs.rows, testing::ElementsAre(VariationId{2}, VariationId{1}));
+    ASSERT_EQ(logs.logs[0].sessions.size(), 1u);
+    EXPECT_EQ(logs.logs[0].sessions[0].sets.size(), 1u);
+}
+
 TEST(LiftEstimate, TheCompetitionLiftIsTheEnginesFirstRow)
 {
     const auto all = estimateAll(lifters({7}), kCatalogue, {}, QDate(2026, 3, 2));

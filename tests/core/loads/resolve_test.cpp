@@ -193,6 +193,27 @@ TEST(ResolvedCards, FatigueCountsWithinADayAndALift)
     EXPECT_EQ(liftCount(cards[1].parsed.lines), 25);
 }
 
+TEST(ResolvedCards, AssistanceWorkHasNoLoadByTheEstimateAndTiresNoLift)
+{
+    Lifter lifter;
+    lifter.gear = usualGear(Unit::kilogram);
+    Variation row = variation(kFeetUp, Lift::bench);
+    row.assistance = true;
+    const std::vector<Variation> variations{variation(kComp, Lift::bench), row};
+    const LiftEstimate lift = hundred();
+    const PlanSources sources{
+        lifter, variations, [&](Lift) { return &lift; }, noCheckIns(), {}, {}};
+    const auto cards =
+        resolveCards({Card{{1}, {1}, kDay, 0, kFeetUp, u"5x10 @8\n1x10 60kg"_qs, {}},
+                         Card{{2}, {1}, kDay, 1, kComp, u"1x3 @8"_qs, {}},
+                         Card{{3}, {1}, kDay.addDays(1), 0, kComp, u"1x3 @8"_qs, {}}},
+            sources);
+    EXPECT_FALSE(cards[0].lines[0].load);
+    EXPECT_THAT(cards[0].lines[0].why.toStdString(), testing::HasSubstr("fits the effort"));
+    EXPECT_DOUBLE_EQ(cards[0].lines[1].load->loadKg, 60.0) << "written by hand";
+    EXPECT_DOUBLE_EQ(cards[1].lines[0].target->kg, cards[2].lines[0].target->kg);
+}
+
 TEST(ResolvedCards, UnsoundGearFallsBackToTheUsualPlates)
 {
     Lifter lifter;
@@ -205,6 +226,11 @@ TEST(ResolvedCards, SuggestsWhatWasLastUsedElseTheUsualReps)
     const Variation tempo = variation(kComp, Lift::bench, 1, 3);
     EXPECT_EQ(suggestedSetLine(tempo, {}, kDay, {}), u"3x3 @8"_qs);
     EXPECT_EQ(suggestedSetLine(variation(kComp, Lift::bench), {}, kDay, {}), u"3x5 @8"_qs);
+
+    Variation speed = tempo;
+    speed.usualPercent = 60.0;
+    EXPECT_EQ(suggestedSetLine(speed, {}, kDay, {}), u"6x3 60%"_qs)
+        << "no effort: speed is the aim";
 
     const auto card = [](int day, const QString &text) {
         return Card{{1}, {1}, kDay.addDays(day), 0, kComp, text, {}};

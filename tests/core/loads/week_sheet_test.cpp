@@ -104,7 +104,8 @@ TEST_F(WeekSheetTest, WhatIsStoppedStandsInItsDayOrInTheHead)
     add(0, kBench, QStringLiteral("3x3 @8"));
     add(2, kBench, QStringLiteral("3x3 @8"));
     stops = {{kSheetMonday.addDays(2), QStringLiteral("Stop: pain.")},
-        {kSheetMonday.addDays(2), QStringLiteral("Stop: pain.")}, {{}, QStringLiteral("Stop: week.")}};
+        {kSheetMonday.addDays(2), QStringLiteral("Stop: pain.")},
+        {{}, QStringLiteral("Stop: week.")}};
     const WeekSheet made = sheet();
     EXPECT_EQ(made.stops, QStringList{QStringLiteral("Stop: week.")});
     EXPECT_THAT(made.days[0].stops, IsEmpty());
@@ -150,15 +151,15 @@ TEST_F(WeekSheetTest, PoundsForALifterInPounds)
 
 TEST_F(WeekSheetTest, SetsOfTheSameLiftTireTheNextCardAndOthersDoNot)
 {
-    add(0, kBench, QStringLiteral("1x1 100kg"));
+    add(0, kBench, QStringLiteral("1x4 120kg"));
     const QString fresh = sheet().days[0].cards[0].sets[0].rpe;
     cards.clear();
     add(0, kSquat, QStringLiteral("10x5 100kg"));
-    add(0, kBench, QStringLiteral("1x1 100kg"));
+    add(0, kBench, QStringLiteral("1x4 120kg"));
     EXPECT_EQ(sheet().days[0].cards[1].sets[0].rpe, fresh);
     cards.clear();
     add(0, kPaused, QStringLiteral("10x5 125kg"));
-    add(0, kBench, QStringLiteral("1x1 100kg"));
+    add(0, kBench, QStringLiteral("1x4 120kg"));
     EXPECT_NE(sheet().days[0].cards[1].sets[0].rpe, fresh);
 }
 
@@ -246,6 +247,22 @@ TEST_F(WeekSheetTest, TheRatingRisesAlongTheSetsOfALine)
     for (const SheetSet &set : made.days.at(0).cards.at(0).sets)
         ratings.push_back(set.rpe.toStdString());
     EXPECT_THAT(ratings, testing::ElementsAre("8", "8", "8.5", "9", "9"));
+}
+
+TEST_F(WeekSheetTest, EffortIsInWordsAndFarFromFailureItIsEasy)
+{
+    add(0, kBench, QStringLiteral("3x3 50%"));
+    add(1, kBench, QStringLiteral("1x1 @8 then 2x3 -10%"));
+    const WeekSheet made = sheet();
+    const SheetCard &light = made.days.at(0).cards.at(0);
+    EXPECT_EQ(light.sets.at(0).rpe, u"easy") << "no RPE 1 on paper";
+    EXPECT_EQ(light.effort, QStringList{QStringLiteral("expected to be easy")});
+    const SheetCard &two = made.days.at(1).cards.at(0);
+    EXPECT_EQ(two.setLine, u"1x1 @8 then 2x3 -10%");
+    ASSERT_EQ(two.effort.size(), 2);
+    EXPECT_TRUE(two.effort[0].startsWith(QStringLiteral("1x1 @8: ")))
+        << two.effort[0].toStdString();
+    EXPECT_TRUE(two.effort[1].startsWith(QStringLiteral("2x3 -10%: expected ")));
 }
 
 TEST_F(WeekSheetTest, CollarsAreNamedWithTheBarAndAMeetOnItsMonday)

@@ -36,7 +36,7 @@ TEST(CardText, ReadsAsACoachWouldWriteIt)
         cardOf(1, kMonday, 0, idOf("off_chest_pause"), u"1x1 @8\n3x3 -10%"_qs)};
     cards[1].note = u"breathe late"_qs;
     EXPECT_EQ(cardText(cards, builtInCatalogue(), kEnglish),
-        u"Monday\n%1: 1x1 @8 / 3x3 -10%\n    breathe late\nThursday\n%2: 4x3 @8\n"_qs.arg(
+        u"Monday\n%1: 1x1 @8 then 3x3 -10%\n    breathe late\nThursday\n%2: 4x3 @8\n"_qs.arg(
             nameOf("off_chest_pause"), nameOf("comp")));
     EXPECT_EQ(
         cardText({cards[0]}, builtInCatalogue(), kEnglish), nameOf("comp") + u": 4x3 @8\n"_qs);
@@ -85,10 +85,10 @@ TEST(CardText, AnErrorNamesLineColumnAndRemedy)
 TEST(CardText, RowsAndNotesBelongToTheCardAbove)
 {
     const ParsedCardText back =
-        parsed(u"comp: 1x1 @8\n/ 3x3 -10%\n  first\n\n\tsecond\nFEET_UP\n"_qs);
+        parsed(u"comp: 1x1 @8\nthen 3x3 -10%\n  first\n\n\tthen second\nFEET_UP\n"_qs);
     ASSERT_FALSE(back.error) << back.error->words.toStdString();
     EXPECT_THAT(back.rows,
-        ElementsAre(CardRow{0, idOf("comp"), u"1x1 @8\n3x3 -10%"_qs, u"first\nsecond"_qs},
+        ElementsAre(CardRow{0, idOf("comp"), u"1x1 @8\n3x3 -10%"_qs, u"first\nthen second"_qs},
             CardRow{0, idOf("feet_up"), {}, {}}));
 }
 
@@ -104,11 +104,15 @@ TEST(CardText, ADayNamedAgainIsAWeekOfItsOwnOnlyWhenItComesAround)
 
 TEST(CardText, AnErrorInALaterRowCountsItsColumnsThere)
 {
-    const ParsedCardText sets = parsed(u"\ncomp: 3x3 @8\n/3x @8\n"_qs);
+    const ParsedCardText sets = parsed(u"\ncomp: 3x3 @8\nthen 3x @8\n"_qs);
     ASSERT_TRUE(sets.error);
     EXPECT_EQ(sets.error->line, 3);
-    EXPECT_EQ(sets.error->column, 4);
-    const ParsedCardText orphan = parsed(u"  / 3x3\n"_qs);
+    EXPECT_EQ(sets.error->column, 9);
+    const ParsedCardText slash = parsed(u"comp: 3x3 @8\n/ 3x3\n"_qs);
+    ASSERT_TRUE(slash.error);
+    EXPECT_EQ(slash.error->line, 2);
+    EXPECT_THAT(slash.error->words.toStdString(), HasSubstr("Write then"));
+    const ParsedCardText orphan = parsed(u"then 3x3\n"_qs);
     ASSERT_TRUE(orphan.error) << "there is no card that it could belong to";
     EXPECT_EQ(orphan.error->line, 1);
     EXPECT_EQ(orphan.error->column, 1);
@@ -135,7 +139,7 @@ TEST(CardText, WhatCannotBeReadStaysAsWritten)
     const std::vector<Card> cards{cardOf(1, kMonday, 0, idOf("comp"), u"heavy  as\nit goes"_qs),
         cardOf(2, kMonday, 1, {}, u"1x1 @8 ; clean\n3x3 @7"_qs)};
     EXPECT_EQ(cardText(cards, builtInCatalogue(), kEnglish),
-        nameOf("comp") + u": heavy as it goes\n?: 1x1 @8 ; clean\n/ 3x3 @7\n"_qs);
+        nameOf("comp") + u": heavy as it goes\n?: 1x1 @8 ; clean\nthen 3x3 @7\n"_qs);
 }
 
 TEST(CardText, NeitherSpacesNorTheColonAreNeeded)

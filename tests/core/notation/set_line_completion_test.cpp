@@ -72,8 +72,8 @@ TEST(SetLineCompletion, FinishesTheWordThatIsBegun)
 TEST(SetLineCompletion, LooksOnlyAtTheLineOfTheCursor)
 {
     EXPECT_THAT(offers("heavy\n4x3 @"), Contains("8"));
-    EXPECT_THAT(offers("1x1 @8 / 3"), ElementsAre("x"));
-    EXPECT_THAT(offers("1x1 @8 ; push / 3"), IsEmpty()); // inside a note
+    EXPECT_THAT(offers("1x1 @8 then 3"), ElementsAre("x"));
+    EXPECT_THAT(offers("1x1 @8 ; push then 3"), IsEmpty()); // inside a note
     const auto inside = completions(QStringLiteral("4x3 @8"), 1);
     ASSERT_EQ(inside.size(), 1u);
     EXPECT_EQ(inside.front().insert, QStringLiteral("x"));
@@ -89,8 +89,8 @@ TEST(SetLineCompletion, OffersTheLikeliestFirst)
 {
     EXPECT_THAT(offers("4x3"),
         ElementsAre(" @8", " 2RIR", " 75%", " 100kg", " -10%", " tempo 4-2-0", " pause 3",
-            " rest 3min", " ; ", " / "));
-    EXPECT_THAT(offers("4x3 @8 pause 2 rest 90s "), ElementsAre("; ", "/ "));
+            " rest 3min", " ; ", " then "));
+    EXPECT_THAT(offers("4x3 @8 pause 2 rest 90s "), ElementsAre("; ", "then "));
     EXPECT_THAT(offers("4x3 @"), ElementsAre("8", "7", "9", "6", "10"));
     EXPECT_THAT(offers("4x1+2 "), Not(Contains("(")));
     EXPECT_THAT(offers("4x1+2 @8"), Not(Contains("(")));

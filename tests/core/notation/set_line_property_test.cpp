@@ -26,7 +26,7 @@ RC_GTEST_PROP(SetLineProperty, LinesInOneRowReadAsInRowsOfTheirOwn, ())
             lines[i].note.clear(); // a note runs to the end of its row
         row << setLineText(lines[i]);
     }
-    const ParsedSetLines parsed = parseSetLines(row.join(u'/'));
+    const ParsedSetLines parsed = parseSetLines(row.join(u" then "_qs));
     RC_ASSERT(!parsed.error);
     RC_ASSERT(parsed.lines == lines);
 }
@@ -35,8 +35,8 @@ RC_GTEST_PROP(SetLineProperty, AnyTextIsReadOrRefusedAtAPlaceInside, ())
 {
     const auto pieces = *rc::gen::container<std::vector<std::string>>(
         rc::gen::elementOf(std::vector<std::string>{"0", "1", "4", "12", "99", "x", "X", "@", "%",
-            ".", ",", "kg", "lb", " ", "\n", "/", ";", "-", "+", "(", ")", "max", "amrap", "tempo",
-            "pause", "rest", "min", "s", ":", "rir", "feet_up", "\u00e4"}));
+            ".", ",", "kg", "lb", " ", "\n", "/", "then", ";", "-", "+", "(", ")", "max", "amrap",
+            "tempo", "pause", "rest", "min", "s", ":", "rir", "feet_up", "\u00e4"}));
     QString text;
     for (const std::string &piece : pieces)
         text += QString::fromStdString(piece);
@@ -75,8 +75,8 @@ RC_GTEST_PROP(SetLineCompletionProperty, WhateverIsChosenTheLineStaysGood, ())
         const Completion chosen = *rc::gen::elementOf(offers);
         RC_ASSERT(!chosen.explanation.isEmpty());
         text = text.left(text.size() - chosen.replaces) + chosen.insert;
-        const qsizetype start = text.lastIndexOf(u'/') + 1;
-        const LineReading reading = readSetLine(QStringView(text).mid(start));
-        RC_ASSERT((!reading.stop || reading.stop->at >= text.size() - start));
+        const RowLine last = linesOf(text).back();
+        const LineReading reading = readSetLine(last.text);
+        RC_ASSERT((!reading.stop || reading.stop->at >= last.text.size()));
     }
 }

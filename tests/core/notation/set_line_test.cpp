@@ -171,12 +171,41 @@ TEST(SetLine, ReadsMannerRestAndNoteInAnyOrder)
     EXPECT_EQ(setLineText(full), u"3x2 @7 pause 3 rest 95s ; soft; 2/3 speed"_qs);
 }
 
-TEST(SetLine, ASlashSeparatesLinesOfOneRow)
+TEST(SetLine, ThenPartsTheLinesOfOneRow)
 {
-    const ParsedSetLines parsed = parseSetLines(u"1x1 @8 / 3x3 -10%/ 1x5+ 60%"_qs);
-    ASSERT_FALSE(parsed.error);
-    EXPECT_EQ(parsed.lines.size(), 3u);
-    EXPECT_EQ(errorOf(u"1x1 @8 / 3x"_qs).column, 12);
+    const ParsedSetLines parsed = parseSetLines(u"1x1 @8 then 3x3 -10%THEN1x5+ 60%"_qs);
+    ASSERT_FALSE(parsed.error) << parsed.error->words.toStdString();
+    EXPECT_EQ(setLineText(parsed.lines), u"1x1 @8\n3x3 -10%\n1x5+ 60%"_qs);
+    EXPECT_EQ(errorOf(u"1x1 @8 then 3x"_qs).column, 15);
+    EXPECT_TRUE(
+        parseSetLines(u"1x1 @8\nthen 3x3"_qs).lines == parseSetLines(u"1x1 @8 then 3x3"_qs).lines);
+}
+
+TEST(SetLine, ThenIsAWordOfTheNoteAndNoPartOfAnother)
+{
+    EXPECT_EQ(one(u"3x3 @8 ; slow, then fast"_qs).note, u"slow, then fast"_qs);
+    EXPECT_EQ(one(u"3x1+2(then_some) @8"_qs).restCode, u"then_some"_qs);
+    EXPECT_EQ(one(u"3x1+2(then) @8"_qs).restCode, u"then"_qs);
+    EXPECT_TRUE(parseSetLines(u"1x1 @8 thence 3x3"_qs).error);
+    EXPECT_TRUE(parseSetLines(u"1x1 rest 90sthen 3x3"_qs).error);
+}
+
+TEST(SetLine, ASlashIsRefusedWithTheWordToWrite)
+{
+    expectError(u"1x1 @8 / 3x3 -10%"_qs, 8, "Write then in place of the slash");
+    expectError(u"1x1 @8/3x3"_qs, 7, "Write then in place of the slash");
+    expectError(u"/3x3"_qs, 1, "Write then in place of the slash");
+    EXPECT_EQ(one(u"3x3 @8 ; 2/3 speed"_qs).note, u"2/3 speed"_qs);
+}
+
+TEST(SetLine, OnOneRowItReadsAsBefore)
+{
+    EXPECT_EQ(onOneRow(u"1x1 @8\n3x3   -10%\n\n1x5"_qs), u"1x1 @8 then 3x3 -10% then 1x5"_qs);
+    const QString noted = onOneRow(u"1x1 @8 ; clean\n3x3 @7\n2x2"_qs);
+    EXPECT_EQ(noted, u"1x1 @8 ; clean\nthen 3x3 @7 then 2x2"_qs) << "a note ends its row";
+    EXPECT_EQ(parseSetLines(noted).lines.size(), 3u);
+    EXPECT_EQ(onOneRow(u"heavy  as\nit goes"_qs), u"heavy as it goes"_qs);
+    EXPECT_EQ(onOneRow({}), QString());
 }
 
 TEST(SetLine, ErrorsOfTheRicherPartsPointAndTeachToo)

@@ -20,7 +20,7 @@ inline core::LiftEstimate plainEstimate(QDate day, double maxKg = 100.0, double 
     };
     for (const bool competition : {true, false}) // the competition lift comes first
         for (const core::Variation &v : core::builtInCatalogue()) {
-            if (v.lift != core::Lift::bench || v.competition != competition)
+            if (!core::countsFor(v, core::Lift::bench) || v.competition != competition)
                 continue;
             lift.rows.push_back(v.id);
             lift.priors.push_back({v.ratio, 0.0, 1.0});

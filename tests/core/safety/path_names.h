@@ -30,6 +30,7 @@ inline constexpr std::array kPathNames = std::to_array<std::string_view>({
     "progress",
     "applyTemplate",
     "layTemplate",
+    "pasteCards",
     "whatIf",
 });
 
@@ -59,13 +60,17 @@ inline constexpr std::array kNotPaths = std::to_array<std::string_view>({
     "isHeavier",           // a part of rankVariations
     "leadsWell",           // a part of rankVariations
     "progressed",          // one line of progress
-    "takeGiven",   // a part of resolveCards; what was given stands, and the rule is asked after it
-    "give",        // keeps what was shown, with what is withheld beside it
-    "giveDay",     // the same
-    "givenBadge",  // a word
-    "asGiven",     // resolveCards without an estimate
-    "scoreGiven",  // looks back
-    "trainedDays", // the same
+    "takeGiven",    // a part of resolveCards; what was given stands, and the rule is asked after it
+    "give",         // keeps what was shown, with what is withheld beside it
+    "giveDay",      // the same
+    "givenBadge",   // a word
+    "asGiven",      // resolveCards without an estimate
+    "scoreGiven",   // looks back
+    "trainedDays",  // the same
+    "liftCount",    // the same
+    "expectedReps", // counts
+    "expectedRpe",  // how hard a planned set is
+    "effortWords",  // the same in words
 });
 
 } // namespace tests

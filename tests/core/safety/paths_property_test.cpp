@@ -6,6 +6,7 @@
 #include "core/log/day_plan.h"
 #include "core/log/eased_lines.h"
 #include "core/plan/block_edits.h"
+#include "core/plan/paste_cards.h"
 #include "core/plan/progression.h"
 #include "core/plan/template.h"
 #include "core/plan/what_if.h"
@@ -337,11 +338,14 @@ void pathAdviceSetLine(const Roster &roster)
     for (const Advice &advice : ranking.advice) {
         const SetLine line = parseSetLines(adviceSetLine(advice, slot, ranking)).lines.front();
         roster.mayBeGiven(roster.day, line, *find(roster.catalogue, advice.variation));
+        const auto *rpe = std::get_if<RpeTarget>(&line.target);
+        RC_ASSERT((rpe || std::get<ShareTarget>(line.target).percent <= 67.0)); // speed
         if (roster.isBeginner(roster.day))
-            RC_ASSERT((line.reps >= 3 && std::get<RpeTarget>(line.target).rpe <= 8.0));
-        RC_ASSERT(std::get<RpeTarget>(line.target).rpe <= slot.rpe.value());
-        if (!roster.isGrownUp())
-            RC_ASSERT(std::get<RpeTarget>(line.target).rpe <= 9.0);
+            RC_ASSERT((line.reps >= 3 && (!rpe || rpe->rpe <= 8.0)));
+        if (rpe)
+            RC_ASSERT(rpe->rpe <= slot.rpe.value());
+        if (rpe && !roster.isGrownUp())
+            RC_ASSERT(rpe->rpe <= 9.0);
     }
 }
 
@@ -426,6 +430,26 @@ void pathLayTemplate(const Roster &roster)
             .edit.cards.after);
 }
 
+void pathPasteCards(const Roster &roster)
+{
+    std::vector<CardRow> rows;
+    for (const Card &card : roster.cards)
+        rows.push_back({int(kMonday.daysTo(card.day)), card.variation, card.setLine, card.note});
+    const LifterId from = *rc::gen::element(roster.lifter.id, LifterId{99}, LifterId{});
+    qint64 id = 100;
+    const PasteTarget target{roster.lifter, kMonday, {}, roster.checkIns};
+    const std::vector<Card> pasted = pasteCards(rows, from, {&target, 1}, OnOccupiedDays::keep,
+        roster.catalogue,
+        [&id] { return CardId{++id}; }).edit.cards.after;
+    for (const Card &card : pasted)
+        for (const SetLine &line : parseSetLines(card.setLine).lines) {
+            roster.mayBeGiven(card.day, line, variationOf(roster, card));
+            RC_ASSERT(
+                (from == roster.lifter.id || !std::holds_alternative<LoadTarget>(line.target)));
+        }
+    checkLines(roster, resolveCards(pasted, roster.sources()));
+}
+
 void pathWhatIf(const Roster &roster)
 {
     if (*rc::gen::inRange(0, 10) != 0) // it simulates
@@ -468,6 +492,7 @@ constexpr std::pair<std::string_view, Check> kPaths[] = {
     {"progress", pathProgress},
     {"applyTemplate", pathApplyTemplate},
     {"layTemplate", pathLayTemplate},
+    {"pasteCards", pathPasteCards},
     {"whatIf", pathWhatIf},
 };
 

@@ -174,6 +174,8 @@ private:
         Variation after = before;
         after.purpose = text();
         after.retired = !before.retired;
+        after.assistance = !before.competition && *rc::gen::arbitrary<bool>();
+        after.usualPercent = *rc::gen::arbitrary<bool>() ? std::optional(60.0) : std::nullopt;
         Edit edit;
         edit.variations = {{before}, {after}};
         return edit;

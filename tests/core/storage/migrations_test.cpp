@@ -151,6 +151,34 @@ TEST_F(MigrationTest, TheBackupBeforeAStepIsAWholeFileOfTheOldVersion)
         << "it is none of the daily ones, which are thinned out";
 }
 
+TEST_F(MigrationTest, ASlashBetweenSetLinesBecomesARowAndOneInANoteStays)
+{
+    const std::vector<Migration> &steps = migrations();
+    migrate(db, {steps.begin(), steps.begin() + 5}, [] {});
+    db.run(QStringLiteral("INSERT INTO variation VALUES (1, 'speed', 'Speed bench', 'bench', 0,"
+                          " 'both', '', '', 0, 0, 0, 1, 5, 1, 0, '', 1, 'low',"
+                          " 'about half to two thirds of the max', '', 0, '')"));
+    db.run(
+        QStringLiteral("INSERT INTO lifter VALUES (1, 'Ada', 'ada', '', NULL, NULL, 'kg', 'soft',"
+                       " '', 20, 0, NULL, '', 0, 0, NULL)"));
+    const std::pair<const char *, const char *> kLines[] = {
+        {"1x1 @8 / 3x3 -10%", "1x1 @8 \n 3x3 -10%"}, {"3x3 @8", "3x3 @8"},
+        {"1x1 @8 ; a/b\n3x3/2x2 @7 ; c/d", "1x1 @8 ; a/b\n3x3\n2x2 @7 ; c/d"},
+        {"3x3 @8 ; 2/3 speed", "3x3 @8 ; 2/3 speed"}};
+    for (int id = 0; const auto &[was, now] : kLines) {
+        ++id;
+        db.run(QStringLiteral("INSERT INTO card VALUES (?, 1, '2026-03-02', ?, 1, ?, '')"),
+            {id, id, QString::fromLatin1(was)});
+    }
+    migrate(db, steps, [] {});
+    const std::vector<Card> cards = Repository<Card>::select(db);
+    ASSERT_EQ(cards.size(), std::size(kLines));
+    for (size_t i = 0; i < cards.size(); ++i)
+        EXPECT_EQ(cards[i].setLine, QString::fromLatin1(kLines[i].second));
+    EXPECT_EQ(Repository<Variation>::select(db).front().usualPercent, 60.0);
+    EXPECT_FALSE(Repository<Variation>::select(db).front().assistance);
+}
+
 TEST_F(MigrationTest, AreasSparedBecomeGradesAndUnansweredPainStaysUnanswered)
 {
     const std::vector<Migration> &steps = migrations();

@@ -47,6 +47,10 @@ TEST(BoardKeys, EachGestureHasItsKey)
     EXPECT_TRUE(means(BoardAct::copy, pressed(Qt::Key_C, Qt::ControlModifier)));
     EXPECT_TRUE(means(BoardAct::cut, pressed(Qt::Key_X, Qt::ControlModifier)));
     EXPECT_TRUE(means(BoardAct::paste, pressed(Qt::Key_V, Qt::ControlModifier)));
+    const auto dayKeys = Qt::ControlModifier | Qt::AltModifier;
+    EXPECT_TRUE(means(BoardAct::copyDay, pressed(Qt::Key_C, dayKeys)));
+    EXPECT_TRUE(means(BoardAct::pasteDay, pressed(Qt::Key_V, dayKeys)));
+    EXPECT_TRUE(means(BoardAct::pasteOntoLifters, pressed(Qt::Key_M, dayKeys)));
     EXPECT_TRUE(means(BoardAct::chooseAll, pressed(Qt::Key_A, Qt::ControlModifier)));
     EXPECT_TRUE(means(BoardAct::chooseNone, pressed(Qt::Key_Escape)));
     EXPECT_TRUE(means(BoardAct::editNote, pressed(Qt::Key_F2, Qt::ShiftModifier)));

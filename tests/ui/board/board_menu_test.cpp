@@ -22,6 +22,8 @@ TEST(BoardMenu, AnEmptySlotIsFilledOnly)
 {
     EXPECT_EQ(words(boardMenu(false, 0)),
         (QStringList{QStringLiteral("Add a variation"), QStringLiteral("Paste"),
+            QStringLiteral("Copy the day"), QStringLiteral("Paste the day"),
+            QStringLiteral("Paste the day onto lifters\u2026"),
             QStringLiteral("Give the day's loads")}));
 }
 

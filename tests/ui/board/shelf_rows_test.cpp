@@ -57,6 +57,16 @@ TEST(ShelfRows, BenchComesFirstAndTheLiftersOwnTouchBeforeTheOthers)
         ElementsAre("comp bench", "soft bench", "sink bench", "squat"));
 }
 
+TEST(ShelfRows, AssistanceStandsBehindTheLiftUnderAHeadOfItsOwn)
+{
+    std::vector<core::Variation> all = catalogue();
+    all.insert(all.begin(), variation(5, QStringLiteral("row"), Lift::bench, Serves::both));
+    all.front().assistance = true;
+    const std::vector<ShelfRow> rows = shelfRows(all, TouchStyle::soft, {});
+    EXPECT_THAT(names(rows), ElementsAre("soft bench", "comp bench", "sink bench", "row", "squat"));
+    EXPECT_EQ(rows[6].head, QStringLiteral("Bench press \u00b7 assistance"));
+}
+
 TEST(ShelfRows, EachGroupHasAHeadAndEmptyOnesHaveNone)
 {
     const auto rows = shelfRows(catalogue(), TouchStyle::soft, {});

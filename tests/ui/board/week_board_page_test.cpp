@@ -12,7 +12,7 @@ TEST_F(WeekBoardPageTest, ACardIsAddedAndFilledByKeyboardAlone)
     EXPECT_THAT(cards(), ElementsAre("off_chest_pause 2:0 4x2 @8.5"));
     EXPECT_TRUE(focusedCard());
     EXPECT_THAT(focusedCard()->card().lines[0].load.toStdString(), HasSubstr(" kg"));
-    EXPECT_THAT(focusedCard()->card().lines[0].effort.toStdString(), HasSubstr("@"));
+    EXPECT_THAT(focusedCard()->card().lines[0].effort.toStdString(), HasSubstr("RPE"));
 }
 
 TEST_F(WeekBoardPageTest, ThePaperHasTheLoadsThatTheBoardShows)

@@ -68,7 +68,7 @@ TEST_F(WeekViewTest, ShowsTheLoadAndWhatItWillFeelLike)
     EXPECT_EQ(shown.name, QStringLiteral("Competition bench"));
     ASSERT_EQ(shown.lines.size(), 1u);
     EXPECT_EQ(shown.lines[0].load, QStringLiteral("92.5 kg"));
-    EXPECT_EQ(shown.lines[0].effort, QStringLiteral("@8"));
+    EXPECT_EQ(shown.lines[0].effort, QStringLiteral("RPE 8, as asked"));
     EXPECT_TRUE(shown.caution.isEmpty());
     EXPECT_THAT(shown.toolTip.toStdString(), HasSubstr("25 + 10 + 1.25")); // (92.5 - 20) / 2
     for (const char *part : {"Competition bench", "4x3 @8", "92.5 kg", "RPE 8"})
@@ -138,21 +138,4 @@ TEST(WeekTitle, NamesEachMonthAndYearOnceAndTheIsoWeek)
     // ISO 8601: the week of 29 December 2025 holds the first Thursday of 2026, so it is week 1.
     EXPECT_EQ(weekTitle(QDate(2025, 12, 29)),
         QStringLiteral("29 December 2025 \u2013 4 January 2026, week 1"));
-}
-
-TEST(EffortText, SpansFirstAndLastSetInHalvesAndStaysOnTheScale)
-{
-    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-    const auto effort = [](double first, double last) {
-        core::ResolvedLine line;
-        line.load = core::BarLoad{100.0, {}};
-        line.firstReserve = strength::Interval{first, first, first};
-        line.lastReserve = strength::Interval{last, last, last};
-        return effortText(line, Effort::sign);
-    };
-    EXPECT_EQ(effort(2.1, 1.9), QStringLiteral("@8"));
-    EXPECT_EQ(effort(3.0, 1.6), QStringLiteral("@7\u20138.5"));
-    EXPECT_EQ(effort(9.0, 8.0), QStringLiteral("easy"));
-    EXPECT_EQ(effort(0.5, -0.2), QStringLiteral("likely missed"));
-    EXPECT_TRUE(effortText({}, Effort::words).isEmpty());
 }

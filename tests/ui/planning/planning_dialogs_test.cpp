@@ -119,6 +119,19 @@ TEST_F(PlanningTest, AWeekIsCarriedForwardByARuleThatCanBeChangedByHand)
     EXPECT_EQ(dialog.rows()[0].setLine, QStringLiteral("5x3 @7.5"));
     table->item(1, 2)->setText(QStringLiteral("5x"));
     EXPECT_THAT(table->item(1, 3)->text().toStdString(), HasSubstr("reps"));
+    QPushButton *layOut = nullptr;
+    for (QPushButton *button : dialog.findChildren<QPushButton *>())
+        if (button->text() == CarryForwardDialog::tr("&Lay out"))
+            layOut = button;
+    ASSERT_TRUE(layOut);
+    EXPECT_FALSE(layOut->isEnabled()) << "what is refused is not laid out";
+    table->item(1, 2)->setText(QStringLiteral("3x1+2(feetup) @8"));
+    EXPECT_THAT(table->item(1, 3)->text().toStdString(), HasSubstr("Did you mean feet_up?"));
+    EXPECT_FALSE(layOut->isEnabled());
+    table->item(1, 2)->setText(QStringLiteral("3x2 @7 then 2x2 -10%"));
+    EXPECT_EQ(dialog.rows()[1].setLine, QStringLiteral("3x2 @7\n2x2 -10%"));
+    EXPECT_EQ(table->item(1, 2)->text(), QStringLiteral("3x2 @7 then 2x2 -10%"));
+    EXPECT_TRUE(layOut->isEnabled());
     const core::Edit edit = dialog.edit();
     EXPECT_EQ(edit.cards.after.size(), 6u);
     EXPECT_TRUE(edit.cards.before.empty());

@@ -1,4 +1,4 @@
-#include "core/csv/nearest_word.h"
+#include "core/domain/nearest_word.h"
 
 #include <algorithm>
 #include <numeric>
