@@ -252,12 +252,18 @@ TEST(GivenScore, LeavesOutWhatWasNotTriedAsGiven)
     EXPECT_EQ(scoreOf(day)[7].sets, 0) << "not tried";
     day.did(1, 0, 3, 97.5);
     EXPECT_EQ(scoreOf(day)[7].sets, 0) << "another load";
-    day.did(2, 0, 3, 80.0);
-    EXPECT_EQ(scoreOf(day)[7].sets, 0) << "cut short: nobody knows";
     day.sessions.front().sets.front().loadKg = 100.0;
     EXPECT_EQ(scoreOf(day)[7].sets, 1);
     day.given.clear();
     EXPECT_EQ(scoreOf(day)[7].sets, 0) << "it was not given";
+}
+
+TEST(GivenScore, OfASetCutShortIsThatItWasNotMade)
+{
+    Trained day;
+    give(day, 0.75, 0.75);
+    day.did(2, 0, 3, 80.0);
+    EXPECT_EQ(scoreOf(day)[7], (GivenTenth{1, 0, 0.75}));
 }
 
 TEST(GivenScore, AddsUpOverLifters)
