@@ -1,5 +1,6 @@
 #include "core/advice/advisor_situation.h"
 
+#include "core/domain/check_in_on.h"
 #include "core/domain/text.h"
 #include "core/domain/training_history.h"
 #include "core/domain/week.h"
@@ -67,7 +68,7 @@ void addGuess(std::vector<Tiredness> &tired, const CheckIn *said, BodyArea area,
 std::vector<Tiredness> tirednessOf(const AdviceContext &context)
 {
     std::vector<Tiredness> tired;
-    const CheckIn *said = saidOnTheDay(context);
+    const CheckIn *said = checkInOn(context.checkIns, context.lifter.id, context.day);
     if (said)
         for (const BodyArea area : soreAreas(*said))
             tired.push_back({area, 1.0, Text::tr("The check-in says: sore %1.").arg(words(area))});
@@ -127,7 +128,7 @@ Situation situationOf(const Slot &slot, const AdviceContext &context)
     now.slot = slot;
     now.heavy = slot.reps <= kMostHeavyReps;
     now.tired = tirednessOf(context);
-    const CheckIn *said = saidOnTheDay(context);
+    const CheckIn *said = checkInOn(context.checkIns, context.lifter.id, context.day);
     now.readiness = said ? readiness(*said) : std::nullopt;
     now.weekShare = weekShareOf(slot, context);
     now.catalogue = context.catalogue;
@@ -158,14 +159,6 @@ Situation situationOf(const Slot &slot, const AdviceContext &context)
         days.erase(std::unique(days.begin(), days.end()), days.end());
     }
     return now;
-}
-
-const CheckIn *saidOnTheDay(const AdviceContext &context)
-{
-    const auto said = std::ranges::find_if(context.checkIns, [&context](const CheckIn &checkIn) {
-        return checkIn.lifter == context.lifter.id && checkIn.day == context.day;
-    });
-    return said == context.checkIns.end() ? nullptr : &*said;
 }
 
 bool isHeavier(const Variation &variation, const LiftEstimate *estimate)

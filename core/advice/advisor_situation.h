@@ -48,9 +48,6 @@ private:
 
 [[nodiscard]] Situation situationOf(const Slot &slot, const AdviceContext &context);
 
-/// What was said on the day; null where nothing was.
-[[nodiscard]] const CheckIn *saidOnTheDay(const AdviceContext &context);
-
 /// Whether the bar is heavier in the variation than in the competition lift, by the usual ratio or
 /// by the lifter's own.
 [[nodiscard]] bool isHeavier(const Variation &variation, const LiftEstimate *estimate);

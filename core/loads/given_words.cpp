@@ -21,7 +21,7 @@ QString givenBadge(const ResolvedCard &card)
     if (!card.given)
         return {};
     return card.given->by == GivenBy::reconstructed
-        ? Text::tr("as it would have been")
+        ? Text::tr("\u2248 given")
         : Text::tr("given %1").arg(dayOf(card.given->at));
 }
 

@@ -1,5 +1,6 @@
 #include "core/log/day_plan.h"
 
+#include "core/domain/check_in_on.h"
 #include "core/domain/text.h"
 #include "core/loads/effort.h"
 
@@ -13,14 +14,6 @@ namespace {
 PlanSources sourcesOf(const DayInputs &day)
 {
     return {day.lifter, day.catalogue, day.estimateOf, day.checkIns, day.given, day.today};
-}
-
-const CheckIn *saidOn(const DayInputs &day)
-{
-    const auto said = std::ranges::find_if(day.checkIns, [&day](const CheckIn &checkIn) {
-        return checkIn.lifter == day.lifter.id && checkIn.day == day.day;
-    });
-    return said == day.checkIns.end() ? nullptr : &*said;
 }
 
 /// Whether any set of the card would be heavier in the variation, as far as loads are known.
@@ -114,7 +107,7 @@ DayPlan dayPlan(const DayInputs &day)
 {
     DayPlan plan;
     plan.limits = limitsOn(day.lifter, day.day, day.checkIns);
-    const CheckIn *said = saidOn(day);
+    const CheckIn *said = checkInOn(day.checkIns, day.lifter.id, day.day);
     if (said || !plan.limits.pains.empty())
         plan.advice = adviseOnReadiness(said ? *said : CheckIn(), plan.limits, day.readiness,
             day.lifter, day.cards, day.catalogue,
@@ -157,7 +150,7 @@ DaySet swapped(const DayInputs &day, const DayPlan &plan, size_t planned, Variat
         set.loadKg.reset();
         return set;
     }
-    const CheckIn *said = saidOn(day);
+    const CheckIn *said = checkInOn(day.checkIns, day.lifter.id, day.day);
     const bool isCareful =
         !plan.limits.mayGoMaximal() || !set.eased.isEmpty() || (said && !soreAreas(*said).empty());
     DaySet &swap = sets[planned];

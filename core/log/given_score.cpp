@@ -43,12 +43,9 @@ void scoreDay(GivenScore &score, const TrainedDay &day, std::span<const Variatio
             && std::abs(entry.loadKg - *set.planKg) <= kSameLoadKg;
         if (!isAsGiven)
             continue;
-        const bool isMade = entry.repsDone >= set.reps;
-        if (!isMade && !entry.failed)
-            continue; // cut short: nobody knows
         GivenTenth &tenth = score[size_t(std::clamp(int(given * 10.0), 0, 9))];
         ++tenth.sets;
-        tenth.made += isMade;
+        tenth.made += entry.repsDone >= set.reps;
         tenth.chance += given;
     }
 }

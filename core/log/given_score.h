@@ -21,8 +21,10 @@ struct GivenTenth
 using GivenScore = std::array<GivenTenth, 10>;
 
 /// Scores the first set of every line that was given with a chance and was tried: as it was given
-/// (variation and load, to the half kilo), made when all its reps were. The first set alone, since
-/// how a lifter tires from set to set is another matter.
+/// (variation and load, to the half kilo), made when all its reps were. One that was cut short was
+/// not made, as for strength::forecastSessions(): most are racked where nothing is left, and to
+/// leave these out would count the made ones alone. The first set alone, since how a lifter tires
+/// from set to set is another matter.
 /// @param cards  by day, resolved with what was given; others do not count
 /// @param sessions  of the same lifter, by day and number
 [[nodiscard]] GivenScore scoreGiven(std::span<const ResolvedCard> cards,

@@ -1,5 +1,6 @@
 #include "core/log/outcome.h"
 
+#include "core/domain/week.h"
 #include "core/log/trained_days.h"
 
 #include <algorithm>
@@ -61,6 +62,38 @@ Adherence adherence(const std::map<QDate, DayOutcome> &days, QDate today)
         }
     }
     return sum;
+}
+
+std::pair<QDate, QDate> daysOfLate(QDate today)
+{
+    const QDate monday = mondayOf(today);
+    return {monday.addDays(-kAdherenceWeeks * kWeekDays), monday.addDays(-1)};
+}
+
+Adherence adherenceOfLate(const DoneInput &input)
+{
+    const auto [from, to] = daysOfLate(input.today);
+    return adherence(outcomes(input, from, to), input.today);
+}
+
+std::map<QDate, WeekOutcome> finishedWeeks(const DoneInput &input, QDate from)
+{
+    const QDate first = mondayOf(from), last = mondayOf(input.today).addDays(-1);
+    std::map<QDate, std::map<QDate, DayOutcome>> days;
+    for (auto &[date, day] : outcomes(input, first, last))
+        days[mondayOf(date)].emplace(date, day);
+    std::map<QDate, WeekOutcome> weeks;
+    for (const auto &[monday, ofWeek] : days) {
+        WeekOutcome &week = weeks[monday];
+        week.adherence = adherence(ofWeek, input.today);
+        for (const auto &[date, day] : ofWeek)
+            week.missed +=
+                int(std::ranges::count(day.cards, Outcome::missed, &CardOutcome::outcome));
+    }
+    for (const CheckIn &checkIn : input.checkIns)
+        if (checkIn.pain && checkIn.day >= first && checkIn.day <= last)
+            weeks[mondayOf(checkIn.day)].hasPain = true;
+    return weeks;
 }
 
 } // namespace core

@@ -61,7 +61,35 @@ struct Adherence
     {
         return sets > 0 ? std::optional(double(done) / sets) : std::nullopt;
     }
+    Adherence &operator+=(const Adherence &other)
+    {
+        sets += other.sets;
+        done += other.done;
+        extra += other.extra;
+        return *this;
+    }
+    friend bool operator==(const Adherence &, const Adherence &) = default;
 };
 [[nodiscard]] Adherence adherence(const std::map<QDate, DayOutcome> &days, QDate today);
+
+/// Adherence of late is that of so many weeks that are over.
+inline constexpr int kAdherenceWeeks = 4;
+[[nodiscard]] Adherence adherenceOfLate(const DoneInput &input);
+/// The first and the last of its days.
+[[nodiscard]] std::pair<QDate, QDate> daysOfLate(QDate today);
+
+/// A week that is over.
+struct WeekOutcome
+{
+    Adherence adherence;
+    int missed = 0;       ///< cards on which a rep was tried and missed
+    bool hasPain = false; ///< said in the week, on a day of training or not
+
+    friend bool operator==(const WeekOutcome &, const WeekOutcome &) = default;
+};
+
+/// By Monday, from the week of `from` on; weeks that nothing is known of are left out, and so is
+/// the week that runs.
+[[nodiscard]] std::map<QDate, WeekOutcome> finishedWeeks(const DoneInput &input, QDate from);
 
 } // namespace core

@@ -43,7 +43,9 @@ QString repsWords(int reps)
 
 QString workWords(int reps, double loadKg, Unit unit)
 {
-    return Text::tr("%1 x %2").arg(reps).arg(formatLoad(loadKg, unit));
+    // A load in kg reads in lb as far as plates in lb go.
+    const int decimals = unit == Unit::pound ? 1 : 2;
+    return Text::tr("%1 x %2").arg(reps).arg(formatLoad(loadKg, unit, decimals));
 }
 
 QString doneWords(const SetEntry &done, Unit unit, const QString &leadName, int leadReps)

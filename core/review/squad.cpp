@@ -107,8 +107,13 @@ private:
             if (ago > 0 && ago <= kSquadLookBackDays && !m_trained.contains(day))
                 ++m_row.missed;
         }
-        for (QDate monday = mondayOf(m_input.today); weeks.contains(monday);
-             monday = monday.addDays(kWeekDays))
+        const QDate now = mondayOf(m_input.today);
+        const auto first = weeks.lower_bound(now);
+        if (first == weeks.end())
+            return;
+        if (*first > now)
+            m_row.plannedFrom = *first;
+        for (QDate monday = *first; weeks.contains(monday); monday = monday.addDays(kWeekDays))
             ++m_row.plannedWeeks;
     }
 
@@ -170,6 +175,10 @@ private:
                 Text::tr("Days missed in four weeks: %1.").arg(m_row.missed));
         if (m_row.plannedWeeks == 0)
             say(About::unplanned, 20.0, Text::tr("Nothing is planned for this week."));
+        else if (m_row.plannedFrom)
+            say(About::unplanned,
+                *m_row.plannedFrom <= m_input.today.addDays(kWeekDays) ? 8.0 : 20.0,
+                Text::tr("Nothing is planned before %1.").arg(shortDate(*m_row.plannedFrom)));
         else if (m_row.plannedWeeks == 1)
             say(About::unplanned, 8.0, Text::tr("Nothing is planned beyond this week."));
         if (m_row.lastSession && m_row.lastSession->daysTo(m_input.today) >= kAwayDays)

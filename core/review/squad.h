@@ -61,7 +61,8 @@ struct SquadRow
     std::optional<double> fourWeekChange; ///< share: 0.01 = 1 % up in four weeks
     QString trendWords;
     std::optional<QDate> lastSession; ///< of any lift
-    int plannedWeeks = 0;             ///< with cards, from this week on without a gap
+    int plannedWeeks = 0;             ///< with cards, without a gap, from the first of them on
+    std::optional<QDate> plannedFrom; ///< its Monday, where that is later than this week
     int missed = 0;                   ///< planned days of the last 28 without a session
     std::optional<PainFlag> pain;     ///< the latest that stands, see core/safety/day_limits.h
     std::optional<double> readiness;  ///< of the last check-in of the last week, 1..5
@@ -70,6 +71,7 @@ struct SquadRow
     double attention = 0.0;           ///< sum of the terms
     std::vector<AttentionTerm> terms; ///< most urgent first
 
+    [[nodiscard]] bool isThisWeekPlanned() const { return plannedWeeks > 0 && !plannedFrom; }
     /// The terms as sentences, or that nothing stands out.
     [[nodiscard]] QString why() const;
     /// Whether the first reason is a matter of the plan, not of what was done.

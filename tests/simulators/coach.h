@@ -13,6 +13,12 @@ class Coach
 public:
     virtual ~Coach() = default;
 
+    /// Told before the first set of a session.
+    /// @param log  up to the session, without it
+    virtual void startSession(
+        const PlannedSession & /*plan*/, int /*day*/, const strength::LifterLog & /*log*/)
+    {
+    }
     /// Load for the next set of `work`, kg, before rounding.
     [[nodiscard]] virtual double load(const Work &work) const = 0;
     /// Reads what came of a set.

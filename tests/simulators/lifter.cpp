@@ -138,6 +138,7 @@ SimulatedLifter simulate(Makeup makeup, int weeks, Random random)
             dose = 0.0;
             for (const PlannedSession &session : plan)
                 if (session.weekday == weekday) {
+                    makeup.coach->startSession(session, day, lifter.log);
                     lifter.formBySession.push_back(form.draw(formLuck));
                     lifter.log.sessions.push_back(
                         gym.train(session, day, level + lifter.formBySession.back()));

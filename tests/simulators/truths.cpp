@@ -142,13 +142,16 @@ std::span<const Truth> truths()
     return kTruths;
 }
 
-SimulatedRoster simulateRoster(const Truth &truth, std::uint64_t seed, int lifters, int weeks)
+SimulatedRoster simulateRoster(
+    const Truth &truth, std::uint64_t seed, int lifters, int weeks, const Change &change)
 {
     Random random(seed);
     SimulatedRoster roster;
     for (int i = 0; i < lifters; ++i) {
         Random person = random.fork();
         Makeup makeup = truth.draw(person, weeks);
+        if (change)
+            change(i, makeup);
         roster.lifters.push_back(simulate(std::move(makeup), weeks, person.fork()));
     }
     return roster;

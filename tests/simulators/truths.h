@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cstdint>
+#include <functional>
 #include <span>
 #include <string_view>
 #include <vector>
@@ -28,9 +29,13 @@ struct Truth
 /// All worlds, each told in truths.cpp.
 [[nodiscard]] std::span<const Truth> truths();
 
+/// Changes how lifter 0, 1, ... is made before the first day.
+using Change = std::function<void(int lifter, Makeup &makeup)>;
+
 /// The same seed gives the same roster on every machine.
+/// @param change  nothing where it is empty
 [[nodiscard]] SimulatedRoster simulateRoster(
-    const Truth &truth, std::uint64_t seed, int lifters, int weeks);
+    const Truth &truth, std::uint64_t seed, int lifters, int weeks, const Change &change = {});
 
 /// Seeds that an author of the engine may look at and tune on.
 inline constexpr std::array<std::uint64_t, 3> kTrainSeeds{11, 12, 13};

@@ -38,7 +38,7 @@ WeekBoardPage::WeekBoardPage(OpenRoster &roster, Estimates &estimates, const Ins
     , m_roster(roster)
     , m_plan(new WeekPlan(roster, estimates, insights, history, selection, this))
     , m_blocks(new BlockDesk(roster, estimates, history, selection, this))
-    , m_ribbon(new BlockRibbon(roster, selection))
+    , m_ribbon(new BlockRibbon(roster, history, selection))
     , m_stack(new QStackedWidget(this))
     , m_header(new WeekHeader(this))
     , m_board(new WeekBoard(*m_plan))

@@ -199,7 +199,9 @@ CardView cardView(const core::ResolvedCard &card, const core::PlanSources &sourc
         spoken << Text::tr("no sets yet");
     if (card.given)
         toolTip << core::givenWords(*card.given, unit);
-    if (!view.given.isEmpty())
+    if (card.given && card.given->by == core::GivenBy::reconstructed)
+        spoken << core::givenWords(*card.given, unit); // nobody can hear a sign
+    else if (!view.given.isEmpty())
         spoken << view.given;
     for (const QString &part : {view.note, view.caution})
         if (!part.isEmpty()) {

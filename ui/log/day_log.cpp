@@ -1,5 +1,6 @@
 #include "ui/log/day_log.h"
 
+#include "core/domain/check_in_on.h"
 #include "core/domain/variation.h"
 #include "core/loads/far_above_max.h"
 #include "core/log/session_log.h"
@@ -139,7 +140,8 @@ bool DayLog::remove(size_t place)
 
 core::CheckIn DayLog::checkIn() const
 {
-    if (const core::CheckIn *said = m_history.checkInOn(m_day))
+    if (const core::CheckIn *said =
+            core::checkInOn(m_history.checkIns(), m_selection.lifter(), m_day))
         return *said;
     return unsaid(m_selection.lifter(), m_day);
 }

@@ -2,8 +2,10 @@
 
 #include "core/domain/language.h"
 #include "core/domain/week.h"
+#include "core/log/given_score.h"
 #include "ui/look/colours.h"
 #include "ui/look/metrics.h"
+#include "ui/roster/lifter_history.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 #include "ui/roster/today.h"
@@ -14,6 +16,7 @@
 #include <QPainter>
 #include <QToolTip>
 #include <algorithm>
+#include <iterator>
 
 namespace ui {
 
@@ -26,11 +29,81 @@ int rowHeight(const QWidget &widget)
     return QFontMetrics(ui::font(Type::small, widget.font())).height() + 2 * space::hair;
 }
 
+/// A disc with a tick, half a disc, a ring.
+void paintMark(QPainter &painter, WeekMark mark, const QRectF &box, const QColor &ink)
+{
+    painter.setPen(QPen(ink, 1.4));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawEllipse(box);
+    if (mark == WeekMark::partly) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(ink);
+        painter.drawPie(box, 90 * 16, 180 * 16);
+    } else if (mark == WeekMark::done) {
+        const QPointF tick[] = {{box.left() + 0.25 * box.width(), box.top() + 0.55 * box.height()},
+            {box.left() + 0.45 * box.width(), box.top() + 0.75 * box.height()},
+            {box.left() + 0.78 * box.width(), box.top() + 0.28 * box.height()}};
+        painter.drawPolyline(tick, 3);
+    }
+}
+
+/// The marks after the count: a rep missed, sets beside the plan, pain.
+QString signs(const core::WeekOutcome &outcome)
+{
+    QString signs;
+    if (outcome.missed > 0)
+        signs += QChar(0x00d7);
+    if (outcome.adherence.extra > 0)
+        signs += u'+';
+    if (outcome.hasPain)
+        signs += u'!';
+    return signs;
+}
+
+/// What the second row of a week says: of one that is over what was done, else what is planned.
+QString wordsBelow(const RibbonWeek &week)
+{
+    if (week.meet)
+        return BlockRibbon::tr("meet");
+    if (week.deload)
+        return BlockRibbon::tr("deload");
+    if (markOf(week) != WeekMark::none)
+        return BlockRibbon::tr("%1/%2")
+            .arg(week.outcome->adherence.done)
+            .arg(week.outcome->adherence.sets);
+    return week.cards == 0 ? QStringLiteral("\u2013") : QLocale().toString(week.lifts);
+}
+
+/// The second row of a week, centred: mark, words, signs.
+void paintBelow(QPainter &painter, const RibbonWeek &week, const QRect &row, const QColor &ink)
+{
+    const QFontMetrics metrics = painter.fontMetrics();
+    const WeekMark mark = markOf(week);
+    const QString after = week.outcome ? signs(*week.outcome) : QString();
+    const int markWidth = mark == WeekMark::none ? 0 : metrics.ascent() + space::hair;
+    const int afterWidth = after.isEmpty() ? 0 : metrics.horizontalAdvance(after) + space::hair;
+    const QString words =
+        metrics.elidedText(wordsBelow(week), Qt::ElideRight, row.width() - markWidth - afterWidth);
+    const int wordsWidth = metrics.horizontalAdvance(words);
+    int x = row.left() + (row.width() - markWidth - wordsWidth - afterWidth) / 2;
+    if (mark != WeekMark::none) {
+        const double side = metrics.ascent() - 2.0;
+        paintMark(painter, mark, {x + 0.5, row.center().y() - side / 2.0 + 0.5, side, side}, ink);
+        x += markWidth;
+    }
+    painter.setPen(ink);
+    painter.drawText(QRect(x, row.top(), wordsWidth + 1, row.height()), Qt::AlignVCenter, words);
+    painter.drawText(QRect(x + wordsWidth + space::hair, row.top(), afterWidth, row.height()),
+        Qt::AlignVCenter, after);
+}
+
 } // namespace
 
-BlockRibbon::BlockRibbon(OpenRoster &roster, Selection &selection, QWidget *parent)
+BlockRibbon::BlockRibbon(
+    OpenRoster &roster, LifterHistory &history, Selection &selection, QWidget *parent)
     : QWidget(parent)
     , m_roster(roster)
+    , m_history(history)
     , m_selection(selection)
 {
     setFocusPolicy(Qt::StrongFocus);
@@ -38,6 +111,7 @@ BlockRibbon::BlockRibbon(OpenRoster &roster, Selection &selection, QWidget *pare
     setCursor(Qt::PointingHandCursor);
     connect(&selection, &Selection::lifterChanged, this, &BlockRibbon::reload);
     connect(&selection, &Selection::weekChanged, this, &BlockRibbon::reload);
+    connect(&history, &LifterHistory::changed, this, &BlockRibbon::reload);
     connect(&roster.today(), &Today::changed, this, &BlockRibbon::reload);
     connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
         if (change.has<core::Lifter, core::Card, core::Block>(m_selection.lifter()))
@@ -56,9 +130,7 @@ void BlockRibbon::reload()
     m_ribbon = {};
     m_first = ribbonStart(m_first, kWeeks, m_selection.monday());
     if (const core::Lifter *lifter = m_roster.lifter(m_selection.lifter()))
-        m_ribbon = ribbonOf(m_first, kWeeks,
-            m_roster.cards(lifter->id, m_first, m_first.addDays(core::kWeekDays * kWeeks - 1)),
-            m_roster.blocks(lifter->id), lifter->meetDate, m_roster.today().date());
+        m_ribbon = read(*lifter);
     QString said = tr("Block ribbon");
     for (int week = 0; week < int(m_ribbon.weeks.size()); ++week)
         if (m_ribbon.weeks[size_t(week)].monday == m_selection.monday()) {
@@ -68,6 +140,22 @@ void BlockRibbon::reload()
         }
     setAccessibleName(said);
     update();
+}
+
+Ribbon BlockRibbon::read(const core::Lifter &lifter) const
+{
+    const QDate today = m_roster.today().date();
+    const std::vector<core::Card> cards =
+        m_roster.cards(lifter.id, m_first, m_first.addDays(core::kWeekDays * kWeeks - 1));
+    std::vector<core::Card> past; // what is to come has no outcome, and need not be resolved
+    std::ranges::copy_if(cards, std::back_inserter(past),
+        [monday = core::mondayOf(today)](const core::Card &card) { return card.day < monday; });
+    const std::vector<core::ResolvedCard> given =
+        core::asGiven(std::move(past), lifter, m_roster.variations(), m_history.given());
+    return ribbonOf(m_first, kWeeks, cards, m_roster.blocks(lifter.id), lifter.meetDate, today,
+        core::finishedWeeks(
+            {given, m_history.sessions(), m_history.checkIns(), m_roster.variations(), today},
+            m_first));
 }
 
 QRect BlockRibbon::weekRect(int week) const
@@ -205,14 +293,8 @@ void BlockRibbon::paintWeek(QPainter &painter, int index) const
     const QRect top(cell.left(), cell.top() + 1, cell.width(), row);
     painter.drawText(top, Qt::AlignCenter, core::dateWords(week.monday, tr("d MMM")));
     painter.setFont(ui::font(Type::small, font()));
-    QString below = week.cards == 0 ? QStringLiteral("\u2013") : QLocale().toString(week.lifts);
-    if (week.meet)
-        below = tr("meet");
-    else if (week.deload)
-        below = tr("deload");
-    painter.setPen(shown ? look.onChosen : look.mutedText);
-    painter.drawText(top.translated(0, row - space::hair), Qt::AlignCenter,
-        painter.fontMetrics().elidedText(below, Qt::ElideRight, cell.width()));
+    paintBelow(painter, week, top.translated(0, row - space::hair),
+        shown ? look.onChosen : look.mutedText);
 }
 
 } // namespace ui

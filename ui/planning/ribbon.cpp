@@ -25,10 +25,27 @@ bool isDeload(const core::Block &block, QDate monday)
         != block.deloadWeeks.end();
 }
 
+QStringList outcomeWords(const core::WeekOutcome &outcome)
+{
+    QStringList words;
+    if (const core::Adherence &sets = outcome.adherence; sets.sets > 0)
+        words << (sets.done == sets.sets ? Text::tr("all sets done: %1").arg(sets.sets)
+                : sets.done == 0         ? Text::tr("left out, sets: %1").arg(sets.sets)
+                                 : Text::tr("sets done: %1 of %2").arg(sets.done).arg(sets.sets));
+    if (outcome.missed > 0)
+        words << Text::tr("cards with a rep missed: %1").arg(outcome.missed);
+    if (outcome.adherence.extra > 0)
+        words << Text::tr("sets beside the plan: %1").arg(outcome.adherence.extra);
+    if (outcome.hasPain)
+        words << Text::tr("pain said");
+    return words;
+}
+
 } // namespace
 
 Ribbon ribbonOf(QDate firstMonday, int weeks, std::span<const core::Card> cards,
-    std::span<const core::Block> blocks, std::optional<QDate> meet, QDate today)
+    std::span<const core::Block> blocks, std::optional<QDate> meet, QDate today,
+    const std::map<QDate, core::WeekOutcome> &outcomes)
 {
     Ribbon ribbon;
     const auto isIn = [](QDate day, QDate monday) {
@@ -41,6 +58,8 @@ Ribbon ribbonOf(QDate firstMonday, int weeks, std::span<const core::Card> cards,
         week.now = isIn(today, week.monday);
         for (const core::Block &block : blocks)
             week.deload = week.deload || isDeload(block, week.monday);
+        if (const auto outcome = outcomes.find(week.monday); outcome != outcomes.end())
+            week.outcome = outcome->second;
         ribbon.weeks.push_back(week);
     }
     for (const core::Card &card : cards) {
@@ -62,6 +81,16 @@ Ribbon ribbonOf(QDate firstMonday, int weeks, std::span<const core::Card> cards,
     std::sort(ribbon.blocks.begin(), ribbon.blocks.end(),
         [](const RibbonBlock &a, const RibbonBlock &b) { return a.block.start < b.block.start; });
     return ribbon;
+}
+
+WeekMark markOf(const RibbonWeek &week)
+{
+    if (!week.outcome || week.outcome->adherence.sets == 0)
+        return WeekMark::none;
+    const core::Adherence &sets = week.outcome->adherence;
+    return sets.done == sets.sets ? WeekMark::done
+        : sets.done > 0           ? WeekMark::partly
+                                  : WeekMark::leftOut;
 }
 
 QDate ribbonStart(QDate before, int weeks, QDate shownMonday)
@@ -94,6 +123,8 @@ QString weekWords(const RibbonWeek &week)
         words << Text::tr("deload");
     if (week.meet)
         words << Text::tr("meet");
+    if (week.outcome)
+        words << outcomeWords(*week.outcome);
     return words.join(QStringLiteral(", "));
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/domain/block.h"
 #include "core/domain/card.h"
+#include "core/log/outcome.h"
 
 #include <QDate>
 #include <optional>
@@ -18,7 +19,8 @@ struct RibbonWeek
     int lifts = 0;
     bool deload = false;
     bool meet = false;
-    bool now = false; ///< today is in it
+    bool now = false;                         ///< today is in it
+    std::optional<core::WeekOutcome> outcome; ///< of a week that is over
 
     friend bool operator==(const RibbonWeek &, const RibbonWeek &) = default;
 };
@@ -41,8 +43,14 @@ struct Ribbon
 };
 
 /// Cards whose sets cannot be read count as a card without lifts.
+/// @param outcomes  of the weeks that are over, by Monday
 [[nodiscard]] Ribbon ribbonOf(QDate firstMonday, int weeks, std::span<const core::Card> cards,
-    std::span<const core::Block> blocks, std::optional<QDate> meet, QDate today);
+    std::span<const core::Block> blocks, std::optional<QDate> meet, QDate today,
+    const std::map<QDate, core::WeekOutcome> &outcomes = {});
+
+/// How much of a week's plan was done, as the ribbon marks it by shape.
+enum class WeekMark { none, done, partly, leftOut };
+[[nodiscard]] WeekMark markOf(const RibbonWeek &week);
 
 /// The ribbon stays where it is while the week shown is in it with a neighbour on both sides, so
 /// that it does not slide under the pointer; else the week becomes its fourth.

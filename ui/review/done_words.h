@@ -8,12 +8,12 @@
 /// What was done of the plan, and how far the chances that were given held, in words.
 namespace ui {
 
-/// "Of the sets planned in the last 4 weeks 42 of 48 were done (88 %), 3 more beside the plan."
-/// Empty where nothing was planned or done.
-[[nodiscard]] QString adherenceWords(const core::Adherence &done, int weeks);
+/// "Sets done in the last 4 weeks that are over: 42 of 48 planned (88 %). Beside the plan: 3."
+/// @param done  of late
+[[nodiscard]] QString adherenceWords(const core::Adherence &done);
 
-/// The score of one lifter beside that of the roster, a line for each tenth that has sets:
-/// "Given with 70-80 %: 14 of 18 made; all lifters 203 of 270". Empty where no tenth has enough.
+/// The score of one lifter beside that of the roster, a line for each tenth that has enough sets:
+/// "70-80 %: made 14 of 18; all lifters 75 % of 270". Where none has, it says so.
 [[nodiscard]] QString scoreWords(const core::GivenScore &lifter, const core::GivenScore &roster);
 
 } // namespace ui

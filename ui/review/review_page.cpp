@@ -29,10 +29,6 @@
 
 namespace ui {
 
-namespace {
-constexpr int kDoneDays = 4 * core::kWeekDays;
-} // namespace
-
 ReviewPage::ReviewPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
     LifterHistory &history, Selection &selection, QWidget *parent)
     : QWidget(parent)
@@ -198,12 +194,11 @@ void ReviewPage::showDone(const core::Lifter &lifter)
             m_roster.variations(), m_history.given());
     const core::DoneInput done{
         cards, m_history.sessions(), m_history.checkIns(), m_roster.variations(), today};
-    m_side->setDone(
-        adherenceWords(
-            core::adherence(core::outcomes(done, today.addDays(-kDoneDays), today), today),
-            kDoneDays / core::kWeekDays),
-        scoreWords(core::scoreGiven(cards, m_history.sessions(), m_roster.variations()),
-            m_insights.score()));
+    m_side->setDone(adherenceWords(core::adherenceOfLate(done)),
+        m_insights.isBusy()
+            ? tr("How far the chances given hold is being worked out.")
+            : scoreWords(core::scoreGiven(cards, m_history.sessions(), m_roster.variations()),
+                m_insights.score()));
 }
 
 MeasureContent ReviewPage::measured(Measure measure)

@@ -29,7 +29,6 @@ ReviewSide::ReviewSide(QWidget *parent)
     , m_standing(named("standing", plainWords()))
     , m_advice(plainWords())
     , m_trend(named("trend", plainWords()))
-    , m_doneTitle(heading(tr("Done beside planned")))
     , m_adherence(named("adherence", plainWords()))
     , m_score(named("givenScore", plainWords()))
     , m_knowledge(new QButtonGroup(this))
@@ -48,11 +47,12 @@ ReviewSide::ReviewSide(QWidget *parent)
     }
     connect(m_knowledge, &QButtonGroup::idClicked, this,
         [this](int id) { Q_EMIT knowledgeChosen(Knowledge(id)); });
-    for (const Part &part : std::initializer_list<Part>{space::gap, heading(tr("Marks")), m_legend,
-             space::gap, m_doneTitle, m_adherence, m_score, m_touch, Stretch{1},
-             smallWords(
-                 tr("Wheel or + and - zoom; drag or arrow keys move; Shift with a drag picks a "
-                    "span; Ctrl with the arrow keys reads values; Home shows all."))})
+    for (const Part &part :
+        std::initializer_list<Part>{space::gap, heading(tr("Marks")), m_legend, space::gap,
+            heading(tr("Done beside planned")), m_adherence, m_score, m_touch, Stretch{1},
+            smallWords(
+                tr("Wheel or + and - zoom; drag or arrow keys move; Shift with a drag picks a "
+                   "span; Ctrl with the arrow keys reads values; Home shows all."))})
         part.addTo(*down);
     setUpForScrolling(*this, boxed(down, {0, 0, space::gap, 0}));
     setFixedWidth(kWidth);
@@ -71,13 +71,8 @@ void ReviewSide::setTrend(const QString &words)
 
 void ReviewSide::setDone(const QString &adherence, const QString &score)
 {
-    m_doneTitle->setHidden(adherence.isEmpty() && score.isEmpty());
     m_adherence->setText(adherence);
-    m_adherence->setHidden(adherence.isEmpty());
-    m_score->setText(score.isEmpty()
-            ? QString()
-            : tr("First sets made, by the chance they were given with:\n%1").arg(score));
-    m_score->setHidden(score.isEmpty());
+    m_score->setText(score);
 }
 
 void ReviewSide::setKnowledge(Knowledge knowledge)

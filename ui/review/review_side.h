@@ -24,7 +24,7 @@ public:
 
     void setStanding(const QString &lifter, const strength::LifterEstimate &estimate);
     void setTrend(const QString &words);
-    /// What was done of the plan, and how far the chances held; hidden where both are empty.
+    /// What was done of the plan, and how far the chances held.
     void setDone(const QString &adherence, const QString &score);
     void setKnowledge(Knowledge knowledge);
     [[nodiscard]] ReviewLegend &legend() { return *m_legend; }
@@ -37,7 +37,6 @@ private:
     QLabel *m_standing;
     QLabel *m_advice;
     QLabel *m_trend;
-    QLabel *m_doneTitle;
     QLabel *m_adherence;
     QLabel *m_score;
     QButtonGroup *m_knowledge;

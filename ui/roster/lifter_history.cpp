@@ -18,13 +18,6 @@ LifterHistory::LifterHistory(OpenRoster &roster, Selection &selection, QObject *
     reload();
 }
 
-const core::CheckIn *LifterHistory::checkInOn(QDate day) const
-{
-    const auto found = std::find_if(m_checkIns.begin(), m_checkIns.end(),
-        [day](const core::CheckIn &checkIn) { return checkIn.day == day; });
-    return found == m_checkIns.end() ? nullptr : &*found;
-}
-
 void LifterHistory::follow(const core::RosterChange &change)
 {
     const core::LifterId lifter = m_selection.lifter();

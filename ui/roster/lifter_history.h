@@ -26,8 +26,6 @@ public:
     [[nodiscard]] const std::vector<core::CheckIn> &checkIns() const { return m_checkIns; }
     [[nodiscard]] const std::vector<core::Waiver> &waivers() const { return m_waivers; }
     [[nodiscard]] const std::vector<core::GivenDay> &given() const { return m_given; }
-    /// The check-in of the day; null where there is none.
-    [[nodiscard]] const core::CheckIn *checkInOn(QDate day) const;
 
 Q_SIGNALS:
     void changed();

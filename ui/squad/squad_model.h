@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/log/outcome.h"
 #include "core/review/squad.h"
 
 #include <QAbstractTableModel>
@@ -21,6 +22,7 @@ public:
         lastColumn,
         plannedColumn,
         missedColumn,
+        doneColumn,
         painColumn,
         readinessColumn,
         meetColumn,
@@ -29,10 +31,19 @@ public:
     };
     enum Role { SortRole = Qt::UserRole, TrendRole };
 
+    /// One lifter as the table shows them.
+    struct Shown : core::SquadRow
+    {
+        core::Unit unit = core::Unit::kilogram;
+        std::optional<core::Adherence> adherence; ///< of late; empty until it is worked out
+    };
+
     using QAbstractTableModel::QAbstractTableModel;
 
     /// @param lifters  for the units
     void setRows(std::vector<core::SquadRow> rows, std::span<const core::Lifter> lifters);
+    /// It comes later than the rows, and is kept for the next ones.
+    void setAdherence(std::map<core::LifterId, core::Adherence> adherence);
     [[nodiscard]] const core::SquadRow &row(int row) const { return m_rows[size_t(row)]; }
 
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
@@ -42,8 +53,10 @@ public:
         int section, Qt::Orientation orientation, int role) const override;
 
 private:
-    std::vector<core::SquadRow> m_rows;
-    std::map<core::LifterId, core::Unit> m_units;
+    [[nodiscard]] std::optional<core::Adherence> adherenceOf(core::LifterId lifter) const;
+
+    std::vector<Shown> m_rows;
+    std::map<core::LifterId, core::Adherence> m_adherence;
 };
 
 /// What the coach wants to see of the squad.

@@ -1,5 +1,6 @@
 #include "ui/squad/squad_page.h"
 
+#include "core/log/roster_adherence.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/page_help.h"
 #include "ui/roster/estimates.h"
@@ -19,10 +20,11 @@ namespace ui {
 namespace {
 constexpr int kAhead = 365; ///< days of plan that are looked at
 constexpr int kQueryWidth = 280, kLeastWidth = 40;
-/// All fit a window of 1366 pixels beside the lifter list; the last has what is left.
-constexpr std::pair<SquadModel::Column, int> kWidths[] = {{SquadModel::lifterColumn, 112},
-    {SquadModel::attentionColumn, 188}, {SquadModel::trendColumn, 174}, {SquadModel::maxColumn, 66},
-    {SquadModel::lastColumn, 60}, {SquadModel::plannedColumn, 56}, {SquadModel::missedColumn, 54},
+/// The reason is as wide as its words; the others fit a window of 1366 pixels beside it and the
+/// lifter list, and the last has what is left.
+constexpr std::pair<SquadModel::Column, int> kWidths[] = {{SquadModel::lifterColumn, 104},
+    {SquadModel::trendColumn, 152}, {SquadModel::maxColumn, 66}, {SquadModel::lastColumn, 56},
+    {SquadModel::plannedColumn, 56}, {SquadModel::missedColumn, 52}, {SquadModel::doneColumn, 56},
     {SquadModel::painColumn, 66}, {SquadModel::readinessColumn, 74}, {SquadModel::meetColumn, 52}};
 } // namespace
 
@@ -35,6 +37,13 @@ SquadPage::SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent)
     , m_table(new QTableView(this))
     , m_count(new QLabel(this))
     , m_why(named("squadWhy", plainWords()))
+    , m_adherence(
+          roster,
+          [this](std::optional<std::map<core::LifterId, core::Adherence>> found) {
+              if (found)
+                  m_model->setAdherence(std::move(*found));
+          },
+          tr("What was done of the plans could not be worked out."))
 {
     m_filter->setSourceModel(m_model);
     m_why->setMinimumHeight(space::field);
@@ -43,7 +52,7 @@ SquadPage::SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent)
         {space::group, space::gap, space::group, space::gap});
 
     connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {
-        if (change.has<core::Lifter, core::Variation, core::Card, core::CheckIn>())
+        if (change.has<core::Lifter, core::Variation, core::Card, core::CheckIn, core::GivenDay>())
             refresh();
     });
     connect(&estimates, &Estimates::changed, this, &SquadPage::refresh);
@@ -84,6 +93,7 @@ void SquadPage::makeTable()
     header->setHighlightSections(false);
     header->setMinimumSectionSize(kLeastWidth);
     header->setStretchLastSection(true);
+    header->setSectionResizeMode(SquadModel::attentionColumn, QHeaderView::ResizeToContents);
     for (const auto &[column, width] : kWidths)
         header->resizeSection(column, width);
     m_table->installEventFilter(this);
@@ -131,6 +141,7 @@ void SquadPage::refresh()
             [this](
                 core::LifterId lifter, core::Lift lift) { return m_estimates.of(lifter, lift); }}),
         m_roster.lifters());
+    workOutAdherence();
     int row = 0;
     for (int i = 0; i < m_filter->rowCount(); ++i)
         if (m_model->row(m_filter->mapToSource(m_filter->index(i, 0)).row()).lifter == current)
@@ -138,6 +149,22 @@ void SquadPage::refresh()
     m_table->setCurrentIndex(m_filter->index(row, 0));
     showCount();
     showWhy();
+}
+
+void SquadPage::workOutAdherence()
+{
+    m_adherence.startNext([lifters = m_roster.lifters(), catalogue = m_roster.variations(),
+                              fits = m_estimates.all(), today = m_roster.today().date()](
+                              const core::RosterReader &reader, const core::Watch &) {
+        const auto [from, to] = core::daysOfLate(today);
+        return core::adherenceOfAll(
+            {lifters, catalogue, reader.cards(from, to), reader.given(from, to),
+                [&fits](core::LifterId lifter, core::Lift lift) -> const core::LiftEstimate * {
+                    const auto fit = fits.find({lifter, lift});
+                    return fit == fits.end() ? nullptr : fit->second.get();
+                },
+                today});
+    });
 }
 
 void SquadPage::showCount()

@@ -1,6 +1,7 @@
 #pragma once
 
-#include "core/domain/ids.h"
+#include "core/log/outcome.h"
+#include "ui/roster/roster_work.h"
 
 #include <QWidget>
 
@@ -37,6 +38,7 @@ private:
     [[nodiscard]] QWidget *makeTopBar();
     void makeTable();
     void refresh();
+    void workOutAdherence();
     void showCount();
     void showWhy();
     void openReason(const QModelIndex &index);
@@ -48,6 +50,7 @@ private:
     QTableView *m_table;
     QLabel *m_count;
     QLabel *m_why;
+    RosterWork<std::map<core::LifterId, core::Adherence>> m_adherence;
     bool m_stale = true; ///< something changed while the page was hidden
 };
 

@@ -1,6 +1,7 @@
 #include "core/log/outcome.h"
 
 #include "core/log/given_score.h"
+#include "core/log/roster_adherence.h"
 #include "tests/core/plan/plan_rows.h"
 #include "tests/support/days.h"
 
@@ -131,6 +132,70 @@ TEST(Adherence, CountsWhatIsOverAndWhatIsDoneAlready)
     EXPECT_EQ(adherence({}, kDay).share(), std::nullopt);
 }
 
+TEST(Adherence, OfLateIsOfTheFourWeeksThatAreOver)
+{
+    Trained day; // a Wednesday
+    day.did(1, 0, 3);
+    const auto ofLate = [&day](QDate today) {
+        const std::vector<ResolvedCard> all = day.resolved();
+        return adherenceOfLate({all, day.sessions, day.checkIns, builtInCatalogue(), today});
+    };
+    EXPECT_EQ(ofLate(kDay.addDays(4)), Adherence{}) << "the week runs until Sunday";
+    EXPECT_EQ(ofLate(kDay.addDays(5)), (Adherence{4, 1, 0}));
+    EXPECT_EQ(ofLate(kDay.addDays(5 + 27)), (Adherence{4, 1, 0}));
+    EXPECT_EQ(ofLate(kDay.addDays(5 + 28)), Adherence{}) << "the fifth week back";
+}
+
+TEST(FinishedWeeks, TellWhatBecameOfThem)
+{
+    Trained day;
+    day.cards.push_back(cardOf(3, kDay.addDays(7), 0, idOf("comp"), u"2x3 100kg"_qs));
+    day.did(1, 0, 3);
+    day.did(1, 1, 2).failed = true;
+    CheckIn hurts;
+    hurts.lifter = {1};
+    hurts.day = kDay.addDays(1); // nothing was trained
+    hurts.pain = PainFlag{BodyArea::elbows, {}};
+    day.checkIns = {hurts};
+    const auto weeksOn = [&day](QDate today) {
+        const std::vector<ResolvedCard> all = day.resolved();
+        return finishedWeeks(
+            {all, day.sessions, day.checkIns, builtInCatalogue(), today}, kDay.addDays(-60));
+    };
+    const QDate monday(2026, 3, 2);
+    EXPECT_THAT(weeksOn(monday.addDays(6)), IsEmpty()) << "this week and those ahead";
+    EXPECT_THAT(weeksOn(monday.addDays(7)),
+        ElementsAre(std::pair(monday, WeekOutcome{{4, 1, 0}, 1, true})));
+    const auto both = weeksOn(monday.addDays(14));
+    ASSERT_EQ(both.size(), 2u);
+    EXPECT_EQ(both.at(monday.addDays(7)), (WeekOutcome{{2, 0, 0}, 0, false}));
+}
+
+TEST(RosterAdherence, PairsTheLogOfEveryLiftWithItsCards)
+{
+    Trained day;
+    day.cards.push_back(cardOf(3, kDay, 2, idOf("squat"), u"1x5 140kg"_qs));
+    day.did(1, 0, 3);
+    LiftEstimate bench, squat;
+    bench.readings = day.sessions;
+    SetEntry legs = setOf(idOf("squat"), 140, 5);
+    legs.answers = PlannedSetRef{{3}, 0};
+    squat.readings = {sessionOf(kDay, {legs})};
+    Lifter other = day.lifter;
+    other.id = {2};
+    RosterDone roster{{day.lifter, other}, builtInCatalogue(), day.cards, {},
+        [&](LifterId lifter, Lift lift) -> const LiftEstimate * {
+            return lifter != day.lifter.id || lift == Lift::deadlift ? nullptr
+                : lift == Lift::bench                                ? &bench
+                                                                     : &squat;
+        },
+        kDay.addDays(7)};
+    EXPECT_THAT(adherenceOfAll(roster), ElementsAre(std::pair(LifterId{1}, Adherence{5, 2, 0})))
+        << "of the other no estimate is there yet";
+    roster.today = kDay;
+    EXPECT_THAT(adherenceOfAll(roster), ElementsAre(std::pair(LifterId{1}, Adherence{})));
+}
+
 // The score of what was given
 
 namespace {
@@ -186,12 +251,18 @@ TEST(GivenScore, LeavesOutWhatWasNotTriedAsGiven)
     EXPECT_EQ(scoreOf(day)[7].sets, 0) << "not tried";
     day.did(1, 0, 3, 97.5);
     EXPECT_EQ(scoreOf(day)[7].sets, 0) << "another load";
-    day.did(2, 0, 3, 80.0);
-    EXPECT_EQ(scoreOf(day)[7].sets, 0) << "cut short: nobody knows";
     day.sessions.front().sets.front().loadKg = 100.0;
     EXPECT_EQ(scoreOf(day)[7].sets, 1);
     day.given.clear();
     EXPECT_EQ(scoreOf(day)[7].sets, 0) << "it was not given";
+}
+
+TEST(GivenScore, OfASetCutShortIsThatItWasNotMade)
+{
+    Trained day;
+    give(day, 0.75, 0.75);
+    day.did(2, 0, 3, 80.0);
+    EXPECT_EQ(scoreOf(day)[7], (GivenTenth{1, 0, 0.75}));
 }
 
 TEST(GivenScore, AddsUpOverLifters)

@@ -279,8 +279,29 @@ TEST_F(Squad, ALackingPlanIsUrgentThisWeekAndWorthAWordNextWeek)
     plan({1}, kToday.addDays(7 * 3)); // behind a gap
     EXPECT_EQ(row(1).plannedWeeks, 1);
     std::erase_if(cards, [](const Card &card) { return card.day <= kToday.addDays(7); });
+    EXPECT_EQ(row(1).plannedFrom, QDate(2026, 4, 6));
+    EXPECT_GT(pointsOf(row(1), about), nextWeek);
+    cards.clear();
     EXPECT_EQ(row(1).plannedWeeks, 0);
     EXPECT_GT(pointsOf(row(1), about), nextWeek);
+}
+
+TEST_F(Squad, APlanFromNextMondayOnCountsFromThere)
+{
+    std::erase_if(cards, [](const Card &card) { return card.day < QDate(2026, 3, 23); });
+    const SquadRow next = row(1);
+    EXPECT_EQ(next.plannedWeeks, 2);
+    EXPECT_EQ(next.plannedFrom, QDate(2026, 3, 23));
+    EXPECT_FALSE(next.isThisWeekPlanned());
+    EXPECT_EQ(next.why().toStdString(), "Nothing is planned before 23 Mar 2026.");
+}
+
+TEST_F(Squad, ALoadInPoundsReadsAsFarAsPlatesGo)
+{
+    lifters[0].unit = Unit::pound;
+    benches[{1}].readings.front().sets.front().loadKg = 102.5;
+    benches[{1}].estimate.pulls = {{0, 0, -3.0, -1.0}};
+    EXPECT_THAT(row(1).surprise->done.toStdString(), testing::HasSubstr("3 x 226 lb"));
 }
 
 TEST_F(Squad, EveryMissedDayCountsUpToFour)

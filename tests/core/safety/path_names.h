@@ -55,7 +55,6 @@ inline constexpr std::array kNotPaths = std::to_array<std::string_view>({
     "asPlanned",           // a planned set as an entry
     "askedOf",             // words of a planned set
     "situationOf",         // what the advice comes down to
-    "saidOnTheDay",        // a check-in
     "termsFor",            // reasons of rankVariations
     "isHeavier",           // a part of rankVariations
     "leadsWell",           // a part of rankVariations

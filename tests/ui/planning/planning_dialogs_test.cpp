@@ -241,7 +241,7 @@ TEST_F(PlanningTest, ActionsOfABlockFollowLifterWeekAndBlocks)
 TEST_F(PlanningTest, TheRibbonTurnsTheWeekAndNamesTheBlock)
 {
     putBlock(3);
-    BlockRibbon ribbon(roster.session, roster.selection);
+    BlockRibbon ribbon(roster.session, roster.history, roster.selection);
     QObject::connect(
         &ribbon, &BlockRibbon::weekWanted, [this](QDate day) { roster.selection.setWeekOf(day); });
     core::BlockId activated;
@@ -257,4 +257,29 @@ TEST_F(PlanningTest, TheRibbonTurnsTheWeekAndNamesTheBlock)
     EXPECT_EQ(roster.selection.monday(), ribbon.ribbon().weeks[4].monday);
     QTest::keyClick(&ribbon, Qt::Key_Return);
     EXPECT_TRUE(activated.isValid());
+}
+
+TEST_F(PlanningTest, TheRibbonFollowsWhatIsLoggedOfAWeekThatIsOver)
+{
+    put(-7, "comp", "2x3 100kg", roster.lifter);
+    put(0, "comp", "2x3 100kg", roster.lifter);
+    BlockRibbon ribbon(roster.session, roster.history, roster.selection);
+    ribbon.resize(980, 60);
+    ribbon.show();
+    const RibbonWeek &last = ribbon.ribbon().weeks[2];
+    ASSERT_EQ(last.monday, roster.monday.addDays(-7));
+    EXPECT_NE(markOf(last), WeekMark::none);
+    EXPECT_EQ(ribbon.ribbon().weeks[3].outcome, std::nullopt) << "this week";
+    const QImage before = ribbon.grab().toImage();
+
+    core::CheckIn hurts;
+    hurts.id = roster.session.newId<core::CheckIn>();
+    hurts.lifter = roster.lifter;
+    hurts.day = roster.monday.addDays(-6);
+    hurts.pain = core::PainFlag{core::BodyArea::elbows, {}};
+    core::Edit edit;
+    edit.checkIns.after = {hurts};
+    ASSERT_TRUE(roster.session.perform(QStringLiteral("Check in"), edit));
+    EXPECT_TRUE(ribbon.ribbon().weeks[2].outcome->hasPain);
+    EXPECT_NE(ribbon.grab().toImage(), before) << "it shows by a sign";
 }

@@ -3,7 +3,8 @@
 #include <gmock/gmock.h>
 
 using namespace ui;
-using testing::ElementsAre;
+using testing::AllOf;
+using testing::HasSubstr;
 using testing::IsEmpty;
 
 namespace {
@@ -45,6 +46,28 @@ TEST(Ribbon, CountsWhatEachWeekHolds)
     EXPECT_TRUE(ribbon.weeks[2].meet);
     EXPECT_FALSE(ribbon.weeks[0].meet);
     EXPECT_THAT(ribbon.blocks, IsEmpty());
+}
+
+TEST(Ribbon, AWeekThatIsOverSaysWhatWasDoneOfIt)
+{
+    const auto week = [](core::WeekOutcome outcome) {
+        const Ribbon ribbon =
+            ribbonOf(kMonday, 2, {}, {}, {}, kMonday.addDays(8), {{kMonday, outcome}});
+        EXPECT_EQ(ribbon.weeks[1].outcome, std::nullopt) << "this week carries no verdict";
+        EXPECT_EQ(markOf(ribbon.weeks[1]), WeekMark::none);
+        return ribbon.weeks[0];
+    };
+    const auto words = [](const RibbonWeek &of) { return weekWords(of).toStdString(); };
+    EXPECT_EQ(markOf(week({{8, 8, 0}, 0, false})), WeekMark::done);
+    EXPECT_THAT(words(week({{8, 8, 0}, 0, false})), HasSubstr("all sets done: 8"));
+    EXPECT_EQ(markOf(week({{8, 3, 0}, 0, false})), WeekMark::partly);
+    EXPECT_THAT(words(week({{8, 3, 0}, 0, false})), HasSubstr("sets done: 3 of 8"));
+    EXPECT_EQ(markOf(week({{8, 0, 0}, 0, false})), WeekMark::leftOut);
+    EXPECT_THAT(words(week({{8, 0, 0}, 0, false})), HasSubstr("left out, sets: 8"));
+    EXPECT_EQ(markOf(week({{0, 0, 2}, 0, false})), WeekMark::none) << "nothing was planned";
+    EXPECT_THAT(words(week({{8, 3, 2}, 1, true})),
+        AllOf(HasSubstr("with a rep missed: 1"), HasSubstr("beside the plan: 2"),
+            HasSubstr("pain said")));
 }
 
 TEST(Ribbon, BlocksAreCutOffWhereItEnds)

@@ -103,6 +103,64 @@ TEST(SquadModel, SortsByRawValuesWithTheEmptyOnesLast)
     EXPECT_EQ(filter.rowCount(), 1);
 }
 
+TEST(SquadModel, ShowsAndSortsWhatWasDoneOfThePlan)
+{
+    SquadModel model;
+    SquadFilter filter;
+    filter.setSourceModel(&model);
+    const auto shown = [&](int row, int role) {
+        return filter.index(row, SquadModel::doneColumn).data(role).toString().toStdString();
+    };
+    model.setRows({row(1, 0.0), row(2, 0.0), row(3, 0.0), row(4, 0.0)}, {});
+    EXPECT_EQ(shown(0, Qt::DisplayRole), "\u2013") << "not worked out yet";
+    model.setAdherence({{{1}, {10, 9, 0}}, {{2}, {}}, {{3}, {8, 4, 2}}});
+    filter.sort(SquadModel::doneColumn, Qt::AscendingOrder);
+    EXPECT_EQ(shown(0, Qt::DisplayRole), "50 %");
+    EXPECT_EQ(shown(0, Qt::ToolTipRole),
+        "Sets done in the last four weeks that are over: 4 of 8 planned. Beside the plan: 2.");
+    EXPECT_EQ(shown(1, Qt::DisplayRole), "90 %");
+    filter.sort(SquadModel::doneColumn, Qt::DescendingOrder);
+    EXPECT_EQ(shown(0, Qt::DisplayRole), "90 %");
+    model.setRows({row(2, 0.0)}, {});
+    EXPECT_EQ(shown(0, Qt::DisplayRole), "no plan") << "kept for new rows";
+    EXPECT_EQ(
+        shown(0, Qt::ToolTipRole), "Nothing was planned in the last four weeks that are over.");
+}
+
+TEST(SquadModel, SaysFromWhenOnSomethingIsPlanned)
+{
+    SquadModel model;
+    core::SquadRow later = row(1, 0.0);
+    later.plannedWeeks = 4;
+    later.plannedFrom = QDate(2026, 3, 23);
+    model.setRows({later}, {});
+    const QModelIndex cell = model.index(0, SquadModel::plannedColumn);
+    EXPECT_EQ(cell.data().toString().toStdString(), "4 wk");
+    EXPECT_EQ(cell.data(Qt::ToolTipRole).toString().toStdString(),
+        "Planned weeks: 4, from 23 Mar 2026 on.");
+}
+
+TEST_F(SquadPageShown, WorksOutWhatWasDoneOfThePlans)
+{
+    core::Card card{roster.newId<core::Card>(), bo, core::mondayOf(clock.today.date()).addDays(-7),
+        0, core::competitionOf(roster.variations(), core::Lift::bench)->id,
+        QStringLiteral("3x5 80kg"), {}};
+    core::Edit edit;
+    edit.cards.after = {card};
+    ASSERT_TRUE(roster.perform(QStringLiteral("Plan"), edit));
+    QTRY_COMPARE_WITH_TIMEOUT(shown(0, SquadModel::doneColumn), QStringLiteral("0 %"), 20000);
+}
+
+TEST_F(SquadPageShown, CutsNoReasonAtTheSmallestWidth)
+{
+    page.resize(1040, 600);
+    for (int row = 0; row < page.table().model()->rowCount(); ++row) {
+        const QModelIndex cell = page.table().model()->index(row, SquadModel::attentionColumn);
+        EXPECT_LE(page.table().fontMetrics().horizontalAdvance(cell.data().toString()),
+            page.table().visualRect(cell).width());
+    }
+}
+
 TEST_F(SquadPageShown, PutsWhoeverNeedsTheCoachOnTopAndSaysWhy)
 {
     EXPECT_EQ(shown(0, SquadModel::lifterColumn).toStdString(), "Bo");
