@@ -53,6 +53,12 @@ QString wordsOf(BoardAct act)
         return Text::tr("cut the cards");
     case BoardAct::paste:
         return Text::tr("paste cards, or text that reads as cards");
+    case BoardAct::copyDay:
+        return Text::tr("copy the whole day");
+    case BoardAct::pasteDay:
+        return Text::tr("paste a copied day below what is planned");
+    case BoardAct::pasteOntoLifters:
+        return Text::tr("paste a copied day onto many lifters");
     case BoardAct::giveDay:
         return Text::tr("give the day as it stands: its loads stay");
     }

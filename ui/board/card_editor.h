@@ -49,8 +49,8 @@ public:
     /// Lies over `place`, and reaches below it where the text needs that.
     void moveTo(const QRect &place);
 
-    /// Takes the text if it is sound and can be stored; else it stays, with the reason beside it, or
-    /// with a question whether it is meant.
+    /// Takes the text if it is sound and can be stored; else it stays, with the reason beside it,
+    /// or with a question whether it is meant.
     bool take();
     /// Takes the text even where it would be refused, so that it is not lost when the card goes out
     /// of sight. False where it cannot be stored.

@@ -25,9 +25,9 @@ std::vector<Qt::Key> allKeys()
     return keys;
 }
 
-constexpr std::array<Qt::KeyboardModifiers, 6> kHeld{Qt::NoModifier, Qt::ShiftModifier,
+constexpr std::array<Qt::KeyboardModifiers, 7> kHeld{Qt::NoModifier, Qt::ShiftModifier,
     Qt::ControlModifier, Qt::AltModifier, Qt::ControlModifier | Qt::ShiftModifier,
-    Qt::AltModifier | Qt::ShiftModifier};
+    Qt::ControlModifier | Qt::AltModifier, Qt::AltModifier | Qt::ShiftModifier};
 
 } // namespace
 

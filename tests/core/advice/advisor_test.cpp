@@ -299,7 +299,7 @@ TEST(Advisor, TheSetLineKeepsWithinTheBoundsOfTheRanking)
 
 TEST(Advisor, SpeedGoesByAShareOfTheMaxAndAssistanceIsNoAnswerToASlotOfTheLift)
 {
-    Desk desk(TouchStyle::undecided);
+    AdvisorDesk desk(TouchStyle::undecided);
     const Ranking ranking = desk.rank(3, 8.0);
     bool sawSpeed = false;
     for (const Advice &advice : ranking.advice) {

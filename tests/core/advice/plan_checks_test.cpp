@@ -354,7 +354,7 @@ TEST(PlanChecks, AFindingWavedThroughComesBackWhenItGetsWorse)
 
 TEST(PlanChecks, AStopIsAcceptedWithWordsOnly)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.lifter.birthYear = 2011;
     desk.plan(0, "comp", u"1x1 @10"_qs);
     const auto newId = [] { return WaiverId{7}; };
@@ -374,7 +374,7 @@ TEST(PlanChecks, AStopIsAcceptedWithWordsOnly)
 
 TEST(OpenStops, AreThoseThatNobodyHasAcceptedWithTheirDayAndWords)
 {
-    Desk desk;
+    ChecksDesk desk;
     desk.lifter.name = u"Ada"_qs;
     desk.feels(-1).pain = PainFlag{BodyArea::shoulders, {}};
     desk.plan(0, "comp", u"3x3 80kg"_qs);

@@ -19,7 +19,7 @@ struct Booked
 {
     PlannedWeek week;
     ReturnFile file{week};
-    ReturnBasis basis{{week.lifter}, week.catalogue, week.cards, {}, {}};
+    ReturnBasis basis{{week.lifter}, week.catalogue, week.cards, {}, {}, {}};
 
     [[nodiscard]] Edit edit() const
     {

@@ -64,7 +64,7 @@ TEST_F(ReturnsTest, WhatIsReadIsReviewedAsByTheWholeRoster)
     const JudgedReturns got = readReturns({write("ada.csv", file)}, tests::kReadOn, roster);
     ASSERT_EQ(got.sheets.size(), 1u);
     const ReturnBasis whole{
-        roster.allLifters, roster.catalogue, roster.allCards, roster.allSessions, {}};
+        roster.allLifters, roster.catalogue, roster.allCards, roster.allSessions, {}, {}};
     const std::vector<ReturnSheet> sheets{file.read()};
     const SheetReview direct = reviewReturns(sheets, whole).front();
     ASSERT_EQ(got.reviews.size(), 1u);

@@ -1,6 +1,7 @@
 #include "core/loads/effort_words.h"
 #include "tests/core/plan/estimate_values.h"
 #include "tests/core/plan/plan_rows.h"
+#include "tests/support/days.h"
 
 #include <QLocale>
 #include <gmock/gmock.h>
@@ -10,10 +11,8 @@ using namespace tests;
 
 namespace {
 
-const QDate kDay(2026, 3, 4);
-
 /// Of a lifter of 100 kg, two percent a rep and one percent a hard set; see plainEstimate().
-ResolvedLine resolved(const QString &text, const char *code = "comp", double maxSd = 0.02)
+ResolvedLine lineOf(const QString &text, const char *code = "comp", double maxSd = 0.02)
 {
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     const LiftEstimate lift = plainEstimate(kDay, 100.0, maxSd);
@@ -25,7 +24,7 @@ ResolvedLine resolved(const QString &text, const char *code = "comp", double max
 
 QString words(const QString &text, const char *code = "comp")
 {
-    return effortWords(resolved(text, code));
+    return effortWords(lineOf(text, code));
 }
 
 } // namespace
@@ -51,7 +50,7 @@ TEST(EffortWords, SayBothWhereTheyDifferAndThatThePlatesAreWhy)
 
 TEST(EffortWords, TheTargetIsForTheLastSetAndTheEarlierOnesSaySo)
 {
-    const ResolvedLine line = resolved(u"5x3 @8"_qs);
+    const ResolvedLine line = lineOf(u"5x3 @8"_qs);
     EXPECT_TRUE(effortWords(line).contains(u" rising to "_qs)) << effortWords(line).toStdString();
     EXPECT_TRUE(effortWords(line, 0).endsWith(u"the last set is meant"_qs)
         || effortWords(line, 0).contains(u"the last set is meant, "_qs))
@@ -69,7 +68,7 @@ TEST(EffortWords, OfALeadRepSetThatTheLeadDecides)
 TEST(EffortWords, AMaxSingleIsCalledOneAndIsAnEvenChance)
 {
     EXPECT_EQ(words(u"1x1 @10"_qs), u"a max single: about an even chance"_qs);
-    EXPECT_TRUE(resolved(u"1x1 @10"_qs).caution.isEmpty()) << "nothing to be warned of besides";
+    EXPECT_TRUE(lineOf(u"1x1 @10"_qs).caution.isEmpty()) << "nothing to be warned of besides";
     EXPECT_EQ(words(u"1x1 100%"_qs), u"a max single: about an even chance"_qs);
     EXPECT_EQ(
         words(u"1x1 110%"_qs), u"a max single: likely missed, less than a chance of 1 in 10"_qs);
@@ -92,15 +91,15 @@ TEST(EffortWords, LoadsAndSharesSayWhatIsExpectedAndFarFromFailureThatItIsEasy)
 TEST(ExpectedReps, OfAsManyAsPossibleAreThoseOfTheEstimateUpToTheCap)
 {
     // At 70 kg 1 + ln(100 / 70) / 0.02 = 18.8 reps.
-    EXPECT_EQ(expectedReps(resolved(u"1xAMRAP 70%"_qs)), 18);
-    EXPECT_EQ(expectedReps(resolved(u"1xAMRAP max 12 70%"_qs)), 12);
+    EXPECT_EQ(expectedReps(lineOf(u"1xAMRAP 70%"_qs)), 18);
+    EXPECT_EQ(expectedReps(lineOf(u"1xAMRAP max 12 70%"_qs)), 12);
     EXPECT_EQ(words(u"1xAMRAP max 12 70%"_qs), u"the 12 reps of the cap are expected"_qs);
     EXPECT_EQ(words(u"1xAMRAP 70%"_qs), u"about 18 reps are expected"_qs);
     // At 92.5 kg 4.9: five are asked for, and no fewer are counted.
-    EXPECT_EQ(expectedReps(resolved(u"1x5+ 92.5kg"_qs)), 5);
-    EXPECT_EQ(expectedReps(resolved(u"1x4+ 92.5kg"_qs)), 4);
-    EXPECT_EQ(expectedReps(resolved(u"1x4-6 @8"_qs)), 5);
-    const ResolvedLine line = resolved(u"2xAMRAP max 12 70%"_qs);
+    EXPECT_EQ(expectedReps(lineOf(u"1x5+ 92.5kg"_qs)), 5);
+    EXPECT_EQ(expectedReps(lineOf(u"1x4+ 92.5kg"_qs)), 4);
+    EXPECT_EQ(expectedReps(lineOf(u"1x4-6 @8"_qs)), 5);
+    const ResolvedLine line = lineOf(u"2xAMRAP max 12 70%"_qs);
     EXPECT_EQ(liftCount({&line, 1}), 24);
     EXPECT_NEAR(tonnageKg({&line, 1}), 24 * 70.0, 1e-9);
     ResolvedLine unknown;

@@ -45,7 +45,7 @@ struct GivenBounds : testing::Test
     }
     [[nodiscard]] QString dayOnSheet() const
     {
-        return weekSheet(lifter, kGivenDay.addDays(-2), resolved(), builtInCatalogue())
+        return weekSheet(lifter, kGivenDay.addDays(-2), resolved(), builtInCatalogue(), {})
             .days.at(0)
             .day;
     }

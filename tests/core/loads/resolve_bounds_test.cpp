@@ -142,7 +142,7 @@ TEST(WeekSheetNovice, IsNamedFirstAmongTheCautions)
     lifter.birthYear = 1990;
     lifter.gear = usualGear(Unit::kilogram);
     const auto isNamed = [&lifter] {
-        return weekSheet(lifter, QDate(2026, 3, 2), {}, builtInCatalogue())
+        return weekSheet(lifter, QDate(2026, 3, 2), {}, builtInCatalogue(), {})
             .cautions.first()
             .startsWith(QStringLiteral("In training for less than a year"));
     };

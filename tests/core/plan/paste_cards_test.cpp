@@ -24,7 +24,7 @@ Lifter lifter(int id, const QString &name)
 }
 
 /// Three lifters; the first is who the day was copied from.
-struct Desk
+struct PasteDesk
 {
     Lifter ada = lifter(1, u"Ada"_qs);
     Lifter ben = lifter(2, u"Ben"_qs);
@@ -70,7 +70,7 @@ std::vector<std::string> linesOf(const PastedCards &pasted, const Lifter &who)
 
 TEST(PasteCards, EverybodyGetsTheDayAsItWasInOneEdit)
 {
-    Desk desk;
+    PasteDesk desk;
     const PastedCards pasted = desk.paste();
     EXPECT_THAT(pasted.remarks, IsEmpty());
     EXPECT_THAT(pasted.edit.cards.after, SizeIs(6));
@@ -83,7 +83,7 @@ TEST(PasteCards, EverybodyGetsTheDayAsItWasInOneEdit)
 
 TEST(PasteCards, GoesBelowWhatIsThereOrTakesItsPlace)
 {
-    Desk desk;
+    PasteDesk desk;
     desk.there = {cardOf(7, kThursday, 0, idOf("comp"), u"4x4 @8"_qs)};
     desk.there[0].lifter = desk.ben.id;
     const PastedCards below = desk.paste();
@@ -99,7 +99,7 @@ TEST(PasteCards, GoesBelowWhatIsThereOrTakesItsPlace)
 
 TEST(PasteCards, MinorsAndNovicesGetTheMaximalSetsLighterAndTheWordsSaySo)
 {
-    Desk desk;
+    PasteDesk desk;
     desk.ben.isAdult = false;
     desk.ben.birthYear = kThursday.year() - 16;
     desk.cleo.trainingSince = kThursday.addDays(-100);
@@ -116,7 +116,7 @@ TEST(PasteCards, MinorsAndNovicesGetTheMaximalSetsLighterAndTheWordsSaySo)
 
 TEST(PasteCards, WhatHurtsIsLeftOutForWhomItHurts)
 {
-    Desk desk;
+    PasteDesk desk;
     desk.hurts(desk.ben, BodyArea::legs);
     const PastedCards pasted = desk.paste();
     EXPECT_THAT(linesOf(pasted, desk.ben), ElementsAre("3x8 @7.5")) << "feet up, the legs rest";
@@ -128,7 +128,7 @@ TEST(PasteCards, WhatHurtsIsLeftOutForWhomItHurts)
 
 TEST(PasteCards, ALoadInKgStaysWithWhomItWasWrittenFor)
 {
-    Desk desk;
+    PasteDesk desk;
     desk.rows = {{0, idOf("comp"), u"1x3 140kg\n3x3 -10%"_qs, {}}};
     const PastedCards pasted = desk.paste();
     EXPECT_THAT(linesOf(pasted, desk.ada), ElementsAre("1x3 140kg 3x3 -10%"));
@@ -141,7 +141,7 @@ TEST(PasteCards, ALoadInKgStaysWithWhomItWasWrittenFor)
 
 TEST(PasteCards, FurtherDaysFollowAndWhatCannotBeReadStaysAsWritten)
 {
-    Desk desk;
+    PasteDesk desk;
     desk.rows = {{0, idOf("comp"), u"heavy"_qs, {}}, {2, idOf("feet_up"), u"3x8 @7"_qs, {}}};
     const PastedCards pasted = desk.paste();
     EXPECT_EQ(pasted.cards[0].setLine, u"heavy"_qs);

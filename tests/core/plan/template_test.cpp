@@ -103,10 +103,10 @@ TEST(Template, LaysNoMaximalWorkBeforeTheAgeIsKnown)
     const BlockTemplate heavy = templateOf(u"Peak"_qs, heavyBlock(),
         std::vector<Card>{cardOf(1, kMonday, 0, idOf("comp"), u"1x1 @9.5"_qs)}, builtInCatalogue(),
         {});
-    Desk known(TouchStyle::soft);
+    TemplateDesk known(TouchStyle::soft);
     known.lay(heavy);
     EXPECT_THAT(known.on(0), ElementsAre("comp 1x1 @9.5"));
-    Desk unknown(TouchStyle::soft);
+    TemplateDesk unknown(TouchStyle::soft);
     unknown.lifter.isAdult = false;
     unknown.lay(heavy);
     EXPECT_THAT(unknown.on(0), ElementsAre("comp 1x1 @8"));
