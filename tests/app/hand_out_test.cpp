@@ -18,7 +18,6 @@ TEST_F(HandOut, WritesAPageALifterAndWhatElseIsAskedForAndAsADraftLeavesTheRoste
     const Run got = run({"handout", "d/demo.benchwright", "--as-of", kDay, "--out", "out", "--pdf",
         "--calendar", "--draft"});
     ASSERT_EQ(got.code, 0) << got.err.toStdString();
-    EXPECT_TRUE(got.err.contains(QStringLiteral("Greta Holmsund"))) << "whose elbow hurts";
     EXPECT_EQ(files(".html").size(), 12);
     EXPECT_EQ(files(".pdf").size(), 12);
     EXPECT_EQ(files(".ics").size(), 12);

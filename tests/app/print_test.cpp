@@ -19,7 +19,6 @@ TEST_F(Print, WritesOnePdfALifterWithoutADisplayAndAsADraftLeavesTheRosterAlone)
     const Run got =
         run({"print", "d/demo.benchwright", "--as-of", kDay, "--out", "plans", "--draft"});
     ASSERT_EQ(got.code, 0) << got.err.toStdString();
-    EXPECT_TRUE(got.err.contains(QStringLiteral("Greta Holmsund"))) << "whose elbow hurts";
     EXPECT_EQ(pdfs("plans").size(), 12);
     EXPECT_EQ(got.out.count(u'\n'), 12);
     for (const QString &name : pdfs("plans"))

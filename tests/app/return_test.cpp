@@ -58,7 +58,7 @@ protected:
 
 TEST_F(Return, ASheetGoesIntoTheLogOnceHoweverOftenItIsRead)
 {
-    write("r.csv", sheet("Marit Oskedal", 91.25));
+    write("r.csv", sheet("Marit Oskedal", 61.25));
     const QString before = log();
     Run got = run({"return", "d/demo.benchwright", "r.csv", "--dry-run"});
     EXPECT_EQ(got.code, 0) << got.err.toStdString();
@@ -69,7 +69,7 @@ TEST_F(Return, ASheetGoesIntoTheLogOnceHoweverOftenItIsRead)
     EXPECT_TRUE(got.out.contains(QStringLiteral("extra set"))) << got.out.toStdString();
     const QString after = log();
     EXPECT_EQ(after.count(u'\n'), before.count(u'\n') + 1);
-    EXPECT_TRUE(after.contains(QStringLiteral("close_grip,91.25")));
+    EXPECT_TRUE(after.contains(QStringLiteral("close_grip,61.25")));
     got = run({"return", "d/demo.benchwright", "r.csv", "r.csv"});
     EXPECT_EQ(got.code, 0);
     EXPECT_TRUE(got.out.contains(QStringLiteral("accepted: 0 of 2")));
@@ -78,11 +78,11 @@ TEST_F(Return, ASheetGoesIntoTheLogOnceHoweverOftenItIsRead)
 
 TEST_F(Return, HostileSheetsChangeNothingAndDoNotHoldUpASoundOne)
 {
-    const QByteArray sound = sheet("Marit Oskedal", 91.25);
+    const QByteArray sound = sheet("Marit Oskedal", 61.25);
     write("sound.csv", sound);
     write("cut.csv", sound.left(sound.size() * 2 / 3));
-    write("stranger.csv", sheet("<script>alert(1)</script>", 92.5));
-    write("formula.csv", sheet("Marit Oskedal", 93.75, "=1+1|<script>"));
+    write("stranger.csv", sheet("<script>alert(1)</script>", 62.5));
+    write("formula.csv", sheet("Marit Oskedal", 63.75, "=1+1|<script>"));
     write("letter.csv", "Dear coach,\nall went well.\n");
     const QString before = log();
     const Run refused =
@@ -99,7 +99,7 @@ TEST_F(Return, HostileSheetsChangeNothingAndDoNotHoldUpASoundOne)
 
 TEST_F(Return, AnOldPlanIsAcceptedOnlyWhenAskedFor)
 {
-    QByteArray old = sheet("Marit Oskedal", 91.25);
+    QByteArray old = sheet("Marit Oskedal", 61.25);
     old.replace(plan["mark"].toString().toUtf8(), "0123456789abcdef");
     write("old.csv", old);
     Run got = run({"return", "d/demo.benchwright", "old.csv"});
@@ -112,7 +112,7 @@ TEST_F(Return, AnOldPlanIsAcceptedOnlyWhenAskedFor)
 
 TEST_F(Return, AsOfADaySetsOfALaterOneHaveNotComeYet)
 {
-    write("r.csv", sheet("Marit Oskedal", 91.25)); // of Monday, the 16th
+    write("r.csv", sheet("Marit Oskedal", 61.25)); // of Monday, the 16th
     const QStringList read{"return", "d/demo.benchwright", "r.csv", "--dry-run"};
     EXPECT_EQ(run(read).code, 0);
     EXPECT_EQ(run(read + QStringList{"--as-of", "2026-03-15"}).code, 0)
@@ -125,7 +125,7 @@ TEST_F(Return, AsOfADaySetsOfALaterOneHaveNotComeYet)
 
 TEST_F(Return, CheckKnowsAReturnSheet)
 {
-    write("r.csv", sheet("Marit Oskedal", 91.25));
+    write("r.csv", sheet("Marit Oskedal", 61.25));
     const Run got = run({"check", "r.csv"});
     EXPECT_EQ(got.code, 0);
     EXPECT_TRUE(got.out.contains(QStringLiteral("return sheet of Marit Oskedal")));

@@ -37,7 +37,7 @@ inline const Arrows kHouse{
     {"ui/print",
         {"core/advice", "core/domain", "core/exchange", "core/loads", "core/log", "core/storage",
             "core/strength", "ui/look"}},
-    {"ui/returns", {"core/exchange", "ui/look", "ui/roster"}},
+    {"ui/returns", {"core/domain", "core/exchange", "ui/look", "ui/roster"}},
     {"ui/roster_week",
         {"core/domain", "core/loads", "core/log", "core/notation", "core/plan", "ui/look",
             "ui/roster"}},

@@ -285,7 +285,10 @@ TEST(Catalogue, EveryColumnHasToBeThere)
     QFile file(QStringLiteral(":/catalogue/variations.csv"));
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     const QByteArrayList columns = file.readLine().trimmed().split(',');
+    const QByteArrayList mayBeMissing{"assistance", "usual_percent"};
     for (const QByteArray &column : columns) {
+        if (mayBeMissing.contains(column))
+            continue;
         QByteArrayList others = columns;
         others.removeOne(column);
         QByteArray bytes = others.join(',') + '\n';

@@ -96,7 +96,8 @@ TEST(DayPlanBounds, ASwapForSorenessMayBeAsHeavyAsPlannedAndNoHeavier)
     day.cards[0].setLine = u"2x3 80kg\n2x3 @8"_qs;
     EXPECT_THAT(day.plan().advice.swaps, SizeIs(1));
     day.own("feet_up").ratio = {1.1, 1.1, 1.1};
-    EXPECT_THAT(day.plan().advice.swaps, IsEmpty()) << "this lifter is stronger in it";
+    ASSERT_THAT(day.plan().advice.swaps, SizeIs(1));
+    EXPECT_NE(day.plan().advice.swaps[0].spares, idOf("feet_up")) << "stronger in it";
     day.bench.rows[0] = {999}; // the planned load is not known
     day.cards[0].setLine = u"2x3 @8"_qs;
     EXPECT_THAT(day.plan().advice.swaps, SizeIs(1));

@@ -160,7 +160,7 @@ TEST(CardText, BlanksBehindTheSetsDoNotMoveAMistake)
         EXPECT_EQ(sets.error->column, 11) << text.toStdString();
     }
     EXPECT_THAT(
-        parsed(u"comp: \n/ 3x3 \n"_qs).rows, ElementsAre(CardRow{0, idOf("comp"), u"3x3"_qs, {}}));
+        parsed(u"comp: \nthen 3x3 \n"_qs).rows, ElementsAre(CardRow{0, idOf("comp"), u"3x3"_qs, {}}));
 }
 
 TEST(CardText, NoCardsAreNoText)

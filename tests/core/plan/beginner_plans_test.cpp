@@ -16,6 +16,13 @@ namespace {
 
 const QDate kBeginnersMonday(2026, 3, 2);
 
+Lifter adult()
+{
+    Lifter lifter;
+    lifter.isAdult = true;
+    return lifter;
+}
+
 Lifter minor()
 {
     Lifter lifter;
@@ -67,7 +74,7 @@ TEST(BeginnersProgression, AShareThatWouldBecomeMaximalStaysWhereItWas)
     const AddLoad rule{2.5, LoadIn::percent};
     EXPECT_THAT(linesOf(carriedFor(minor(), u"3x3 90%"_qs, rule, 3)),
         ElementsAre("3x3 92.5%", "3x3 90%", "3x3 90%"));
-    EXPECT_THAT(linesOf(carriedFor(Lifter(), u"3x3 90%"_qs, rule, 3)),
+    EXPECT_THAT(linesOf(carriedFor(adult(), u"3x3 90%"_qs, rule, 3)),
         ElementsAre("3x3 92.5%", "3x3 95%", "3x3 97.5%"));
     EXPECT_THAT(
         linesOf(carriedFor(minor(), u"3x3 80%"_qs, rule, 2)), ElementsAre("3x3 82.5%", "3x3 85%"));
@@ -77,7 +84,7 @@ TEST(BeginnersProgression, AShareThatWouldBecomeMaximalStaysWhereItWas)
 
 TEST(BeginnersProgression, EndsOnTheDayOnWhichTheyAreNoneAnyMore)
 {
-    Lifter novice;
+    Lifter novice = adult();
     novice.trainingSince = kBeginnersMonday.addYears(-1).addDays(14);
     EXPECT_THAT(linesOf(carriedFor(novice, u"3x5 @8"_qs, RaiseRpe{0.5, 9.5}, 3)),
         ElementsAre("3x5 @8", "3x5 @9", "3x5 @9.5"));
@@ -89,7 +96,7 @@ TEST(BeginnersTemplate, IsLaidWithoutMaximalWorkAndSaysSo)
     ASSERT_THAT(young.edit.cards.after, SizeIs(1));
     EXPECT_EQ(young.edit.cards.after[0].setLine, u"3x1 @8"_qs);
     EXPECT_THAT(young.remarks, SizeIs(1));
-    const TemplateResult grown = laidFor(Lifter(), u"3x1 @9.5"_qs);
+    const TemplateResult grown = laidFor(adult(), u"3x1 @9.5"_qs);
     EXPECT_EQ(grown.edit.cards.after.at(0).setLine, u"3x1 @9.5"_qs);
     EXPECT_THAT(grown.remarks, IsEmpty());
 }

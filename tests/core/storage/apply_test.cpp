@@ -104,14 +104,14 @@ TEST_F(ApplyTest, TwoCardsNeverShareAPlace)
 {
     Edit edit;
     edit.cards.after = {cardOn(file, ann.id, kMonday, 0), cardOn(file, ann.id, kMonday, 0)};
-    EXPECT_THAT(refusal(edit), Says("Card 1 of Ann on 2026-11-23 cannot be saved"));
+    EXPECT_THAT(refusal(edit), Says("Card 1 of Ann on 2026-03-02 cannot be saved"));
 }
 
 TEST_F(ApplyTest, ASessionOfTheSameDayAndNumberIsNamed)
 {
     Edit edit;
     edit.sessions.after = {sessionOn(file, ann.id, kMonday), sessionOn(file, ann.id, kMonday)};
-    EXPECT_THAT(refusal(edit), Says("session 1 on 2026-11-23 already"));
+    EXPECT_THAT(refusal(edit), Says("session 1 on 2026-03-02 already"));
 }
 
 TEST_F(ApplyTest, ALifterChangesWhileCardsAndLogsNameThem)
@@ -228,7 +228,7 @@ TEST_F(ApplyTest, UnsoundRowsAreNamedWithWhatIsWrong)
     session.sessions.after = {sessionOn(file, ann.id, kMonday)};
     session.sessions.after.front().sets[1].rpe = 11.0;
     EXPECT_THAT(refusal(session),
-        Says("Session 1 of Ann on 2026-11-23 cannot be saved. Set 2: RPE is 1 to 10 in halves."));
+        Says("Session 1 of Ann on 2026-03-02 cannot be saved. Set 2: RPE is 1 to 10 in halves."));
 
     Edit card;
     card.cards.after = {cardOn(file, ann.id, QDate(), 0)};

@@ -34,6 +34,24 @@ protected:
     {
         QTest::mouseClick(at(position), Qt::LeftButton, held);
     }
+    /// What the menu of a card offers, asked for by the right button.
+    QStringList menuOf(int position)
+    {
+        QStringList offers;
+        QTimer::singleShot(0, grid, [&offers] {
+            auto *menu = qobject_cast<QMenu *>(QApplication::activePopupWidget());
+            ASSERT_NE(menu, nullptr);
+            for (const QAction *action : menu->actions())
+                offers << action->text().section(u'\t', 0, 0);
+            menu->close();
+        });
+        QTest::mousePress(at(position), Qt::RightButton);
+        const QPoint middle = at(position)->rect().center();
+        QContextMenuEvent asked(
+            QContextMenuEvent::Mouse, middle, at(position)->mapToGlobal(middle));
+        QApplication::sendEvent(at(position), &asked);
+        return offers;
+    }
     size_t chosen() const { return grid->choice().chosen().size(); }
 };
 
@@ -75,25 +93,16 @@ TEST_F(MouseChoice, AltWithAnArrowKeyIsTheCardsOwn)
 
 TEST_F(MouseChoice, TheMenuOfACardIsOfThatCard)
 {
-    QStringList offers;
-    const auto openMenu = [&] {
-        QTimer::singleShot(0, grid, [&offers] {
-            auto *menu = qobject_cast<QMenu *>(QApplication::activePopupWidget());
-            ASSERT_NE(menu, nullptr);
-            for (const QAction *action : menu->actions())
-                offers << action->text().section(u'\t', 0, 0);
-            menu->close();
-        });
-        QTest::mousePress(at(1), Qt::RightButton);
-        const QPoint middle = at(1)->rect().center();
-        QContextMenuEvent asked(QContextMenuEvent::Mouse, middle, at(1)->mapToGlobal(middle));
-        QApplication::sendEvent(at(1), &asked);
-    };
-    openMenu();
+    const QStringList offers = menuOf(1);
     EXPECT_TRUE(offers.contains(QStringLiteral("Edit sets")));
     EXPECT_EQ(grid->choice().card(), at(1)->card().id);
+}
+
+TEST_F(MouseChoice, TheMenuOfOneOfSeveralIsOfAllThatAreChosen)
+{
     click(0);
     click(1, Qt::ControlModifier);
-    openMenu();
-    EXPECT_TRUE(offers.contains(QStringLiteral("Remove 2 cards"))) << "of all that are chosen";
+    const QStringList offers = menuOf(1);
+    EXPECT_TRUE(offers.contains(QStringLiteral("Remove 2 cards")))
+        << offers.join(u'|').toStdString();
 }

@@ -4,12 +4,15 @@
 #include "tests/support/set_clock.h"
 #include "ui/roster/open_roster.h"
 
+#include <QApplication>
 #include <QDialogButtonBox>
 #include <QDoubleSpinBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QTest>
+#include <QTimer>
 #include <QTreeWidget>
 #include <gmock/gmock.h>
 
@@ -127,7 +130,13 @@ TEST_F(Catalogue, KeepsTheCompetitionLiftAndStoredCodesFixed)
 TEST_F(Catalogue, CancelChangesNothing)
 {
     child<QPushButton>("add")->click();
+    QTimer::singleShot(0, &dialog, [] { // asks whether what was changed is to go
+        auto *question = qobject_cast<QMessageBox *>(QApplication::activeModalWidget());
+        ASSERT_NE(question, nullptr);
+        question->findChild<QPushButton *>(QStringLiteral("drop"))->click();
+    });
     QTest::keyClick(&dialog, Qt::Key_Escape);
+    EXPECT_FALSE(dialog.isVisible());
     EXPECT_EQ(roster.variations(), before);
     EXPECT_FALSE(roster.steps().canUndo());
 }

@@ -39,7 +39,7 @@ TEST_F(WindowTour, DialogsOfTheMenus)
     for (const char *name :
         {"New roster", "Open", "Open a backup", "Import log", "Read return sheets",
             "Write hand-outs", "Print plan", "Add a lifter", "Edit the lifter",
-            "Variation catalogue", "Keyboard shortcuts", "Safety", "About Benchwright"})
+            "Variation catalogue", "Keys and set lines", "Safety", "About Benchwright"})
         lookAtDialog(name, [this, name] { action(name)->trigger(); });
 }
 

@@ -126,7 +126,7 @@ std::vector<VisibleText> visibleText(QWidget &root)
 QStringList latinText(const std::vector<VisibleText> &visible, const QStringList &data)
 {
     static const QRegularExpression kSymbols(QStringLiteral( // sets, units, keys
-        "(?<![A-Za-z])(x|kg|lb)(?![A-Za-z])|\\+[A-Z]\\b"));
+        "(?<![A-Za-z])(x|kg|lb|then)(?![A-Za-z])|\\+[A-Z]\\b"));
     static const QRegularExpression kLatin(QStringLiteral("[A-Za-z]"));
     QStringList longestFirst = data;
     std::sort(longestFirst.begin(), longestFirst.end(),
