@@ -44,6 +44,8 @@ void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
             hardest = effort;
     if (!hardest)
         return;
+    Found stops;
+    Found doubts;
     for (const StandingPain &pain : limits.pains) {
         const QString where =
             Text::tr("Pain was flagged on %1 (%2)")
@@ -56,23 +58,22 @@ void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
                     && core::works(effortOf(checked, card, line), *pain.flag.area);
             });
         if (isWorked)
-            found.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
+            stops.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
                 Text::tr("%1, and %2 works it.").arg(where, card.variation.name),
                 Text::tr("Take it out. %1").arg(refer)));
         else if (isMaximal(*hardest))
-            found.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
+            stops.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
                 Text::tr("%1, and this is maximal work.").arg(where),
                 Text::tr("No maximal work until a check-in says that the pain is gone. %1")
                     .arg(refer)));
         else if (!pain.flag.area)
-            found.push_back(checked.finding(CheckRule::pain, Severity::warning, card, 0.5,
+            doubts.push_back(checked.finding(CheckRule::pain, Severity::warning, card, 0.5,
                 Text::tr("%1: whether %2 works it is for you to tell.")
                     .arg(where, card.variation.name),
                 refer));
-        else
-            continue;
-        return; // one finding a card
     }
+    if (!stops.empty() || !doubts.empty()) // one finding a card, a stop before a doubt
+        found.push_back(stops.empty() ? doubts.front() : stops.front());
 }
 
 void maximalAttempt(const CheckedPlan &checked, const CheckedCard &card, Found &found)

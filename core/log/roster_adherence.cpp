@@ -26,7 +26,8 @@ std::vector<ResolvedCard> ofLift(
     std::vector<ResolvedCard> found;
     std::ranges::copy_if(cards, std::back_inserter(found), [lift, catalogue](const auto &card) {
         const Variation *variation = find(catalogue, card.card.variation);
-        return variation && variation->lift == lift;
+        // The readings of an estimate hold no assistance work.
+        return variation && variation->lift == lift && !variation->assistance;
     });
     return found;
 }

@@ -1,11 +1,11 @@
 #include "ui/board/paste_day_dialog.h"
 
 #include "core/notation/set_line.h"
+#include "ui/look/date_field.h"
 #include "ui/look/form_parts.h"
 #include "ui/roster/open_roster.h"
 
 #include <QComboBox>
-#include <QDateEdit>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLabel>
@@ -39,7 +39,7 @@ PasteDayDialog::PasteDayDialog(
     , m_day(std::move(day))
     , m_who(named("who", new QComboBox))
     , m_lifters(named("lifters", new QListWidget))
-    , m_onto(named("onto", new QDateEdit(onto)))
+    , m_onto(named("onto", new DateField(onto, tr("Day"))))
     , m_occupied(named("occupied", new QComboBox))
     , m_remarks(named("remarks", new QPlainTextEdit))
 {
@@ -61,7 +61,6 @@ PasteDayDialog::PasteDayDialog(
     for (const QString &group : groups)
         m_who->addItem(tr("Group %1").arg(group), group);
     m_lifters->setAccessibleName(tr("Lifters who get the day"));
-    m_onto->setCalendarPopup(true);
     m_occupied->addItem(tr("goes below what is planned there"), int(core::OnOccupiedDays::keep));
     m_occupied->addItem(
         tr("takes the place of what is planned there"), int(core::OnOccupiedDays::replace));
@@ -93,7 +92,7 @@ PasteDayDialog::PasteDayDialog(
         showWhatComes();
     });
     connect(m_occupied, &QComboBox::currentIndexChanged, this, &PasteDayDialog::showWhatComes);
-    connect(m_onto, &QDateEdit::dateChanged, this, &PasteDayDialog::readDay);
+    connect(m_onto, &DateField::edited, this, &PasteDayDialog::readDay);
     readDay();
 }
 

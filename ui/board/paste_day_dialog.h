@@ -7,12 +7,13 @@
 #include <vector>
 
 class QComboBox;
-class QDateEdit;
 class QListWidget;
 class QPlainTextEdit;
 class QPushButton;
 
 namespace ui {
+
+class DateField;
 
 class OpenRoster;
 
@@ -43,7 +44,7 @@ private:
     std::vector<core::CheckIn> m_checkIns;
     QComboBox *m_who;
     QListWidget *m_lifters;
-    QDateEdit *m_onto;
+    DateField *m_onto;
     QComboBox *m_occupied;
     QPlainTextEdit *m_remarks;
     QPushButton *m_paste;

@@ -34,6 +34,7 @@ LogDesk::LogDesk(DayLog &log, QObject *parent)
     , m_log(log)
 {
     connect(&log, &DayLog::changed, this, &LogDesk::follow);
+    connect(&log, &DayLog::closing, this, [this](QStringList *left) { *left << drafts(); });
     follow();
 }
 

@@ -76,8 +76,6 @@ LogPage::LogPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
         if (!m_checkIn->giveUntold())
             *left << tr("The check-in of this day");
     });
-    connect(
-        m_log, &DayLog::closing, this, [this](QStringList *left) { *left << m_desk->drafts(); });
     connect(m_log, &DayLog::checkInChanged, m_checkIn, &CheckInForm::setCheckIn);
     connect(m_log, &DayLog::checkInNotSaved, m_checkIn, &CheckInForm::keepUnsaved);
     connect(m_advice, &AdviceBox::shiftWanted, m_log, &DayLog::setShiftsLoads);

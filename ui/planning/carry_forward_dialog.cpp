@@ -61,8 +61,8 @@ CarryForwardDialog::CarryForwardDialog(
     m_occupied->addItem(tr("goes below what is planned there"), int(core::OnOccupiedDays::keep));
     m_occupied->addItem(
         tr("takes the place of what is planned there"), int(core::OnOccupiedDays::replace));
-    m_table->setHorizontalHeaderLabels(
-        {tr("Day"), tr("Variation"), tr("Sets (can be changed)"), tr("Load")});
+    m_table->setHorizontalHeaderLabels({tr("Day"), tr("Variation"), tr("Sets"), tr("Load")});
+    m_table->horizontalHeaderItem(kSets)->setToolTip(tr("Can be changed here."));
     m_table->verticalHeader()->hide();
     m_table->setAccessibleName(tr("The weeks that come of it"));
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);

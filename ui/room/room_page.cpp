@@ -15,6 +15,7 @@
 #include <QLabel>
 #include <QLocale>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <algorithm>
@@ -215,7 +216,9 @@ void RoomPage::scrollToAtHand()
 {
     const auto shown = std::ranges::find(m_shown, m_room->atHand(), &Shown::seat);
     if (shown != m_shown.end())
-        m_area->ensureWidgetVisible(shown->column, 0, 0);
+        // Sideways only: the names and the next sets on top stay in sight.
+        for (const int x : {shown->column->geometry().right(), shown->column->x()})
+            m_area->ensureVisible(x, m_area->verticalScrollBar()->value(), 0, 0);
 }
 
 void RoomPage::showSoon()

@@ -114,7 +114,8 @@ const ColumnLook kLooks[SquadModel::columns] = {
         [](const Shown &row) { return QVariant(row.missed); }},
     {QT_TRANSLATE_NOOP("ui::SquadModel", "Done"),
         QT_TRANSLATE_NOOP("ui::SquadModel",
-            "Sets done of those planned in the last four weeks that are over, percent."),
+            "Sets done of those planned in the last four weeks that are over, percent; "
+            "assistance work aside."),
         true, [](const Shown &row) { return doneText(row.adherence); },
         [](const Shown &row) {
             return row.adherence ? orNothing(row.adherence->share()) : QVariant();
@@ -230,7 +231,7 @@ QVariant SquadModel::headerData(int section, Qt::Orientation orientation, int ro
     case Qt::DisplayRole:
         return tr(look.title);
     case Qt::ToolTipRole:
-        return look.tip ? tr(look.tip) : QVariant();
+        return look.tip ? tr(look.tip) : tr(look.title);
     case Qt::TextAlignmentRole:
         return QVariant((look.isNumeric ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     default:

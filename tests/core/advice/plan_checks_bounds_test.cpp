@@ -98,6 +98,16 @@ TEST(PlanChecksBounds, PainCountsUntilItIsAnswered)
     EXPECT_TRUE(elsewhere.find(CheckRule::pain)) << "not known to be spared";
 }
 
+TEST(PlanChecksBounds, AStopIsNotHiddenByALaterPainThatNobodyPlaced)
+{
+    BoundsDesk desk;
+    desk.feels(-10).pain = PainFlag{BodyArea::elbows, {}};
+    desk.feels(0).pain = PainFlag{{}, {}};
+    desk.plan(0, "comp", u"3x3 @6"_qs);
+    ASSERT_TRUE(desk.find(CheckRule::pain));
+    EXPECT_EQ(desk.find(CheckRule::pain)->severity, Severity::stop);
+}
+
 TEST(PlanChecksBounds, ThreeDaysAfterItWasSaidAnAreaIsStillSore)
 {
     BoundsDesk desk;

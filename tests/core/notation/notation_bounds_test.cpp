@@ -76,10 +76,10 @@ TEST(NotationBounds, AWordThatIsBegunIsReplacedFromItsStart)
     EXPECT_EQ(completions(QStringLiteral("4x3 @8 re"), 9)[0].replaces, 2);
 }
 
-TEST(NotationBounds, ACursorBehindASlashIsInTheNextLine)
+TEST(NotationBounds, ACursorBehindThenIsInTheNextLine)
 {
-    const QString text = QStringLiteral("1x1 @8/");
-    EXPECT_EQ(completions(text, 7)[0].insert, QStringLiteral("3x5 @8"));
+    const QString text = QStringLiteral("1x1 @8 then ");
+    EXPECT_EQ(completions(text, 12)[0].insert, QStringLiteral("3x5 @8"));
     EXPECT_EQ(completions(text, 5)[0].insert, QStringLiteral("8"));
 }
 

@@ -3,9 +3,9 @@
 #include "ui/board/paste_day_dialog.h"
 #include "ui/board/week_board.h"
 #include "ui/board/week_commands.h"
+#include "ui/look/date_field.h"
 
 #include <QComboBox>
-#include <QDateEdit>
 #include <QMenu>
 #include <QPlainTextEdit>
 #include <QTimer>
@@ -142,7 +142,7 @@ TEST_F(CopiedDayTest, TheDialogSaysWhatComesBeforeItIsDone)
     lifters->item(0)->setCheckState(Qt::Checked);
     EXPECT_EQ(who->currentIndex(), 0) << "chosen one by one again";
     EXPECT_TRUE(paste->isEnabled());
-    dialog.findChild<QDateEdit *>(QStringLiteral("onto"))->setDate(roster.monday);
+    dialog.findChild<DateField *>(QStringLiteral("onto"))->setDate(roster.monday);
     auto *occupied = dialog.findChild<QComboBox *>(QStringLiteral("occupied"));
     occupied->setCurrentIndex(1);
     paste->click();

@@ -152,11 +152,22 @@ private:
             if (!qobject_cast<const QHeaderView *>(area))
                 room.adjust(0, -1e6, 0, 1e6);
         }
-        if (!line.clip.isNull())
+        if (!line.clip.isNull() && !isAtTheEdge(line.clip))
             room &= line.clip;
         const double low = line.rect.height() / 4.0; // the room for accents and tails may be short
         return line.rect.left() < room.left() - kHair || line.rect.right() > room.right() + kHair
             || line.rect.top() + low < room.top() || line.rect.bottom() - low > room.bottom();
+    }
+
+    /// Whether what clips is the edge of what can be scrolled.
+    [[nodiscard]] bool isAtTheEdge(const QRectF &clip) const
+    {
+        const QAbstractScrollArea *area = areaOf(*m_widget);
+        const auto *header = qobject_cast<const QHeaderView *>(area);
+        const auto *scrolled =
+            header ? qobject_cast<const QAbstractScrollArea *>(header->parentWidget()) : area;
+        return scrolled && scrolled->horizontalScrollBar()->maximum() > 0
+            && (clip.left() <= 0.0 || clip.right() >= m_widget->width() - 1.0);
     }
 
     static QString words(const QRectF &rect)

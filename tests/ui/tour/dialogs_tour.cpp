@@ -1,5 +1,6 @@
 #include "core/exchange/log_csv.h"
 #include "core/exchange/people_csv.h"
+#include "core/notation/notation_help.h"
 #include "core/storage/backup.h"
 #include "tests/core/exchange/return_files.h"
 #include "tests/ui/tour/window_tour.h"
@@ -36,6 +37,9 @@ template <class Dialog> Dialog &openDialog()
 TEST_F(WindowTour, DialogsOfTheMenus)
 {
     data << logColumns() << peopleColumns(); // which the import names
+    for (const auto &forms : {core::setLineForms(), core::setEntryForms()}) // which the help shows
+        for (const core::NotationForm &form : forms)
+            data << form.example.split(u'\n');
     for (const char *name :
         {"New roster", "Open", "Open a backup", "Import log", "Read return sheets",
             "Write hand-outs", "Print plan", "Add a lifter", "Edit the lifter",
