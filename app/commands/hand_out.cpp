@@ -126,6 +126,8 @@ int handOut(const HandOutOptions &options, const Moment &moment, Console &consol
         summary = ui::writeHandOuts(batch);
     }
     if (original) {
+        if (!summary.failure.isEmpty() && summary.files.empty())
+            edit.waivers = {}; // nothing left the house, so nothing was accepted
         edit.given.after = summary.given;
         original->apply(edit);
     } else {

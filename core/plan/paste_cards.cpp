@@ -39,7 +39,7 @@ public:
                            .arg(namedLine(*variation, line)));
                 line.target = {};
             }
-            if (!limits.mayGoMaximal())
+            if (!limits.mayWriteMaximal())
                 line = lighter(*variation, line, limits);
             if (const QString why = whyWithheld(limits, askedEffort(line, *variation, m_catalogue));
                 !why.isEmpty()) {
@@ -59,7 +59,10 @@ private:
         const SetLine eased = withoutMaximal(line);
         if (eased != line)
             remark(Text::tr("%1 in place of %2. %3")
-                       .arg(namedLine(variation, eased), setLineText(line), whyNoMaximal(limits)));
+                       .arg(namedLine(variation, eased), setLineText(line),
+                           limits.mayGoMaximal()
+                               ? Text::tr("No maximal work before the lifter's age is known.")
+                               : whyNoMaximal(limits)));
         return eased;
     }
 

@@ -172,6 +172,8 @@ void LifterListPanel::chooseCurrent()
         return;
     if (const QModelIndex current = m_list->currentIndex(); current.isValid())
         m_selection.setLifter(idOf(current));
+    // Where something half typed keeps the lifter, the list goes back once the view has finished.
+    QMetaObject::invokeMethod(this, &LifterListPanel::showChosen, Qt::QueuedConnection);
 }
 
 void LifterListPanel::showChosen()

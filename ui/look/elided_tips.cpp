@@ -61,6 +61,19 @@ QString cutText(const QWidget &widget, const QPoint &at)
     return view && view->viewport() == &widget ? cutIn(*view, at) : QString();
 }
 
+/// The tip that would be shown there.
+QString tipAt(const QWidget &widget, const QPoint &at)
+{
+    const auto *view = qobject_cast<const QAbstractItemView *>(widget.parentWidget());
+    if (!view || view->viewport() != &widget)
+        return widget.toolTip();
+    if (const auto *header = qobject_cast<const QHeaderView *>(view))
+        return header->model()
+            ->headerData(header->logicalIndexAt(at), header->orientation(), Qt::ToolTipRole)
+            .toString();
+    return view->indexAt(at).data(Qt::ToolTipRole).toString();
+}
+
 } // namespace
 
 ElidedTips::ElidedTips(QObject *parent)
@@ -76,8 +89,14 @@ bool ElidedTips::eventFilter(QObject *watched, QEvent *event)
         return false;
     const auto &asked = *static_cast<const QHelpEvent *>(event);
     const QString cut = cutText(*widget, asked.pos());
-    if (cut.isEmpty())
-        return false;
+    if (cut.isEmpty()) {
+        // Words of a coach or a sheet that read as HTML would be laid out, and its pictures loaded.
+        const QString tip = tipAt(*widget, asked.pos());
+        if (!Qt::mightBeRichText(tip))
+            return false;
+        showPlainTip(asked, tip, widget);
+        return true;
+    }
     showPlainTip(asked,
         widget->toolTip().isEmpty() ? cut : cut + QStringLiteral("\n") + widget->toolTip(), widget);
     return true;

@@ -9,7 +9,8 @@ class QWidget;
 namespace ui {
 
 /// The tip of what has no room for all of its text: fields to choose from, buttons, cells and
-/// headers say it in full, whatever page they are on. For the whole application.
+/// headers say it in full, whatever page they are on. And no tip is taken for HTML. For the whole
+/// application.
 class ElidedTips final : public QObject
 {
     Q_OBJECT

@@ -3,6 +3,7 @@
 #include "ui/look/desktop_scheme.h"
 #include "ui/look/elided_tips.h"
 #include "ui/look/look_style.h"
+#include "ui/look/paste_guard.h"
 
 #include <QApplication>
 #include <QSettings>
@@ -70,6 +71,7 @@ Theme::Theme(QApplication &app)
 {
     app.setStyle(new LookStyle); // the application owns its style
     new ElidedTips(this);
+    new PasteGuard(this);
     watchDesktopScheme(this, SLOT(desktopChanged()));
     apply();
 }

@@ -114,6 +114,16 @@ TEST(PasteCards, MinorsAndNovicesGetTheMaximalSetsLighterAndTheWordsSaySo)
     EXPECT_THAT(pasted.remarks[1].toStdString(), HasSubstr("Cleo"));
 }
 
+TEST(PasteCards, NoMaximalSetIsWrittenBeforeTheAgeIsKnown)
+{
+    PasteDesk desk;
+    desk.cleo.isAdult = false; // nor is there a year
+    const PastedCards pasted = desk.paste();
+    EXPECT_THAT(linesOf(pasted, desk.cleo), ElementsAre("1x1 @8 3x3 -10%", "3x8 @7.5"));
+    ASSERT_THAT(pasted.remarks, SizeIs(1));
+    EXPECT_THAT(pasted.remarks[0].toStdString(), HasSubstr("age is known"));
+}
+
 TEST(PasteCards, WhatHurtsIsLeftOutForWhomItHurts)
 {
     PasteDesk desk;
