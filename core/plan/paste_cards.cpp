@@ -39,7 +39,8 @@ public:
                            .arg(namedLine(*variation, line)));
                 line.target = {};
             }
-            if (!limits.mayWriteMaximal())
+            // What the coach wrote for the same lifter stays the coach's word.
+            if (m_isOwn ? !limits.mayGoMaximal() : !limits.mayWriteMaximal())
                 line = lighter(*variation, line, limits);
             if (const QString why = whyWithheld(limits, askedEffort(line, *variation, m_catalogue));
                 !why.isEmpty()) {

@@ -50,14 +50,6 @@ int WrappedLabel::heightForWidth(int width) const
     return wrappedTextSize(text(), font(), room).height() + insets();
 }
 
-void WrappedLabel::resizeEvent(QResizeEvent *event)
-{
-    QLabel::resizeEvent(event);
-    // Where a scroll bar takes some of the width, the height was worked out for the wider page.
-    if (wordWrap() && event->size().width() != event->oldSize().width())
-        updateGeometry();
-}
-
 void WrappedLabel::paintEvent(QPaintEvent *event)
 {
     const QRect room = contentsRect().adjusted(margin(), margin(), -margin(), -margin());

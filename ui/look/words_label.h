@@ -18,7 +18,6 @@ public:
 
 protected:
     void paintEvent(QPaintEvent *event) override;
-    void resizeEvent(QResizeEvent *event) override;
 
 private:
     [[nodiscard]] bool needsBreaks(int width) const;

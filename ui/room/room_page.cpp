@@ -18,6 +18,7 @@
 #include <QScrollBar>
 #include <QShortcut>
 #include <QStackedWidget>
+#include <QTimer>
 #include <algorithm>
 #include <utility>
 
@@ -208,17 +209,19 @@ void RoomPage::showAtHand()
     if (shown != m_shown.end())
         m_entries->setCurrentWidget(shown->entry);
     showDays();
-    // A column that has just come has its place when control returns.
-    QMetaObject::invokeMethod(this, &RoomPage::scrollToAtHand, Qt::QueuedConnection);
+    // A column that has just come has its place once the layout has been asked.
+    QTimer::singleShot(0, this, &RoomPage::scrollToAtHand);
 }
 
 void RoomPage::scrollToAtHand()
 {
     const auto shown = std::ranges::find(m_shown, m_room->atHand(), &Shown::seat);
-    if (shown != m_shown.end())
-        // Sideways only: the names and the next sets on top stay in sight.
-        for (const int x : {shown->column->geometry().right(), shown->column->x()})
-            m_area->ensureVisible(x, m_area->verticalScrollBar()->value(), 0, 0);
+    if (shown == m_shown.end())
+        return;
+    // Sideways only: the names and the next sets on top stay in sight.
+    const int top = m_area->verticalScrollBar()->value();
+    m_area->ensureWidgetVisible(shown->column, 0, 0);
+    m_area->verticalScrollBar()->setValue(top);
 }
 
 void RoomPage::showSoon()

@@ -91,7 +91,7 @@ TEST(NotationBounds, AMistakeIsPlacedFromTheFirstCharacterOfTheFirstRow)
     EXPECT_EQ(LoadTarget{}.loadKg, 0.0);
     EXPECT_FALSE(LoadTarget{}.inPounds);
     EXPECT_EQ(parseSetLines(QStringLiteral("?")).error->line, 1);
-    EXPECT_EQ(parseSetLines(QStringLiteral("1x1 / ?")).error->column, 7);
+    EXPECT_EQ(parseSetLines(QStringLiteral("1x1 then ?")).error->column, 10);
 }
 
 TEST(NotationBounds, OfAWordThatSaysNothingTwentyLettersAreQuoted)

@@ -106,7 +106,7 @@ TEST(SetLine, ReadsADecimalCommaAndWritesAPoint)
 {
     for (const auto &[typed, kept] :
         {std::pair{u"3x5 102,5kg"_qs, u"3x5 102.5kg"_qs}, {u"4x3 @8,5"_qs, u"4x3 @8.5"_qs},
-            {u"1x5 225,25lb / 2x5 -7,5%"_qs, u"1x5 225.25lb\n2x5 -7.5%"_qs}}) {
+            {u"1x5 225,25lb then 2x5 -7,5%"_qs, u"1x5 225.25lb\n2x5 -7.5%"_qs}}) {
         const ParsedSetLines parsed = parseSetLines(typed);
         ASSERT_FALSE(parsed.error) << qPrintable(parsed.error->words);
         EXPECT_EQ(setLineText(parsed.lines), kept);

@@ -6,8 +6,10 @@
 #include "ui/look/date_field.h"
 
 #include <QComboBox>
+#include <QLineEdit>
 #include <QMenu>
 #include <QPlainTextEdit>
+#include <QTest>
 #include <QTimer>
 
 namespace {
@@ -113,7 +115,8 @@ TEST_F(CopiedDayTest, GoesOntoManyLiftersAtOnceEachByTheirOwnLimits)
     dialog.accept();
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
     EXPECT_THAT(cardsOf(minor), ElementsAre("4:0 1x1 @8|3x3 -10%", "4:1 3x8 @7"));
-    EXPECT_THAT(cardsOf(third), ElementsAre("4:0 1x1 @9.5|3x3 -10%", "4:1 3x8 @7"));
+    EXPECT_THAT(cardsOf(third), ElementsAre("4:0 1x1 @8|3x3 -10%", "4:1 3x8 @7"))
+        << "the age is not known";
     EXPECT_EQ(cardsOf(roster.lifter).size(), 4u);
     ASSERT_TRUE(roster.session.undo()) << "one step for all";
     EXPECT_THAT(cardsOf(minor), IsEmpty());
@@ -142,7 +145,9 @@ TEST_F(CopiedDayTest, TheDialogSaysWhatComesBeforeItIsDone)
     lifters->item(0)->setCheckState(Qt::Checked);
     EXPECT_EQ(who->currentIndex(), 0) << "chosen one by one again";
     EXPECT_TRUE(paste->isEnabled());
-    dialog.findChild<DateField *>(QStringLiteral("onto"))->setDate(roster.monday);
+    QLineEdit &onto = dialog.findChild<DateField *>(QStringLiteral("onto"))->field();
+    onto.selectAll();
+    QTest::keyClicks(&onto, shownDate(roster.monday));
     auto *occupied = dialog.findChild<QComboBox *>(QStringLiteral("occupied"));
     occupied->setCurrentIndex(1);
     paste->click();

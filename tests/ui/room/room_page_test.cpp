@@ -79,16 +79,17 @@ protected:
     {
         press(Qt::Key_L, Qt::AltModifier);
         auto *field = window.findChild<QLineEdit *>(QStringLiteral("addToRoom"));
-        if (!window.room().seats().empty())
-            field->setFocus(); // offscreen the names keep the window inactive, and its keys dead
         ASSERT_TRUE(field->hasFocus());
         // The names offered are a window of their own, whose keys go to the field too.
         QTest::keyClicks(field, QString::fromLatin1(part));
         QTest::keyClick(field, Qt::Key_Return);
         QTest::keyClick(field, Qt::Key_Escape);
-        // Without a window manager nobody gives the focus back that the names had.
-        QApplication::setActiveWindow(&window);
         QApplication::processEvents();
+        // Without a window manager nobody gives the focus back that the names had.
+        window.activateWindow();
+        QApplication::setActiveWindow(&window);
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+        window.setFocus();
     }
 
     std::vector<SetEntry> logged(LifterId lifter) const
@@ -336,7 +337,7 @@ TEST_F(RoomPageTest, FourFitBesideEachOtherAndMoreScroll)
         roster.addLifter(QString::fromLatin1(name), TouchStyle::soft);
         letIn(name);
     }
-    QApplication::processEvents();
+    QTest::qWait(1); // for the layout, and the scrolling after it
     EXPECT_LE(window.width(), 1280 - 280);
     EXPECT_GT(area->widget()->width(), area->viewport()->width());
     const QRect shown(column(5).mapTo(area->viewport(), QPoint()), column(5).size());

@@ -122,7 +122,7 @@ TEST_F(WindowTour, EditorOfTheSets)
     data << QStringLiteral("AMRAP") << QStringLiteral("RIR") << QStringLiteral("max ")
          << QStringLiteral("tempo ") << QStringLiteral("pause ") << QStringLiteral("rest 3min");
     for (const char *sets : {"", "3", "3x", "3x5 ", "3x5 @", "3x5 @8 ", "3x5 @80", "3x5 wrong",
-             "3x5(", "1xAMRAP 70%", "3x5 @8; "}) {
+             "3x5(", "1x5+ 70%", "3x5 @8; "}) {
         data << QString::fromLatin1(sets).section(u' ', 1);
         grid->focusPlace({0, 0});
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
