@@ -91,6 +91,8 @@ RoomPage::RoomPage(OpenRoster &roster, Estimates &estimates, Insights &insights,
     connect(m_room, &Room::seatsChanged, this, &RoomPage::showSeats);
     connect(m_room, &Room::changed, this, &RoomPage::showSoon);
     connect(m_room, &Room::atHandChanged, this, &RoomPage::showAtHand);
+    connect(m_area->horizontalScrollBar(), &QScrollBar::rangeChanged, this,
+        &RoomPage::scrollToAtHand); // a column has come or gone
     // Check-in, board and review are then those of the lifter at hand.
     connect(m_room, &Room::atHandChanged, this, [this] {
         if (const Seat *seat = m_room->atHand())

@@ -341,5 +341,7 @@ TEST_F(RoomPageTest, FourFitBesideEachOtherAndMoreScroll)
     EXPECT_LE(window.width(), 1280 - 280);
     EXPECT_GT(area->widget()->width(), area->viewport()->width());
     const QRect shown(column(5).mapTo(area->viewport(), QPoint()), column(5).size());
-    EXPECT_TRUE(area->viewport()->rect().contains(shown.adjusted(0, 0, 0, -shown.height() + 1)));
+    EXPECT_TRUE(area->viewport()->rect().contains(shown.adjusted(0, 0, 0, -shown.height() + 1)))
+        << shown.x() << " to " << shown.right() << ", " << shown.y() << " of "
+        << area->viewport()->width();
 }
