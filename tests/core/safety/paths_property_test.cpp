@@ -378,7 +378,7 @@ void pathWhatIf(const Roster &roster)
     const std::vector<ResolvedCard> cards = roster.resolved();
     double given = 0.0;
     for (const ResolvedCard &card : cards)
-        if (variationOf(roster, card.card).lift == Lift::bench)
+        if (countsFor(variationOf(roster, card.card), Lift::bench)) // rows are no bench sets
             for (const ResolvedLine &line : card.lines)
                 if (line.withheld.isEmpty())
                     given += tonnageKg({&line, 1});
