@@ -44,8 +44,11 @@ void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
             hardest = effort;
     if (!hardest)
         return;
-    Found stops;
-    Found doubts;
+    std::optional<Finding> worst; // one finding a card, a stop before a doubt
+    const auto keep = [&worst](Finding one) {
+        if (!worst || (one.severity == Severity::stop && worst->severity != Severity::stop))
+            worst = std::move(one);
+    };
     for (const StandingPain &pain : limits.pains) {
         const QString where =
             Text::tr("Pain was flagged on %1 (%2)")
@@ -58,22 +61,22 @@ void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
                     && core::works(effortOf(checked, card, line), *pain.flag.area);
             });
         if (isWorked)
-            stops.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
+            keep(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
                 Text::tr("%1, and %2 works it.").arg(where, card.variation.name),
                 Text::tr("Take it out. %1").arg(refer)));
         else if (isMaximal(*hardest))
-            stops.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
+            keep(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
                 Text::tr("%1, and this is maximal work.").arg(where),
                 Text::tr("No maximal work until a check-in says that the pain is gone. %1")
                     .arg(refer)));
         else if (!pain.flag.area)
-            doubts.push_back(checked.finding(CheckRule::pain, Severity::warning, card, 0.5,
+            keep(checked.finding(CheckRule::pain, Severity::warning, card, 0.5,
                 Text::tr("%1: whether %2 works it is for you to tell.")
                     .arg(where, card.variation.name),
                 refer));
     }
-    if (!stops.empty() || !doubts.empty()) // one finding a card, a stop before a doubt
-        found.push_back(stops.empty() ? doubts.front() : stops.front());
+    if (worst)
+        found.push_back(*worst);
 }
 
 void maximalAttempt(const CheckedPlan &checked, const CheckedCard &card, Found &found)

@@ -60,9 +60,8 @@ QStringList farLoads(std::span<const LoggedSession> before, std::span<const Logg
             if (!variation || isKnown)
                 continue;
             const auto estimate = estimates.find({lifter->id, variation->lift});
-            const QString why =
-                whyFarAboveMax(set.loadKg, std::max(set.repsDone, 1), *variation, session.day,
-                    estimate == estimates.end() ? nullptr : &estimate->second, lifter->unit);
+            const QString why = whyFarAboveMax(set, *variation, session.day,
+                estimate == estimates.end() ? nullptr : &estimate->second, lifter->unit);
             if (!why.isEmpty())
                 said << Text::tr("%1, %2: %3")
                             .arg(lifter->name,

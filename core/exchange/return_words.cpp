@@ -66,7 +66,7 @@ private:
         if (!variation)
             return {};
         const auto estimate = m_estimates.find({m_lifter, variation->lift});
-        return whyFarAboveMax(set.set.loadKg, std::max(set.set.repsDone, 1), *variation, set.day,
+        return whyFarAboveMax(set.set, *variation, set.day,
             estimate == m_estimates.end() ? nullptr : &estimate->second, m_unit);
     }
 

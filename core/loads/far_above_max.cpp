@@ -38,6 +38,12 @@ QString whyFarAboveMax(double loadKg, int reps, const Variation &variation, QDat
         .arg(formatLoad(loadKg, unit), variation.name, formatLoad(heaviest, unit));
 }
 
+QString whyFarAboveMax(const SetEntry &set, const Variation &variation, QDate day,
+    const LiftEstimate *estimate, Unit unit)
+{
+    return whyFarAboveMax(set.loadKg, std::max(set.repsDone, 1), variation, day, estimate, unit);
+}
+
 QString whyFarAboveMax(const ResolvedCard &card, const PlanSources &sources)
 {
     const Variation *variation = find(sources.variations, card.card.variation);

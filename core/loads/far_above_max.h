@@ -18,6 +18,10 @@ inline constexpr double kFarAboveMax = 1.1;
 [[nodiscard]] QString whyFarAboveMax(double loadKg, int reps, const Variation &variation, QDate day,
     const LiftEstimate *estimate, Unit unit);
 
+/// The same of a set that was done; one of which no rep was made counts as a single.
+[[nodiscard]] QString whyFarAboveMax(const SetEntry &set, const Variation &variation, QDate day,
+    const LiftEstimate *estimate, Unit unit);
+
 /// The same of the first line of a card that is; of a lead-rep set both of its parts count.
 [[nodiscard]] QString whyFarAboveMax(const ResolvedCard &card, const PlanSources &sources);
 

@@ -27,7 +27,7 @@ std::vector<ResolvedCard> ofLift(
     std::ranges::copy_if(cards, std::back_inserter(found), [lift, catalogue](const auto &card) {
         const Variation *variation = find(catalogue, card.card.variation);
         // The readings of an estimate hold no assistance work.
-        return variation && variation->lift == lift && !variation->assistance;
+        return variation && countsFor(*variation, lift);
     });
     return found;
 }

@@ -110,8 +110,8 @@ QString DayLog::whyFarAbove(const core::SetEntry &set) const
     const core::Variation *variation = core::find(catalogue(), set.variation);
     if (!lifter() || !variation)
         return {};
-    return core::whyFarAboveMax(set.loadKg, std::max(set.repsDone, 1), *variation, m_day,
-        m_estimates.of(lifter()->id, variation->lift), lifter()->unit);
+    return core::whyFarAboveMax(
+        set, *variation, m_day, m_estimates.of(lifter()->id, variation->lift), lifter()->unit);
 }
 
 bool DayLog::add(const core::SetEntry &set, size_t place)
