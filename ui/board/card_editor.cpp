@@ -207,6 +207,7 @@ QPoint CardEditor::below(const QWidget *note) const
     if (at.y() + note->height() > area->height())
         at.setY(area->mapFromGlobal(mapToGlobal(QPoint())).y() - note->height() - space::hair);
     at.setX(std::clamp(at.x(), 0, std::max(0, area->width() - note->width())));
+    at.setY(std::max(at.y(), 0)); // over the text, where there is room neither below nor above
     return at;
 }
 

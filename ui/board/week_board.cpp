@@ -9,6 +9,10 @@
 
 namespace ui {
 
+namespace {
+constexpr int kLeastDay = 92; ///< px; the date and its number still stand beside each other
+} // namespace
+
 WeekBoard::WeekBoard(WeekPlan &plan, QWidget *parent)
     : QScrollArea(parent)
     , m_grid(new WeekGrid(plan))
@@ -16,6 +20,7 @@ WeekBoard::WeekBoard(WeekPlan &plan, QWidget *parent)
     , m_headers(new DayHeaders(plan, this))
 {
     setFocusPolicy(Qt::NoFocus);
+    setMinimumWidth(core::kWeekDays * kLeastDay);
     setUpForScrolling(*this, m_grid);
     setViewportMargins(0, m_headers->sizeHint().height(), 0, 0);
     connect(m_headers, &DayHeaders::menuWanted, m_grid, &WeekGrid::openDayMenu);

@@ -7,22 +7,27 @@
 namespace ui {
 
 ValueBox::ValueBox(QWidget *parent)
-    : QLabel(parent)
 {
+    setParent(parent);
     setObjectName(QStringLiteral("valueBox"));
     setAttribute(Qt::WA_TransparentForMouseEvents);
     setAutoFillBackground(true);
     setFrameShape(QFrame::Box);
     setMargin(space::tight);
-    setTextFormat(Qt::PlainText);
     hide();
 }
 
 void ValueBox::showBeside(const QPointF &at, const QString &words)
 {
+    setWordWrap(false);
     setText(words);
-    adjustSize();
-    move(placeBeside(at, sizeHint(), parentWidget()->rect()).topLeft().toPoint());
+    const QRect room = parentWidget()->rect();
+    QSize size = sizeHint();
+    if (size.width() > room.width()) {
+        setWordWrap(true);
+        size = {room.width(), heightForWidth(room.width())};
+    }
+    setGeometry(placeBeside(at, size, room).toRect());
     show();
     raise();
 }

@@ -1,11 +1,12 @@
 #pragma once
 
-#include <QLabel>
+#include "ui/look/words_label.h"
 
 namespace ui {
 
-/// The values of the point that is read, in a small box beside it that lets the mouse through.
-class ValueBox final : public QLabel
+/// The values of the point that is read, in a small box beside it that lets the mouse through;
+/// lines wider than the chart wrap.
+class ValueBox final : public WrappedLabel
 {
 public:
     explicit ValueBox(QWidget *parent);

@@ -36,10 +36,9 @@ void AdviceBox::show(const core::ReadinessAdvice &advice, bool shiftsLoads,
     const QSignalBlocker quiet(m_shift);
     m_shift->setVisible(percent != 0.0);
     m_shift->setChecked(shiftsLoads);
-    m_shift->setText(
-        (percent < 0.0 ? tr("&Today's bench loads %1 % lighter, rounded to the plates")
-                       : tr("&Today's bench loads %1 % heavier, rounded to the plates"))
-            .arg(QLocale().toString(std::abs(percent), 'f', 1)));
+    m_shift->setText((percent < 0.0 ? tr("&Today's bench loads %1 % lighter, to the plates")
+                                    : tr("&Today's bench loads %1 % heavier, to the plates"))
+                         .arg(QLocale().toString(std::abs(percent), 'f', 1)));
 
     if (advice.swaps != m_advice.swaps) {
         while (QLayoutItem *item = m_swaps->takeAt(0)) {

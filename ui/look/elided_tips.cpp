@@ -25,9 +25,13 @@ QString cutIn(const QAbstractItemView &view, const QPoint &at)
 {
     if (const auto *header = qobject_cast<const QHeaderView *>(&view)) {
         const int section = header->logicalIndexAt(at);
-        return section >= 0 && header->sectionSizeHint(section) > header->sectionSize(section)
-            ? header->model()->headerData(section, header->orientation()).toString()
-            : QString();
+        if (section < 0)
+            return {};
+        const QString text = header->model()->headerData(section, header->orientation()).toString();
+        const bool isCut = header->orientation() == Qt::Horizontal
+            ? header->sectionSizeHint(section) > header->sectionSize(section)
+            : header->sizeHint().width() > header->width();
+        return isCut ? ifWider(text, header->fontMetrics(), 0) : QString();
     }
     const QModelIndex index = view.indexAt(at);
     if (!index.data(Qt::ToolTipRole).toString().isEmpty())

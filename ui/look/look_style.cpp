@@ -308,6 +308,13 @@ void LookStyle::drawControl(ControlElement element, const QStyleOption *option, 
         QProxyStyle::drawControl(element, &fitted, painter, widget);
         return;
     }
+    if (const auto *header = qstyleoption_cast<const QStyleOptionHeader *>(option);
+        header && element == CE_HeaderLabel) {
+        QStyleOptionHeader fitted = *header;
+        fitted.text = elided(header->text, *header, header->rect);
+        QProxyStyle::drawControl(element, &fitted, painter, widget);
+        return;
+    }
     if (element == CE_HeaderSection) {
         painter->fillRect(option->rect, c.window);
         const QRect r = option->rect;

@@ -29,8 +29,19 @@ int WrappedLabel::insets() const
 
 QSize WrappedLabel::minimumSizeHint() const
 {
-    const QSize least = QLabel::minimumSizeHint();
-    return wordWrap() ? least.boundedTo({kLeastWrapped, QWIDGETSIZE_MAX}) : least;
+    QSize least = QLabel::minimumSizeHint();
+    if (!wordWrap())
+        return least;
+    if (isVisible()) // for what asks no height of a width, such as a splitter
+        least.setHeight(heightForWidth(width()));
+    return least.boundedTo({kLeastWrapped, QWIDGETSIZE_MAX});
+}
+
+void WrappedLabel::resizeEvent(QResizeEvent *event)
+{
+    QLabel::resizeEvent(event);
+    if (event->oldSize().width() != width())
+        updateGeometry();
 }
 
 bool WrappedLabel::needsBreaks(int width) const

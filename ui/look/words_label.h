@@ -17,6 +17,7 @@ public:
     [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
+    void resizeEvent(QResizeEvent *event) override;
     void paintEvent(QPaintEvent *event) override;
 
 private:

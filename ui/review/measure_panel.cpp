@@ -52,7 +52,8 @@ MeasurePanel::MeasurePanel(TimeWindow &window, QWidget *parent)
     m_stack->addWidget(m_chart);
     m_stack->addWidget(m_nothing);
     fill(this,
-        columnLayout({rowLayout({m_choice, {m_legend, 1}, copy}, space::gap), {m_stack, 1}, m_why},
+        columnLayout(
+            {rowLayout({m_choice, Stretch{1}, copy}, space::gap), m_legend, {m_stack, 1}, m_why},
             space::hair));
     connect(m_choice, &QComboBox::currentIndexChanged, this, &MeasurePanel::showMeasure);
 }
@@ -100,10 +101,8 @@ void MeasurePanel::showLegend()
         delete item->widget();
         delete item;
     }
-    if (m_content.lines.size() < 2) {
-        m_legend->addStretch();
+    if (m_content.lines.size() < 2)
         return;
-    }
     for (size_t line = 0; line < m_content.lines.size(); ++line) {
         auto *mark = new QLabel(this);
         mark->setPixmap(lineSwatch(line, palette(), devicePixelRatioF()));

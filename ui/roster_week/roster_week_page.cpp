@@ -20,7 +20,8 @@ namespace ui {
 
 namespace {
 constexpr int kDayWidth = 150;
-}
+constexpr int kMostNames = 200; ///< px
+} // namespace
 
 RosterWeekPage::RosterWeekPage(OpenRoster &roster, Estimates &estimates, const Insights &insights,
     Selection &selection, QWidget *parent)
@@ -46,6 +47,7 @@ RosterWeekPage::RosterWeekPage(OpenRoster &roster, Estimates &estimates, const I
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_table->horizontalHeader()->setMinimumSectionSize(kDayWidth / 2);
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->verticalHeader()->setMaximumWidth(kMostNames);
     m_table->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_table->installEventFilter(this);
     setFocusProxy(m_table);

@@ -90,7 +90,6 @@ void SquadPage::makeTable()
     m_table->setSortingEnabled(true);
     m_table->sortByColumn(SquadModel::attentionColumn, Qt::DescendingOrder);
     QHeaderView *header = m_table->horizontalHeader();
-    header->setTextElideMode(Qt::ElideRight); // the tip says it in full
     header->setHighlightSections(false);
     header->setMinimumSectionSize(kLeastWidth);
     header->setStretchLastSection(true);

@@ -11,6 +11,7 @@
 #include <QLineEdit>
 #include <QMetaProperty>
 #include <QPlainTextEdit>
+#include <QPointer>
 #include <QProgressBar>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -146,10 +147,10 @@ private:
     [[nodiscard]] bool isCut(const PaintedLine &line) const
     {
         QRectF room = m_widget->rect();
-        if (const QAbstractScrollArea *area = areaOf(*m_widget)) { // what can be scrolled to
-            if (area->horizontalScrollBar()->maximum() > 0)
+        if (areaOf(*m_widget)) { // what can be scrolled to
+            if (scrollsSideways())
                 room.adjust(-1e6, 0, 1e6, 0);
-            if (!qobject_cast<const QHeaderView *>(area))
+            if (!qobject_cast<const QHeaderView *>(areaOf(*m_widget)))
                 room.adjust(0, -1e6, 0, 1e6);
         }
         if (!line.clip.isNull() && !isAtTheEdge(line.clip))
@@ -159,15 +160,19 @@ private:
             || line.rect.top() + low < room.top() || line.rect.bottom() - low > room.bottom();
     }
 
+    /// A header is scrolled by its table.
+    [[nodiscard]] bool scrollsSideways() const
+    {
+        const QAbstractScrollArea *area = areaOf(*m_widget);
+        if (const auto *header = qobject_cast<const QHeaderView *>(area))
+            area = qobject_cast<const QAbstractScrollArea *>(header->parentWidget());
+        return area && area->horizontalScrollBar()->maximum() > 0;
+    }
+
     /// Whether what clips is the edge of what can be scrolled.
     [[nodiscard]] bool isAtTheEdge(const QRectF &clip) const
     {
-        const QAbstractScrollArea *area = areaOf(*m_widget);
-        const auto *header = qobject_cast<const QHeaderView *>(area);
-        const auto *scrolled =
-            header ? qobject_cast<const QAbstractScrollArea *>(header->parentWidget()) : area;
-        return scrolled && scrolled->horizontalScrollBar()->maximum() > 0
-            && (clip.left() <= 0.0 || clip.right() >= m_widget->width() - 1.0);
+        return scrollsSideways() && (clip.left() <= 0.0 || clip.right() >= m_widget->width() - 1.0);
     }
 
     static QString words(const QRectF &rect)
@@ -188,10 +193,11 @@ private:
 QStringList misfits(QWidget &root)
 {
     Measure measure;
-    QList<QWidget *> all = root.findChildren<QWidget *>();
-    all.prepend(&root);
-    for (QWidget *widget : all)
-        if (widget->isVisible() && (widget == &root || widget->window() == root.window()))
+    QList<QPointer<QWidget>> all{&root}; // asking for a tip may close a tip
+    for (QWidget *widget : root.findChildren<QWidget *>())
+        all << widget;
+    for (const QPointer<QWidget> &widget : all)
+        if (widget && widget->isVisible() && (widget == &root || widget->window() == root.window()))
             measure.take(*widget);
     return measure.found;
 }

@@ -1,5 +1,6 @@
 #include "tests/ui/fit/misfits.h"
 
+#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -39,14 +40,14 @@ TEST(Misfits, AreTextsThatAreCut)
     QWidget window;
     QLabel label(QStringLiteral("More than there is room for"), &window);
     label.setGeometry(0, 0, 40, 20);
-    QPushButton button(QStringLiteral("Far too narrow for this"), &window);
+    QCheckBox button(QStringLiteral("Far too narrow for this"), &window);
     button.setGeometry(0, 30, 60, 30);
     QLabel flat(QStringLiteral("Flat"), &window);
     flat.setGeometry(0, 70, 100, 5);
     window.resize(200, 100);
     window.show();
     EXPECT_THAT(misfits(window), contains("QLabel in QWidget: cuts \"More"));
-    EXPECT_THAT(misfits(window), contains("QPushButton in QWidget: cuts \"Far"));
+    EXPECT_THAT(misfits(window), contains("QCheckBox in QWidget: cuts \"Far"));
     EXPECT_THAT(misfits(window), contains("cuts \"Flat"));
 }
 

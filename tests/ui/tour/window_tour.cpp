@@ -14,6 +14,39 @@
 
 namespace tests {
 
+namespace {
+
+/// Tells whether anything is being laid out.
+class LayoutWatch : public QObject
+{
+public:
+    LayoutWatch() { qApp->installEventFilter(this); }
+    bool isStill = true;
+
+protected:
+    bool eventFilter(QObject *, QEvent *event) override
+    {
+        if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::Resize)
+            isStill = false;
+        return false;
+    }
+};
+
+/// Waits for the layout: a scroll bar that comes narrows what wraps, which is higher then, and so
+/// on.
+void settle()
+{
+    constexpr int kMost = 60, kStill = 3;
+    LayoutWatch watch;
+    for (int round = 0, still = 0; round < kMost && still < kStill; ++round) {
+        watch.isStill = true;
+        QTest::qWait(1);
+        still = watch.isStill ? still + 1 : 0;
+    }
+}
+
+} // namespace
+
 WindowTour::WindowTour()
 {
     const QString path = folder.path(QStringLiteral("ω.benchwright"));
@@ -42,7 +75,7 @@ void WindowTour::TearDown()
 void WindowTour::look(QWidget &widget, const QString &state)
 {
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    QCoreApplication::processEvents();
+    settle();
     m_eyes->look(widget, state, data);
 }
 
