@@ -14,6 +14,42 @@ namespace {
 constexpr int kPadding = 5;
 constexpr int kRowGap = 3;
 
+QFont fontOf(CardText::Role role, const QFont &body)
+{
+    switch (role) {
+    case CardText::Role::name:
+    case CardText::Role::load:
+        return font(Type::strong, body);
+    case CardText::Role::sets:
+    case CardText::Role::prompt:
+        return font(Type::body, body);
+    case CardText::Role::effort:
+    case CardText::Role::given:
+    case CardText::Role::note:
+    case CardText::Role::caution:
+        break;
+    }
+    return font(Type::small, body);
+}
+
+/// The font of names, smaller by a step at a time where a word would break else.
+QFont nameFont(const QString &name, const QFont &body, int room)
+{
+    constexpr double kSmallest = 0.8; // of the body's size
+    constexpr double kStep = 0.05;
+    const QFont strong = fontOf(CardText::Role::name, body);
+    QFont font = strong;
+    const QStringList words = name.split(u' ');
+    const auto breaks = [&](const QString &word) {
+        return QFontMetrics(font).horizontalAdvance(word) > room;
+    };
+    for (double size = 1.0 - kStep;
+         size > kSmallest - kStep / 2.0 && std::any_of(words.begin(), words.end(), breaks);
+         size -= kStep)
+        font = scaled(strong, size);
+    return font;
+}
+
 /// Lays texts from the top in rows.
 class CardRows
 {
@@ -26,18 +62,16 @@ public:
 
     void addName(const QString &name)
     {
-        const QFontMetrics metrics(cardFont(CardText::Role::name, m_body));
-        const int top = m_y + (metrics.height() - space::mark) / 2;
+        const int indent = space::mark + space::tight;
+        const QFont font = nameFont(name, m_body, m_width - 2 * kPadding - indent);
+        const int top = m_y + (QFontMetrics(font).height() - space::mark) / 2;
         m_layout.mark = QRect(kPadding, top, space::mark, space::mark);
-        addWrapped(CardText::Role::name, name, space::mark + space::tight);
+        addWrapped(CardText::Role::name, name, font, indent);
     }
 
-    void addWrapped(CardText::Role role, const QString &text, int indent = 0)
+    void addWrapped(CardText::Role role, const QString &text)
     {
-        const int room = m_width - 2 * kPadding - indent;
-        const int height = wrappedTextSize(text, cardFont(role, m_body), room).height();
-        place(role, text, kPadding + indent, room, height);
-        m_y += height + kRowGap;
+        addWrapped(role, text, fontOf(role, m_body), 0);
     }
 
     /// Parts from the left, each on the row of the one before when it fits beside it.
@@ -50,7 +84,8 @@ public:
         for (const auto &[role, text] : parts) {
             if (text.isEmpty())
                 continue;
-            const QFontMetrics metrics(cardFont(role, m_body));
+            const QFont font = fontOf(role, m_body);
+            const QFontMetrics metrics(font);
             const int needed = metrics.horizontalAdvance(text) + 1;
             if (x > kPadding && x + needed > m_width - kPadding) {
                 m_y += rowHeight + 1;
@@ -61,7 +96,7 @@ public:
                 addWrapped(role, text);
                 continue;
             }
-            place(role, text, x, needed, metrics.height());
+            place(role, text, font, QRect(x, m_y, needed, metrics.height()));
             rowHeight = std::max(rowHeight, metrics.height());
             x += needed + space::gap;
         }
@@ -82,9 +117,17 @@ public:
     CardLayout &layout() { return m_layout; }
 
 private:
-    void place(CardText::Role role, const QString &text, int x, int width, int height)
+    void addWrapped(CardText::Role role, const QString &text, const QFont &font, int indent)
     {
-        m_layout.texts.push_back({role, QRect(x, m_y, width, height), text});
+        const int room = m_width - 2 * kPadding - indent;
+        const int height = wrappedTextSize(text, font, room).height();
+        place(role, text, font, QRect(kPadding + indent, m_y, room, height));
+        m_y += height + kRowGap;
+    }
+
+    void place(CardText::Role role, const QString &text, const QFont &font, const QRect &rect)
+    {
+        m_layout.texts.push_back({role, rect, text, font});
     }
 
     int m_width;
@@ -94,24 +137,6 @@ private:
 };
 
 } // namespace
-
-QFont cardFont(CardText::Role role, const QFont &body)
-{
-    switch (role) {
-    case CardText::Role::name:
-    case CardText::Role::load:
-        return font(Type::strong, body);
-    case CardText::Role::sets:
-    case CardText::Role::prompt:
-        return font(Type::body, body);
-    case CardText::Role::effort:
-    case CardText::Role::given:
-    case CardText::Role::note:
-    case CardText::Role::caution:
-        break;
-    }
-    return font(Type::small, body);
-}
 
 CardLayout cardLayout(const CardView &card, int width, const QFont &body)
 {

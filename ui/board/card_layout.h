@@ -17,6 +17,7 @@ struct CardText
     Role role = Role::name;
     QRect rect;
     QString text;
+    QFont font;
 };
 
 struct CardLayout
@@ -28,10 +29,8 @@ struct CardLayout
     int height = 0;
 };
 
-[[nodiscard]] QFont cardFont(CardText::Role role, const QFont &body);
-
-/// Text is wrapped, never cut off. Load and effort stand beside the sets where there is room, else
-/// below them.
+/// Text is wrapped, never cut off; a name with a word that is too wide is written smaller first.
+/// Load and effort stand beside the sets where there is room, else below them.
 [[nodiscard]] CardLayout cardLayout(const CardView &card, int width, const QFont &body);
 
 } // namespace ui

@@ -92,7 +92,7 @@ void CardWidget::paintEvent(QPaintEvent *)
     const CardLayout layout = cardLayout(m_card, width(), font());
     paintTouchMark(painter, layout.mark, m_card.serves, palette());
     for (const CardText &text : layout.texts) {
-        painter.setFont(cardFont(text.role, font()));
+        painter.setFont(text.font);
         switch (text.role) {
         case CardText::Role::caution:
             painter.setPen(m_card.isWithheld ? look.dangerText : look.cautionText);

@@ -28,4 +28,7 @@ enum class Type {
 /// The font of a step of the scale, from the font that the user's desktop sets for body text.
 [[nodiscard]] QFont font(Type type, const QFont &body);
 
+/// The font in `factor` times its size.
+[[nodiscard]] QFont scaled(QFont font, double factor);
+
 } // namespace ui

@@ -31,8 +31,7 @@ TEST(CardLayout, NothingIsCutOffOrOverlapsAtAnyWidth)
         for (size_t i = 0; i < layout.texts.size(); ++i) {
             const CardText &text = layout.texts[i];
             EXPECT_TRUE(card.contains(text.rect)) << width << ' ' << text.text.toStdString();
-            const QSize needed =
-                wrappedTextSize(text.text, cardFont(text.role, body), text.rect.width());
+            const QSize needed = wrappedTextSize(text.text, text.font, text.rect.width());
             EXPECT_LE(needed.height(), text.rect.height()) << text.text.toStdString();
             EXPECT_LE(needed.width(), text.rect.width()) << text.text.toStdString();
             for (size_t j = 0; j < i; ++j)
@@ -43,6 +42,23 @@ TEST(CardLayout, NothingIsCutOffOrOverlapsAtAnyWidth)
         EXPECT_TRUE(card.contains(layout.mark));
         EXPECT_TRUE(card.contains(layout.setsField));
     }
+}
+
+TEST(CardLayout, ANameIsWrittenSmallerBeforeAWordOfItBreaks)
+{
+    CardView card = fullCard();
+    card.name = QStringLiteral("Competition bench");
+    const QFont strong = cardLayout(card, 320, {}).texts.front().font;
+    const int word = QFontMetrics(strong).horizontalAdvance(QStringLiteral("Competition"));
+    const int frame = 320 - cardLayout(card, 320, {}).texts.front().rect.width();
+    const CardText fits = cardLayout(card, word + frame + 1, {}).texts.front();
+    EXPECT_EQ(fits.font, strong);
+    const CardText tight = cardLayout(card, int(0.9 * word) + frame, {}).texts.front();
+    EXPECT_LT(QFontMetrics(tight.font).horizontalAdvance(QStringLiteral("Competition")),
+        tight.rect.width() + 1);
+    const CardText least = cardLayout(card, int(0.5 * word) + frame, {}).texts.front();
+    EXPECT_NEAR(least.font.pointSizeF(), 0.8 * strong.pointSizeF(), 0.01)
+        << "small enough to be read";
 }
 
 TEST(CardLayout, SetsLoadAndEffortShareARowWhereThereIsRoom)
