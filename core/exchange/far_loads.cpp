@@ -61,7 +61,7 @@ QStringList farLoads(std::span<const LoggedSession> before, std::span<const Logg
                 continue;
             const auto estimate = estimates.find({lifter->id, variation->lift});
             const QString why = whyFarAboveMax(set, *variation, session.day,
-                estimate == estimates.end() ? nullptr : &estimate->second, lifter->unit);
+                estimate == estimates.end() ? nullptr : &estimate->second, *lifter);
             if (!why.isEmpty())
                 said << Text::tr("%1, %2: %3")
                             .arg(lifter->name,

@@ -17,8 +17,7 @@ class Wording
 public:
     Wording(
         const Lifter &lifter, std::span<const Variation> variations, const LiftEstimates &estimates)
-        : m_lifter(lifter.id)
-        , m_unit(lifter.unit)
+        : m_lifter(lifter)
         , m_catalogue(variations)
         , m_estimates(estimates)
     {
@@ -32,7 +31,7 @@ public:
         review.variation = nameOf(m_catalogue, isDone ? set.variation : set.plannedVariation);
         if (set.set.repsPlanned && !isExtra)
             review.planned = set.plannedKg
-                ? workWords(*set.set.repsPlanned, *set.plannedKg, m_unit)
+                ? workWords(*set.set.repsPlanned, *set.plannedKg, m_lifter.unit)
                 : Text::tr("%1, load open").arg(repsWords(*set.set.repsPlanned));
         if (!isDone) {
             review.outcome =
@@ -42,12 +41,12 @@ public:
             return review;
         }
         review.done =
-            doneWords(set.set, m_unit, nameOf(m_catalogue, set.leadVariation), set.leadReps);
+            doneWords(set.set, m_lifter.unit, nameOf(m_catalogue, set.leadVariation), set.leadReps);
         review.note = set.set.note;
         review.differences =
             differenceWords({isExtra ? QString() : nameOf(m_catalogue, set.plannedVariation),
                                 set.plannedKg, set.set.repsPlanned, set.plannedRpe},
-                review.variation, set.set, m_unit);
+                review.variation, set.set, m_lifter.unit);
         if (const QString why = whyFarAbove(set); !why.isEmpty()) {
             review.differences << why;
             review.isFarAbove = true;
@@ -65,13 +64,12 @@ private:
         const Variation *variation = withCode(m_catalogue, set.variation);
         if (!variation)
             return {};
-        const auto estimate = m_estimates.find({m_lifter, variation->lift});
+        const auto estimate = m_estimates.find({m_lifter.id, variation->lift});
         return whyFarAboveMax(set.set, *variation, set.day,
-            estimate == m_estimates.end() ? nullptr : &estimate->second, m_unit);
+            estimate == m_estimates.end() ? nullptr : &estimate->second, m_lifter);
     }
 
-    LifterId m_lifter;
-    Unit m_unit;
+    const Lifter &m_lifter;
     std::span<const Variation> m_catalogue;
     const LiftEstimates &m_estimates;
 };

@@ -9,13 +9,38 @@
 
 namespace core {
 
-QString whyFarAboveMax(double loadKg, int reps, const Variation &variation, QDate day,
-    const LiftEstimate *estimate, Unit unit)
+namespace {
+
+constexpr double kLightKg = 75.0; ///< where the bodyweight is not known
+
+double heaviestDone(const LiftEstimate *estimate, VariationId variation)
 {
+    double heaviest = 0.0;
+    if (estimate)
+        for (const LoggedSession &session : estimate->readings)
+            for (const SetEntry &set : session.sets)
+                if (set.variation == variation && set.repsDone > 0)
+                    heaviest = std::max(heaviest, set.loadKg);
+    return heaviest;
+}
+
+} // namespace
+
+double likelyAtMostKg(const Lifter &lifter, Lift lift, QDate day)
+{
+    const bool isYoung = mayBeMinor(lifter, day) || isNovice(lifter, day);
+    const double times = lift == Lift::bench ? (isYoung ? 1.0 : 1.5)
+        : lift == Lift::squat                ? (isYoung ? 1.5 : 2.0)
+                                             : (isYoung ? 1.75 : 2.25);
+    return times * lifter.bodyweightKg.value_or(kLightKg);
+}
+
+QString whyFarAboveMax(double loadKg, int reps, const Variation &variation, QDate day,
+    const LiftEstimate *estimate, const Lifter &lifter)
+{
+    const Unit unit = lifter.unit;
     const int row = estimate ? estimate->rowOf(variation.id) : -1;
-    if (row < 0)
-        return {};
-    if (carriesLoads(estimate->estimate.standing)) {
+    if (row >= 0 && carriesLoads(estimate->estimate.standing)) {
         const auto most = strength::loadFor(
             estimate->estimate, engineDay(day), estimate->priors, {row, reps, 0.0, 0});
         if (!most || loadKg <= kFarAboveMax * most->high90)
@@ -27,21 +52,23 @@ QString whyFarAboveMax(double loadKg, int reps, const Variation &variation, QDat
             .arg(reps)
             .arg(formatLoad(most->high90, unit));
     }
-    double heaviest = 0.0;
-    for (const LoggedSession &session : estimate->readings)
-        for (const SetEntry &set : session.sets)
-            if (set.variation == variation.id && set.repsDone > 0)
-                heaviest = std::max(heaviest, set.loadKg);
-    if (heaviest <= 0.0 || loadKg <= kFarAboveMax * heaviest)
+    const double heaviest = heaviestDone(estimate, variation.id);
+    const double most =
+        heaviest > 0.0 ? kFarAboveMax * heaviest : likelyAtMostKg(lifter, variation.lift, day);
+    if (loadKg <= most)
         return {};
+    if (heaviest <= 0.0)
+        return Text::tr("%1 is much for a lifter of whom the log has no set of %2. Is the load "
+                        "right?")
+            .arg(formatLoad(loadKg, unit), variation.name);
     return Text::tr("%1 is far above the heaviest set of %2 in the log, %3. Is the load right?")
         .arg(formatLoad(loadKg, unit), variation.name, formatLoad(heaviest, unit));
 }
 
 QString whyFarAboveMax(const SetEntry &set, const Variation &variation, QDate day,
-    const LiftEstimate *estimate, Unit unit)
+    const LiftEstimate *estimate, const Lifter &lifter)
 {
-    return whyFarAboveMax(set.loadKg, std::max(set.repsDone, 1), variation, day, estimate, unit);
+    return whyFarAboveMax(set.loadKg, std::max(set.repsDone, 1), variation, day, estimate, lifter);
 }
 
 QString whyFarAboveMax(const ResolvedCard &card, const PlanSources &sources)
@@ -51,7 +78,7 @@ QString whyFarAboveMax(const ResolvedCard &card, const PlanSources &sources)
         return {};
     const auto why = [&](const ResolvedLine &line, const Variation *part, int reps) {
         return part ? whyFarAboveMax(line.load->loadKg, reps, *part, card.card.day,
-                   sources.estimateOf(part->lift), sources.lifter.unit)
+                   sources.estimateOf(part->lift), sources.lifter)
                     : QString();
     };
     for (const ResolvedLine &line : card.lines) {

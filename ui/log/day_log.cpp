@@ -111,7 +111,7 @@ QString DayLog::whyFarAbove(const core::SetEntry &set) const
     if (!lifter() || !variation)
         return {};
     return core::whyFarAboveMax(
-        set, *variation, m_day, m_estimates.of(lifter()->id, variation->lift), lifter()->unit);
+        set, *variation, m_day, m_estimates.of(lifter()->id, variation->lift), *lifter());
 }
 
 bool DayLog::add(const core::SetEntry &set, size_t place)

@@ -176,9 +176,10 @@ TEST_F(EffortBounds, FarAboveMaxIsAskedOfTheVariationAlone)
     const auto why = [&](double kg, VariationId id) {
         Variation variation = builtIn("comp");
         variation.id = id;
-        return whyFarAboveMax(kg, 1, variation, kEffortDay, &bench, Unit::kilogram);
+        return whyFarAboveMax(kg, 1, variation, kEffortDay, &bench, Lifter());
     };
-    EXPECT_TRUE(why(500.0, {999}).isEmpty()) << "not of the lift";
+    EXPECT_TRUE(why(112.0, {999}).isEmpty()) << "not of the lift, but likely";
+    EXPECT_FALSE(why(113.0, {999}).isEmpty());
     EXPECT_FALSE(why(111.0, idOf("comp")).isEmpty());
     EXPECT_TRUE(why(109.9, idOf("comp")).isEmpty());
     bench.estimate.standing = strength::Standing::priorOnly;

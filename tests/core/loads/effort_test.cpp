@@ -132,14 +132,37 @@ TEST(FarAboveMax, IsATenthAboveTheUpperEndForTheReps)
     const Variation &comp = *find(builtInCatalogue(), idOf("comp"));
     const double most =
         strength::loadFor(bench.estimate, engineDay(kDay), bench.priors, {0, 3, 0.0, 0})->high90;
-    const auto why = [&](double kg) {
-        return whyFarAboveMax(kg, 3, comp, kDay, &bench, Unit::kilogram);
-    };
+    const auto why = [&](double kg) { return whyFarAboveMax(kg, 3, comp, kDay, &bench, Lifter()); };
     EXPECT_TRUE(why(most * kFarAboveMax - 0.01).isEmpty());
     EXPECT_FALSE(why(most * kFarAboveMax + 0.01).isEmpty());
     EXPECT_FALSE(why(225.0).isEmpty());
-    EXPECT_TRUE(whyFarAboveMax(225.0, 3, comp, kDay, nullptr, Unit::kilogram).isEmpty())
-        << "nothing is known";
+}
+
+TEST(FarAboveMax, OfALifterWithoutALogIsAskedByBodyweightAndAge)
+{
+    Lifter lifter;
+    lifter.bodyweightKg = 80.0;
+    const auto asksFrom = [&](const char *code, double kg) {
+        const Variation &variation = *find(builtInCatalogue(), idOf(code));
+        const auto why = [&](double load) {
+            return whyFarAboveMax(load, 5, variation, kDay, nullptr, lifter);
+        };
+        EXPECT_TRUE(why(kg).isEmpty()) << code;
+        EXPECT_TRUE(why(kg + 0.5).contains(variation.name)) << code;
+    };
+    asksFrom("comp", 120.0); // 1.5, 2 and 2.25 times the bodyweight
+    asksFrom("feet_up", 120.0);
+    asksFrom("squat", 160.0);
+    asksFrom("deadlift", 180.0);
+    lifter.birthYear = kDay.year() - 15;
+    asksFrom("comp", 80.0); // 1, 1.5 and 1.75 times
+    asksFrom("squat", 120.0);
+    asksFrom("deadlift", 140.0);
+    lifter.birthYear.reset();
+    lifter.trainingSince = kDay.addDays(-30);
+    asksFrom("comp", 80.0);
+    lifter.bodyweightKg.reset();
+    asksFrom("comp", 75.0); // a light one stands in
 }
 
 TEST(FarAboveMax, WithoutAnEstimateTheHeaviestDoneStandsInForIt)
@@ -149,10 +172,11 @@ TEST(FarAboveMax, WithoutAnEstimateTheHeaviestDoneStandsInForIt)
     bench.readings = {sessionOf(kDay.addDays(-3), {setOf(idOf("comp"), 100, 3)})};
     const Variation &comp = *find(builtInCatalogue(), idOf("comp"));
     const auto isFar = [&](double kg) {
-        return !whyFarAboveMax(kg, 3, comp, kDay, &bench, Unit::kilogram).isEmpty();
+        return !whyFarAboveMax(kg, 3, comp, kDay, &bench, Lifter()).isEmpty();
     };
     EXPECT_FALSE(isFar(110.0));
     EXPECT_TRUE(isFar(110.5));
     bench.readings.clear();
-    EXPECT_FALSE(isFar(300.0)) << "a first set is nobody's slip";
+    EXPECT_FALSE(isFar(112.5)) << "a first set that is likely";
+    EXPECT_TRUE(isFar(113.0));
 }

@@ -46,6 +46,7 @@ inline constexpr std::array kNotPaths = std::to_array<std::string_view>({
     "checkPlan",           // points out what is planned
     "openStops",           // the same
     "withoutMaximalWords", // why a path wrote less
+    "likelyAtMostKg",      // asks whether a load is meant
     "whyFarAboveMax",      // asks whether a load is meant
     "whyNoMaximal",        // words of the rule
     "limitsOn",            // the rule
