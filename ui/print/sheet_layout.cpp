@@ -275,7 +275,8 @@ private:
         std::vector<Row> rows;
         for (const core::SheetSet &set : card.sets) {
             Row row{&set, int(rows.size()) + 1, {}, m_rowHeight};
-            row.plates = brokenLines(set.plates, SheetType::small, kWidths[plates] - points(4));
+            row.plates = brokenLines(
+                doubted(set, set.plates), SheetType::small, kWidths[plates] - points(4));
             row.height = std::max(
                 row.height, double(row.plates.size()) * lineHeight(SheetType::small) + points(3));
             rows.push_back(std::move(row));
@@ -324,12 +325,22 @@ private:
         rule(m_y);
     }
 
+    /// In brackets where the words beside the table hold the set back or name a lighter load.
+    [[nodiscard]] static QString doubted(const core::SheetSet &set, const QString &words)
+    {
+        return words.isEmpty() || !isDoubted(set) ? words : Text::tr("(%1)").arg(words);
+    }
+    [[nodiscard]] static bool isDoubted(const core::SheetSet &set)
+    {
+        return !set.values.withheld.isEmpty() || set.values.lighterKg;
+    }
+
     void setRow(const Row &row, double y)
     {
         const core::SheetSet set = row.set ? *row.set : core::SheetSet{};
         const QString words[columnCount] = {QString::number(row.number),
             set.target.isEmpty() ? set.reps : Text::tr("%1  %2").arg(set.reps, set.target),
-            set.load, {}, set.rpe, {}, {}, {}, {}};
+            doubted(set, set.load), {}, set.rpe, {}, {}, {}, {}};
         double x = m_tableLeft;
         for (int column = 0; column < columnCount; ++column) {
             const QRectF cell(x, y, kWidths[size_t(column)], row.height);
@@ -337,9 +348,9 @@ private:
             if (column >= doneLoad || (column == load && set.load.isEmpty()))
                 m_pages.back().boxes.push_back(cell.adjusted(0, 0, -points(2), -points(2)));
             text(cell, words[column],
-                column == load              ? SheetType::load
-                    : column == Column::set ? SheetType::small
-                                            : SheetType::body,
+                column == load && !isDoubted(set)             ? SheetType::load
+                    : column == Column::set || column == load ? SheetType::small
+                                                              : SheetType::body,
                 Qt::AlignCenter);
             x += cell.width();
         }

@@ -105,6 +105,33 @@ TEST_P(SheetLayout, EverySetHasItsLoadAndFourBoxes)
     EXPECT_EQ(count(pages, QStringLiteral("Page 1 of %1").arg(pages.size())), 1);
 }
 
+TEST_P(SheetLayout, WhatIsHeldBackOrLighterTodayIsNoLoadInBold)
+{
+    core::WeekSheet sheet = sample::sheet(1, 1, 3);
+    core::SheetCard &card = sheet.days[0].cards[0];
+    ASSERT_GE(card.sets.size(), 3u);
+    card.sets[0].load = QStringLiteral("901");
+    card.sets[0].plates = QStringLiteral("77");
+    card.sets[0].values.withheld = QStringLiteral("it hurts");
+    card.sets[1].load = QStringLiteral("902");
+    card.sets[1].values.lighterKg = 100.0;
+    card.sets[2].load = QStringLiteral("903");
+    const std::vector<SheetPage> pages = layOut(sheet, GetParam()).pages;
+    expectSound(pages, GetParam());
+    for (const char *words : {"(901)", "(77)", "(902)"})
+        EXPECT_GE(count(pages, QString::fromLatin1(words)), 1) << words;
+    const auto inBold = [&](const QString &load) {
+        return std::ranges::any_of(pages, [&](const SheetPage &page) {
+            return std::ranges::any_of(page.texts, [&](const SheetText &text) {
+                return text.text.contains(load) && text.type == SheetType::load;
+            });
+        });
+    };
+    EXPECT_FALSE(inBold(QStringLiteral("901")));
+    EXPECT_FALSE(inBold(QStringLiteral("902")));
+    EXPECT_TRUE(inBold(QStringLiteral("903")));
+}
+
 TEST_P(SheetLayout, ACardIsNotTornApartWhenItFitsOverleaf)
 {
     for (int sets = 1; sets < 20; ++sets) {
