@@ -13,8 +13,6 @@ namespace core {
 
 namespace {
 
-constexpr int kHabitWeeks = 6;
-constexpr int kFewestHabitWeeks = 3;
 constexpr double kHardRpe = 7.5;
 /// Yesterday's hard squats make sore legs likely, not certain.
 constexpr double kGuessed = 0.5;
@@ -90,9 +88,9 @@ std::optional<double> weekShareOf(const Slot &slot, const AdviceContext &context
 {
     const QDate monday = mondayOf(context.day);
     const std::vector<WeekLoad> past =
-        weeksBefore(monday, kHabitWeeks, context.sessions, context.catalogue, slot.lift);
+        weeksBefore(monday, kUsualWeeks, context.sessions, context.catalogue, slot.lift);
     const auto usual =
-        usualRange(past, kFewestHabitWeeks, [](const WeekLoad &w) { return double(w.sets); });
+        usualRange(past, kFewestUsualWeeks, [](const WeekLoad &w) { return double(w.sets); });
     if (!usual)
         return std::nullopt;
     int sets =

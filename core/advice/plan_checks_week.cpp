@@ -11,8 +11,6 @@ namespace core {
 
 namespace {
 
-constexpr int kHabitWeeks = 6;
-constexpr int kFewestHabitWeeks = 3;
 constexpr double kJump = 1.2;        ///< times the fullest of the lifter's last weeks
 constexpr double kNearMaximum = 0.9; ///< share of the variation's max
 constexpr int kMeetNearDays = 21;
@@ -31,9 +29,9 @@ template <class Figure>
 std::optional<Jump> jumpOf(const CheckedPlan &checked, QDate monday, Lift lift, Figure figure)
 {
     std::vector<WeekLoad> before;
-    for (int back = kHabitWeeks; back > 0; --back)
+    for (int back = kUsualWeeks; back > 0; --back)
         before.push_back(checked.load(monday.addDays(-kWeekDays * back), lift));
-    const auto usual = usualRange(std::span<const WeekLoad>(before), kFewestHabitWeeks, figure);
+    const auto usual = usualRange(std::span<const WeekLoad>(before), kFewestUsualWeeks, figure);
     const double now = figure(checked.load(monday, lift));
     if (!usual || usual->high <= 0.0 || now <= kJump * usual->high)
         return std::nullopt;

@@ -13,7 +13,7 @@ bool isChance(const std::optional<double> &chance)
     return !chance || (*chance >= 0.0 && *chance <= 1.0);
 }
 
-bool isSound(const GivenLine &line)
+bool isSoundLine(const GivenLine &line)
 {
     return line.hardSetsAfter >= 0.0 && (!line.loadKg || *line.loadKg > 0.0)
         && isChance(line.allMade) && isChance(line.firstMade)
@@ -40,7 +40,7 @@ QStringList problems(const GivenDay &given)
     if (given.cards.empty())
         wrong << Text::tr("A day without cards gives nothing.");
     for (const GivenCard &card : given.cards)
-        if (!card.variation.isValid() || !std::ranges::all_of(card.lines, isSound)) {
+        if (!card.variation.isValid() || !std::ranges::all_of(card.lines, isSoundLine)) {
             wrong << Text::tr("A given load is above 0, and its chance lies between 0 and 1.");
             break;
         }

@@ -35,6 +35,10 @@ struct WeekLoad
 [[nodiscard]] std::vector<WeekLoad> weeksBefore(QDate monday, int weeks,
     std::span<const LoggedSession> sessions, std::span<const Variation> catalogue, Lift lift);
 
+/// So many weeks before a week say what is usual for the lifter, if so many of them hold training.
+inline constexpr int kUsualWeeks = 6;
+inline constexpr int kFewestUsualWeeks = 3;
+
 /// Lowest and highest of a figure over the weeks that hold any training.
 struct UsualRange
 {

@@ -10,7 +10,7 @@ namespace strength {
 namespace {
 
 /// Indices of the sessions with sets, by day.
-std::vector<int> inOrder(const LifterLog &log)
+std::vector<int> sessionOrder(const LifterLog &log)
 {
     std::vector<int> order;
     for (size_t i = 0; i < log.sessions.size(); ++i)
@@ -54,7 +54,7 @@ void lookBackAtForms(LifterFit &fit, const LifterLog &log)
 LifterFit fitLifter(const LifterLog &log, const RosterPriors &priors, int today)
 {
     LifterFit fit{LifterFilter(priors, populationMax(log)), {}, {}, {}, {}};
-    const std::vector<int> order = inOrder(log);
+    const std::vector<int> order = sessionOrder(log);
     if (order.empty())
         return fit;
     const auto session = [&](size_t i) -> const TrainingSession & {

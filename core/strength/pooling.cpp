@@ -16,7 +16,7 @@ namespace {
 
 constexpr int kNoLater = std::numeric_limits<int>::min();
 constexpr size_t kSample = 64; ///< lifters
-constexpr int kRounds = 4;
+constexpr int kPoolingRounds = 4;
 constexpr double kPublishedLifters = 6.0; ///< what the published values count
 constexpr double kPublishedWeeks = 200.0, kPublishedSessions = 100.0, kPublishedRatings = 300.0;
 
@@ -159,7 +159,7 @@ RosterPriors pooledPriors(
         sample.push_back(&logs[i]);
 
     RosterPriors priors = published;
-    for (int round = 0; round < kRounds; ++round) {
+    for (int round = 0; round < kPoolingRounds; ++round) {
         // Summed in the order of the roster, so that the result does not hang on the threads' luck.
         std::vector<std::optional<LifterFit>> fits(sample.size());
         forEachOnAllProcessors(

@@ -12,8 +12,8 @@
 namespace ui {
 
 namespace {
-constexpr int kFewestWeeks = 4;
-constexpr int kMostWeeks = 12;
+constexpr int kFewestSourceWeeks = 4;
+constexpr int kMostSourceWeeks = 12;
 } // namespace
 
 PlanSource::PlanSource(OpenRoster &roster, const Estimates &estimates, const LifterHistory &history,
@@ -56,7 +56,7 @@ core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) 
     if (!m_history.sessions().empty())
         from = std::max(from, m_history.sessions().back().day.addDays(1));
     const int weeks = std::clamp(
-        int(core::mondayOf(from).daysTo(until)) / core::kWeekDays + 1, kFewestWeeks, kMostWeeks);
+        int(core::mondayOf(from).daysTo(until)) / core::kWeekDays + 1, kFewestSourceWeeks, kMostSourceWeeks);
     std::vector<core::Card> current =
         cards(from, core::mondayOf(from).addDays(core::kWeekDays * weeks - 1));
     std::vector<core::Card> changed = current;

@@ -10,7 +10,7 @@ namespace ui {
 
 namespace {
 using namespace std::chrono_literals;
-constexpr auto kQuiet = 3s;
+constexpr auto kQuietBeforeInsights = 3s;
 
 /// By lifter, as the rows come.
 template <class Row> std::map<core::LifterId, std::vector<Row>> byLifter(std::vector<Row> rows)
@@ -50,7 +50,7 @@ Insights::Insights(OpenRoster &roster, Estimates &estimates, QObject *parent)
           tr("What the roster says of touch, readiness and carry-over could not be worked out."))
 {
     m_quiet.setSingleShot(true);
-    m_quiet.setInterval(kQuiet);
+    m_quiet.setInterval(kQuietBeforeInsights);
     connect(&m_quiet, &QTimer::timeout, this, &Insights::work);
     connect(&estimates, &Estimates::rosterFitted, this, &Insights::work);
     connect(&roster, &OpenRoster::changed, this, [this](const core::RosterChange &change) {

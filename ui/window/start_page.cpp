@@ -10,7 +10,7 @@
 namespace ui {
 
 namespace {
-constexpr int kTextWidth = 560;
+constexpr int kStartWidth = 560;
 }
 
 StartPage::StartPage(QWidget *parent)
@@ -31,7 +31,7 @@ StartPage::StartPage(QWidget *parent)
     m_recentLayout->setSpacing(space::hair);
 
     auto *middle = new QWidget;
-    middle->setFixedWidth(kTextWidth);
+    middle->setFixedWidth(kStartWidth);
     middle->setLayout(columnLayout({Stretch{2}, label(Type::title, tr("Benchwright")), words,
         space::gap, rowLayout({fresh, open, Stretch{}}), m_recent, Stretch{3}}));
     setLayout(rowLayout({Stretch{}, middle, Stretch{}}));
