@@ -8,9 +8,10 @@ namespace core {
 /// One set, or one part of a lead-rep set, as a matter of ln loads.
 struct Margin
 {
-    double mean =
-        0.0; ///< ln(heaviest load that can be done for the reps / load on the bar), expected
-    double sd = 0.0; ///< of that: estimate, ratio, form of the day, repetition curve; >= 0
+    /// ln(heaviest load that can be done for the reps / load on the bar), expected.
+    double mean = 0.0;
+    double sd = 0.0;     ///< of what is not known of the lifter: max, ratio, curve; >= 0
+    double formSd = 0.0; ///< of the form of the day; >= 0
 };
 
 /// SD of a set against the form of its day, ln units: grip, setup, a breath at the wrong time.
@@ -29,10 +30,15 @@ inline constexpr double kMostEven = 0.6;
 /// The chance that every margin turns out above 0.
 ///
 /// What is not known of the max, the ratio and the form of the day is the same for all sets of a
-/// line, so they rise and fall together; only kSetNoise is each set's own. The chance is the mean
-/// over the common part, a standard normal z, of the product over the sets of
-/// Phi((mean + sd z) / kSetNoise), by the trapezoid rule, which converges fast for such smooth,
-/// decaying integrands.
+/// line, so they rise and fall together; only kSetNoise is each set's own. The form has heavy
+/// tails: Student's t with three degrees, as the model has it (core/strength/model.h), of the SD
+/// `formSd`. Most days are nearer to the usual than a normal of that SD says, and a few are far
+/// off.
+///
+/// Such a t is a normal whose variance is drawn anew each day, so the chance is the mean over a few
+/// equally likely variances. For each, the common part is one standard normal z, and the chance the
+/// mean over z of the product over the sets of Phi((mean + spread z) / kSetNoise), by the trapezoid
+/// rule, which converges fast for such smooth, decaying integrands.
 [[nodiscard]] double chanceOfAll(std::span<const Margin> margins);
 
 } // namespace core

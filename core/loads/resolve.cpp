@@ -245,8 +245,11 @@ private:
                 if (!limit || !max)
                     return std::nullopt;
                 const double curveSd = kCurveDoubt * std::log(max->kg / limit->kg);
-                margins.push_back({std::log(limit->kg / loadKg),
-                    std::hypot(strength::sdOfLn(limit->low90, limit->high90), curveSd)});
+                const double formSd = m_basis.estimate->estimate.formSd;
+                const double sd = strength::sdOfLn(limit->low90, limit->high90);
+                const double ofMax = std::sqrt(std::max(sd * sd - formSd * formSd, 0.0));
+                margins.push_back(
+                    {std::log(limit->kg / loadKg), std::hypot(ofMax, curveSd), formSd});
             }
         return chanceOfAll(margins);
     }

@@ -28,6 +28,25 @@ TEST(Odds, OneSetIsANormalChance)
         }
 }
 
+TEST(Odds, TheFormOfTheDayHasTheTailsOfStudentsT)
+{
+    // Percentiles of Student's t with three degrees, whose SD is sqrt(3), from any table: 0.765 has
+    // 75 % below, 1.638 90 %, 2.353 95 %. The form outweighs the noise of the set.
+    const double formSd = 0.5;
+    for (const auto &[t, share] : {std::pair{0.765, 0.75}, {1.638, 0.90}, {2.353, 0.95}})
+        for (const double sign : {-1.0, 1.0}) {
+            const Margin margin{sign * t * formSd / std::sqrt(3.0), 0.0, formSd};
+            EXPECT_NEAR(chanceOfAll({&margin, 1}), sign > 0.0 ? share : 1.0 - share, 0.003);
+        }
+}
+
+TEST(Odds, TheFormIsTheSameForAllSetsOfALine)
+{
+    const std::vector<Margin> one = {{0.01, 0.0, 0.4}}, three(3, one.front());
+    EXPECT_LT(chanceOfAll(three), chanceOfAll(one));
+    EXPECT_GT(chanceOfAll(three), chanceOfAll(one) - 0.02) << "a good day is good for each";
+}
+
 TEST(Odds, WithoutSharedDoubtTheSetsMultiply)
 {
     const std::vector<Margin> sets = {{0.01, 0.0}, {0.005, 0.0}, {0.0, 0.0}};
@@ -65,13 +84,15 @@ RC_GTEST_PROP(OddsProperty, MoreSetsAndMoreLoadNeverHelp, ())
 {
     std::vector<Margin> sets;
     const int count = *rc::gen::inRange(1, 8);
+    const double formSd = *rc::gen::inRange(0, 30) / 1000.0;
     for (int i = 0; i < count; ++i)
-        sets.push_back({*rc::gen::inRange(-80, 120) / 1000.0, *rc::gen::inRange(0, 60) / 1000.0});
+        sets.push_back(
+            {*rc::gen::inRange(-80, 120) / 1000.0, *rc::gen::inRange(0, 60) / 1000.0, formSd});
     const double chance = chanceOfAll(sets);
     RC_ASSERT(chance >= 0.0 && chance <= 1.0);
     std::vector<Margin> more = sets;
-    more.push_back({0.05, 0.02});
-    RC_ASSERT(chanceOfAll(more) <= chance + 1e-12);
+    more.push_back({0.05, 0.02, formSd});
+    RC_ASSERT(chanceOfAll(more) <= chance + 1e-6);
     std::vector<Margin> heavier = sets;
     for (Margin &set : heavier)
         set.mean -= 0.01;
