@@ -19,8 +19,8 @@ struct Margin
 inline constexpr double kSetNoise = 0.008;
 
 /// How far a lifter's curve may be off, as a share of what it says the reps cost in ln load. Common
-/// practice, no source: about one rep in ten between fitted and next week's own sets.
-inline constexpr double kCurveDoubt = 0.08;
+/// practice, no source: half a rep in ten. Chosen on the train seeds of chance_report.
+inline constexpr double kCurveDoubt = 0.05;
 
 /// Chances from here to kMostEven are told as even: the estimate knows no better. Below, a miss is
 /// likelier than not by enough to be said.

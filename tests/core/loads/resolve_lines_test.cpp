@@ -127,9 +127,9 @@ TEST(ResolveLines, WithoutALoadFromOwnSetsThereAreNoOdds)
 
 TEST(ResolveLines, TheChanceDoubtsTheCurveByAShareOfWhatTheRepsCost)
 {
-    // Three reps cost 2 x 2 % of ln load, of which 8 % is doubt; a set scatters by 0.8 %. At 95 kg
+    // Three reps cost 2 x 2 % of ln load, of which 5 % is doubt; a set scatters by 0.8 %. At 95 kg
     // there are ln(100 / 95) - 0.04 = 1.13 % to spare.
-    const double sd = std::hypot(0.008, 0.08 * 0.04);
+    const double sd = std::hypot(0.008, 0.05 * 0.04);
     const double spare = std::log(100.0 / 95.0) - 0.04;
     EXPECT_NEAR(linesOf(u"1x3 95kg"_qs).front().allMade.value(),
         0.5 * std::erfc(-spare / sd / std::sqrt(2.0)), 1e-6);
