@@ -79,6 +79,8 @@ Q_SIGNALS:
 
 private:
     void compareClock();
+    /// Another page is shown: what is half typed is settled, or the page before comes back.
+    void followPage();
     /// The shown week as it is printed, with what the checks stop.
     [[nodiscard]] core::WeekSheet weekSheet() const;
     /// The same once nothing stops it, asking the coach; nothing where the coach goes back.
@@ -96,6 +98,7 @@ private:
     LifterHistory m_history;
     LifterListPanel *m_lifters = nullptr;
     QTabWidget *m_pages = nullptr;
+    QWidget *m_page = nullptr; ///< the one shown, once what was typed before it is settled
     WeekBoardPage *m_board = nullptr;
     ReviewPage *m_review = nullptr;
     SquadPage *m_squad = nullptr;
