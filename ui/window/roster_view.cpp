@@ -101,6 +101,7 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, Q
 
     fill(this, columnLayout({m_splitter}));
     connect(&m_estimates, &Estimates::rosterFitted, this, &RosterView::compareClock);
+    connect(m_lifters, &LifterListPanel::told, this, &RosterView::stepTold);
     connect(m_board, &WeekBoardPage::said, this, &RosterView::said);
     connect(m_room, &RoomPage::said, this, &RosterView::said);
     connect(m_rosterWeek, &RosterWeekPage::said, this, &RosterView::said);

@@ -72,7 +72,7 @@ public:
 Q_SIGNALS:
     /// Why something that was asked for was not done.
     void said(const QString &words);
-    /// Of a step that was undone or done again out of sight.
+    /// Of a step that was made, undone or done again out of sight.
     void stepTold(const QString &words);
     /// The computer's clock is behind the log: what it says, once.
     void clockTold(const QString &words);
