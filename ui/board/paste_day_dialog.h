@@ -26,7 +26,7 @@ class PasteDayDialog : public QDialog
 public:
     /// @param day       has rows
     /// @param onto      the day to begin with
-    /// @param selected  ticked to begin with
+    /// @param selected  ticked to begin with, unless the day is that lifter's own
     PasteDayDialog(OpenRoster &roster, CopiedDay day, QDate onto, core::LifterId selected,
         QWidget *parent = nullptr);
 
