@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/plan/paste_cards.h"
-#include "ui/board/copied_day.h"
+#include "ui/planning/copied_day.h"
 
 #include <QDialog>
 #include <vector>
