@@ -285,7 +285,7 @@ std::optional<core::WeekSheet> RosterView::sheetToHandOver(QWidget *asking)
 {
     if (const std::vector<core::OpenStop> stops = m_board->openStops(); !stops.empty()) {
         AcceptDialog dialog(stops, asking);
-        if (dialog.exec() != QDialog::Accepted || !acceptStops(m_roster, stops, dialog.note()))
+        if (dialog.exec() != QDialog::Accepted || !acceptStops(m_roster, stops, dialog.notes()))
             return std::nullopt;
     }
     return weekSheet();
