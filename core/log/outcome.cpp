@@ -21,6 +21,7 @@ DayOutcome outcomeOf(const TrainedDay &day, std::span<const Variation> catalogue
     for (const SessionRow &row : sessionRows(planned, day.done, catalogue)) {
         if (!row.planned) {
             ++outcome.extra;
+            outcome.missed += day.done[*row.done].failed;
             continue;
         }
         if (!row.done)
@@ -30,7 +31,9 @@ DayOutcome outcomeOf(const TrainedDay &day, std::span<const Variation> catalogue
         CardOutcome &card = *std::ranges::find(outcome.cards, set.card, &CardOutcome::card);
         const bool isWhole = entry.repsDone >= set.reps;
         card.done += isWhole;
-        if (!isWhole && entry.failed)
+        const bool isMissed = !isWhole && entry.failed;
+        outcome.missed += isMissed;
+        if (isMissed)
             card.outcome = Outcome::missed;
         else if (card.outcome != Outcome::missed)
             card.outcome = card.done == card.sets ? Outcome::done : Outcome::partly;
@@ -87,8 +90,7 @@ std::map<QDate, WeekOutcome> finishedWeeks(const DoneInput &input, QDate from)
         WeekOutcome &week = weeks[monday];
         week.adherence = adherence(ofWeek, input.today);
         for (const auto &[date, day] : ofWeek)
-            week.missed +=
-                int(std::ranges::count(day.cards, Outcome::missed, &CardOutcome::outcome));
+            week.missed += day.missed;
     }
     for (const CheckIn &checkIn : input.checkIns)
         if (checkIn.pain && checkIn.day >= first && checkIn.day <= last)

@@ -31,6 +31,7 @@ struct DayOutcome
 {
     std::vector<CardOutcome> cards; ///< in their order; a card whose sets cannot be read has none
     int extra = 0;                  ///< sets beside the plan
+    int missed = 0;                 ///< sets, planned or not, of which a rep was tried and missed
     bool hasPain = false;           ///< said on the day
 
     friend bool operator==(const DayOutcome &, const DayOutcome &) = default;
@@ -82,7 +83,7 @@ inline constexpr int kAdherenceWeeks = 4;
 struct WeekOutcome
 {
     Adherence adherence;
-    int missed = 0;       ///< cards on which a rep was tried and missed
+    int missed = 0;       ///< sets, planned or not, of which a rep was tried and missed
     bool hasPain = false; ///< said in the week, on a day of training or not
 
     friend bool operator==(const WeekOutcome &, const WeekOutcome &) = default;

@@ -40,7 +40,7 @@ inline const Arrows kHouse{
     {"ui/returns", {"core/domain", "core/exchange", "ui/look", "ui/roster"}},
     {"ui/roster_week",
         {"core/domain", "core/loads", "core/log", "core/notation", "core/plan", "ui/look",
-            "ui/roster"}},
+            "ui/planning", "ui/roster"}},
     {"ui/squad", {"core/domain", "core/log", "core/review", "ui/look", "ui/roster"}},
     {"ui/checks", {"core/advice", "ui/look", "ui/roster"}},
     {"ui/board",

@@ -33,7 +33,7 @@ CardEditing::CardEditing(WeekPlan &plan, QWidget &board)
     , m_board(board)
 {
     connect(&plan, &WeekPlan::settling, this, [this](QStringList *left) {
-        if (m_editor && !m_editor->takeAsItStands())
+        if (m_editor && !m_editor->settle())
             *left << tr("%1: %2").arg(m_editor->accessibleName(), m_editor->toPlainText());
     });
     connect(&plan, &WeekPlan::changed, this, [this] {
@@ -66,9 +66,8 @@ void CardEditing::open(const CardWidget &card, Field field, const QString &typed
         m_editor->setCompletions([this](const QString &text, int cursor) {
             return core::completions(text, cursor, m_plan.catalogue());
         });
-    const QString kept = isSets ? view.setLine : view.note;
     moveOver(card);
-    m_editor->open(typed.isEmpty() ? kept : typed);
+    m_editor->open(isSets ? view.setLine : view.note, typed);
 }
 
 std::optional<CardEditor::Refusal> CardEditing::check(
@@ -96,8 +95,7 @@ bool CardEditing::store(const QString &text)
 {
     if (m_field == Field::note)
         return m_plan.setNote(m_card, text.trimmed());
-    const core::ParsedSetLines parsed = core::parseSetLines(text);
-    return m_plan.setSetLine(m_card, parsed.error ? text : core::setLineText(parsed.lines));
+    return m_plan.setSetLine(m_card, core::setLineText(core::parseSetLines(text).lines));
 }
 
 } // namespace ui

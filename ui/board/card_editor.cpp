@@ -74,9 +74,10 @@ CardEditor::~CardEditor()
     delete m_offers;
 }
 
-void CardEditor::open(const QString &text)
+void CardEditor::open(const QString &kept, const QString &typed)
 {
-    setPlainText(text);
+    m_kept = kept;
+    setPlainText(typed.isEmpty() ? kept : typed);
     moveCursor(QTextCursor::End);
     show();
     raise();
@@ -123,13 +124,18 @@ void CardEditor::ask(const QString &words)
 
 void CardEditor::keep()
 {
-    if (takeAsItStands())
+    if (m_done || store())
         Q_EMIT left();
 }
 
-bool CardEditor::takeAsItStands()
+bool CardEditor::settle()
 {
-    return m_done || store();
+    if (!m_done && toPlainText() == m_kept)
+        finish();
+    if (take())
+        return true;
+    setFocus();
+    return false;
 }
 
 bool CardEditor::store()

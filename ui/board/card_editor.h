@@ -44,17 +44,20 @@ public:
         std::function<std::vector<core::Completion>(const QString &text, int cursor)>;
     void setCompletions(Completions completions);
 
-    /// Shows the field with the text and takes the focus.
-    void open(const QString &text);
+    /// Shows the field and takes the focus.
+    /// @param kept   what is stored
+    /// @param typed  to begin with; empty begins with what is kept
+    void open(const QString &kept, const QString &typed);
     /// Lies over `place`, and reaches below it where the text needs that.
     void moveTo(const QRect &place);
 
     /// Takes the text if it is sound and can be stored; else it stays, with the reason beside it,
     /// or with a question whether it is meant.
     bool take();
-    /// Takes the text even where it would be refused, so that it is not lost when the card goes out
-    /// of sight. False where it cannot be stored.
-    bool takeAsItStands();
+    /// The card is about to go out of sight: takes the text, or leaves it where nothing was
+    /// changed. False where it is refused or asked about; then the field has the focus, and says
+    /// why.
+    bool settle();
 
 Q_SIGNALS:
     /// Ended by a key: the focus wants to go back to the card.
@@ -85,6 +88,7 @@ private:
     QListWidget *m_offers;    ///< child of the area
     Completions m_completions;
     std::vector<core::Completion> m_offered;
+    QString m_kept;
     QRect m_place;
     bool m_done = false;
 };

@@ -46,7 +46,7 @@ PasteDayDialog::PasteDayDialog(
     setWindowTitle(tr("Paste the day onto lifters"));
     resize(560, 520);
     m_who->addItem(tr("Choose one by one"));
-    m_who->addItem(tr("All lifters"));
+    m_who->addItem(m_day.from.isValid() ? tr("All other lifters") : tr("All lifters"));
     m_who->addItem(tr("Nobody"));
     std::set<QString> groups;
     for (const core::Lifter &lifter : roster.lifters()) {
@@ -54,7 +54,8 @@ PasteDayDialog::PasteDayDialog(
             continue;
         auto *item = new QListWidgetItem(lifter.name, m_lifters);
         item->setFlags(item->flags() | Qt::ItemIsUserCheckable);
-        item->setCheckState(lifter.id == selected ? Qt::Checked : Qt::Unchecked);
+        item->setCheckState(
+            lifter.id == selected && lifter.id != m_day.from ? Qt::Checked : Qt::Unchecked);
         item->setData(kId, lifter.id.value);
         groups.insert(lifter.groups.begin(), lifter.groups.end());
     }
@@ -114,7 +115,8 @@ void PasteDayDialog::tickGroup(int answer)
     for (int row = 0; row < m_lifters->count(); ++row) {
         QListWidgetItem *item = m_lifters->item(row);
         const core::Lifter *lifter = m_roster.lifter({item->data(kId).toLongLong()});
-        const bool isMeant = group.isEmpty() ? answer == 1 : lifter->groups.contains(group);
+        const bool isMeant = lifter->id != m_day.from // who has the day, and is ticked by hand only
+            && (group.isEmpty() ? answer == 1 : lifter->groups.contains(group));
         item->setCheckState(isMeant ? Qt::Checked : Qt::Unchecked);
     }
     showWhatComes();

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/plan/paste_cards.h"
-#include "ui/board/copied_day.h"
+#include "ui/planning/copied_day.h"
 
 #include <QDialog>
 #include <vector>
@@ -26,7 +26,7 @@ class PasteDayDialog : public QDialog
 public:
     /// @param day       has rows
     /// @param onto      the day to begin with
-    /// @param selected  ticked to begin with
+    /// @param selected  ticked to begin with, unless the day is that lifter's own
     PasteDayDialog(OpenRoster &roster, CopiedDay day, QDate onto, core::LifterId selected,
         QWidget *parent = nullptr);
 

@@ -133,6 +133,13 @@ void WeekBoardPage::addHelp()
         this);
 }
 
+void WeekBoardPage::focusInEvent(QFocusEvent *event)
+{
+    QWidget::focusInEvent(event);
+    WeekGrid &grid = m_board->grid(); // a focus proxy would have to follow its current card
+    grid.focusPlace(grid.choice().place());
+}
+
 std::vector<core::OpenStop> WeekBoardPage::openStops() const
 {
     const core::Lifter *lifter = m_plan->lifter();

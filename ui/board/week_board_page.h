@@ -43,6 +43,10 @@ Q_SIGNALS:
     /// Why something was not done.
     void said(const QString &words);
 
+protected:
+    /// The focus is for the place on the board where it was last.
+    void focusInEvent(QFocusEvent *event) override;
+
 private:
     void showPlan();
     void showChecks();

@@ -3,9 +3,9 @@
 #include "core/domain/card.h"
 #include "core/domain/check_in.h"
 #include "core/domain/roster_change.h"
-#include "ui/board/copied_day.h"
 #include "ui/board/week_cards.h"
 #include "ui/board/week_view.h"
+#include "ui/planning/copied_day.h"
 
 #include <QObject>
 #include <array>

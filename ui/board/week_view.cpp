@@ -127,6 +127,7 @@ public:
             m_done += card.done;
             m_isBegun = m_isBegun || isOver || card.outcome != core::Outcome::open;
         }
+        m_missed += day.missed;
         m_extra += day.extra;
         m_hasPain = m_hasPain || day.hasPain;
     }
@@ -137,6 +138,8 @@ public:
         QStringList parts;
         if (m_isBegun)
             parts << Text::tr("%1/%2 sets").arg(m_done).arg(m_planned);
+        if (m_missed > 0)
+            parts << Text::tr("%1 missed").arg(m_missed);
         if (m_extra > 0)
             parts << Text::tr("%1 extra").arg(m_extra);
         if (m_hasPain)
@@ -147,6 +150,7 @@ public:
 private:
     int m_planned = 0;
     int m_done = 0;
+    int m_missed = 0;
     int m_extra = 0;
     bool m_hasPain = false;
     bool m_isBegun = false;

@@ -52,7 +52,7 @@ struct DayView
     QString date;    ///< "2 Mar"
     QString lifts;   ///< "24 lifts", empty on a day without
     QString tonnage; ///< "2450 kg", empty where no load is known
-    QString done;    ///< "5 of 6 sets done, 1 extra, pain"; empty while nothing is
+    QString done;    ///< "5/6 sets, 1 missed, 1 extra, pain"; empty while nothing is
     std::vector<CardView> cards;
 };
 

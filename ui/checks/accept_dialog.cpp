@@ -3,86 +3,143 @@
 #include "ui/look/form_parts.h"
 #include "ui/roster/open_roster.h"
 
+#include <QCheckBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
-#include <set>
+#include <algorithm>
 
 namespace ui {
 
 namespace {
 
 constexpr int kWidth = 560;
-constexpr int kMostHeight = 300;
-
-QStringList inWords(const std::vector<core::OpenStop> &stops)
-{
-    QStringList said;
-    for (const core::OpenStop &stop : stops)
-        said << core::words(stop);
-    return said;
-}
+constexpr int kMostHeight = 360;
 
 } // namespace
 
 AcceptDialog::AcceptDialog(const QStringList &findings, bool needsNote, QWidget *parent)
+    : AcceptDialog({Group{{}, {}, findings}}, needsNote, parent)
+{
+}
+
+AcceptDialog::AcceptDialog(const std::vector<core::OpenStop> &stops, QWidget *parent)
+    : AcceptDialog(byLifter(stops), true, parent)
+{
+}
+
+std::vector<AcceptDialog::Group> AcceptDialog::byLifter(const std::vector<core::OpenStop> &stops)
+{
+    std::vector<Group> groups;
+    for (const core::OpenStop &stop : stops) {
+        const core::LifterId lifter = stop.finding.key.lifter;
+        auto group = std::ranges::find(groups, lifter, &Group::lifter);
+        if (group == groups.end())
+            group = groups.insert(group, {lifter, stop.lifter, {}});
+        group->findings << core::words(stop);
+    }
+    return groups;
+}
+
+AcceptDialog::AcceptDialog(const std::vector<Group> &groups, bool needsNote, QWidget *parent)
     : QDialog(parent)
-    , m_note(named("note", new QLineEdit))
+    , m_needsNote(needsNote)
+    , m_sameForAll(named("sameForAll", new QCheckBox(tr("The &same note for all of them"))))
 {
     setWindowTitle(tr("Stopped by the plan checks"));
     setMinimumWidth(kWidth);
-    QLabel *list = named("findings", plainWords(findings.join(QStringLiteral("\n\n"))));
+    const bool areSeveral = groups.size() > 1;
+    auto *list = new QVBoxLayout;
+    int height = 0;
+    for (const Group &group : groups) {
+        QLabel *findings =
+            named("findings", plainWords(group.findings.join(QStringLiteral("\n\n"))));
+        auto *note = named("note", new QLineEdit);
+        auto *form = new QFormLayout;
+        form->setRowWrapPolicy(QFormLayout::WrapAllRows);
+        addRow(form,
+            areSeveral      ? tr("Why is it right here?")
+                : needsNote ? tr("&Why is it right here?")
+                            : tr("&Why is it right here? (optional)"),
+            note, note);
+        if (areSeveral)
+            note->setAccessibleName(tr("Why it is right for %1").arg(group.name));
+        list->addLayout(columnLayout({findings, form}, space::tight));
+        list->addSpacing(space::gap);
+        height += findings->heightForWidth(kWidth) + 2 * space::field + 2 * space::group;
+        m_notes.emplace_back(group.lifter, note);
+        connect(note, &QLineEdit::textChanged, this, &AcceptDialog::refresh);
+    }
+    list->addStretch(1);
     auto *area = new QScrollArea;
-    setUpForScrolling(*area, boxed(columnLayout({list, Stretch{1}})));
+    setUpForScrolling(*area, boxed(list));
     area->setAccessibleName(tr("What the checks found"));
-    area->setMinimumHeight(std::min(list->heightForWidth(kWidth) + space::group, kMostHeight));
-
-    auto *form = new QFormLayout;
-    addRow(form, needsNote ? tr("&Why is it right here?") : tr("&Why is it right here? (optional)"),
-        m_note, m_note);
-    form->setRowWrapPolicy(QFormLayout::WrapAllRows);
+    area->setMinimumHeight(std::min(height, kMostHeight));
+    QLabel *rest = plainWords(tr("Who has no note here gets nothing yet."));
 
     auto *buttons = new QDialogButtonBox;
-    m_accept = buttons->addButton(tr("&Accept with this note"), QDialogButtonBox::AcceptRole);
+    m_accept = buttons->addButton(
+        areSeveral ? tr("&Accept with these notes") : tr("&Accept with this note"),
+        QDialogButtonBox::AcceptRole);
     QPushButton *back = buttons->addButton(tr("&Go back"), QDialogButtonBox::RejectRole);
     m_accept->setObjectName(QStringLiteral("accept"));
     back->setAutoDefault(false);
     m_accept->setDefault(true);
-    m_accept->setEnabled(!needsNote);
-    fill(this, columnLayout({{area, 1}, form, buttons}, space::group),
+    fill(this, columnLayout({{area, 1}, m_sameForAll, rest, buttons}, space::group),
         {space::page, space::page, space::page, space::group});
-    m_note->setFocus();
+    rest->setVisible(areSeveral);
+    m_sameForAll->setVisible(areSeveral);
+    m_notes.front().second->setFocus();
 
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(m_note, &QLineEdit::textChanged, this,
-        [this, needsNote] { m_accept->setEnabled(!needsNote || !note().isEmpty()); });
+    connect(m_sameForAll, &QCheckBox::toggled, this, &AcceptDialog::refresh);
+    refresh();
 }
 
-AcceptDialog::AcceptDialog(const std::vector<core::OpenStop> &stops, QWidget *parent)
-    : AcceptDialog(inWords(stops), true, parent)
+void AcceptDialog::refresh()
 {
+    for (const auto &[lifter, field] : m_notes)
+        field->setEnabled(field == m_notes.front().second || !m_sameForAll->isChecked());
+    m_accept->setEnabled(!m_needsNote || !notes().empty());
+}
+
+QString AcceptDialog::noteIn(const QLineEdit &field) const
+{
+    const QLineEdit &meant = m_sameForAll->isChecked() ? *m_notes.front().second : field;
+    return meant.text().trimmed();
 }
 
 QString AcceptDialog::note() const
 {
-    return m_note->text().trimmed();
+    return noteIn(*m_notes.front().second);
 }
 
-bool acceptStops(OpenRoster &roster, const std::vector<core::OpenStop> &stops, const QString &note)
+std::map<core::LifterId, QString> AcceptDialog::notes() const
 {
-    std::set<core::LifterId> lifters;
-    for (const core::OpenStop &stop : stops)
-        lifters.insert(stop.finding.key.lifter);
-    std::vector<core::Waiver> waivers;
-    for (const core::LifterId lifter : lifters)
-        for (core::Waiver &waiver : roster.waivers(lifter))
-            waivers.push_back(std::move(waiver));
-    return roster.perform(AcceptDialog::tr("Accept what the checks stop"),
-        core::accept(stops, note, waivers, [&roster] { return roster.newId<core::Waiver>(); }));
+    std::map<core::LifterId, QString> written;
+    for (const auto &[lifter, field] : m_notes)
+        if (const QString note = noteIn(*field); !note.isEmpty())
+            written.emplace(lifter, note);
+    return written;
+}
+
+bool acceptStops(OpenRoster &roster, const std::vector<core::OpenStop> &stops,
+    const std::map<core::LifterId, QString> &notes)
+{
+    core::Edit edit;
+    for (const auto &[lifter, note] : notes) {
+        std::vector<core::OpenStop> own;
+        std::ranges::copy_if(stops, std::back_inserter(own),
+            [id = lifter](const core::OpenStop &stop) { return stop.finding.key.lifter == id; });
+        edit = core::joined(std::move(edit),
+            core::accept(own, note, roster.waivers(lifter),
+                [&roster] { return roster.newId<core::Waiver>(); }));
+    }
+    return roster.perform(AcceptDialog::tr("Accept what the checks stop"), edit);
 }
 
 } // namespace ui

@@ -159,10 +159,17 @@ void HandOutDialog::start()
     QSettings().setValue(kFolderKey, m_folder->text());
     QSettings().setValue(kPdfKey, m_pdf->isChecked());
     QSettings().setValue(kCalendarKey, m_calendar->isChecked());
+    m_stopped.clear();
+    write(m_answers[size_t(m_who->currentIndex())].lifters);
+}
+
+void HandOutDialog::write(std::vector<core::LifterId> lifters)
+{
+    m_lifters = std::move(lifters);
     m_summary->clear();
     m_progress->setValue(0);
     m_progress->show();
-    m_writing.start([order = order(), who = m_answers[size_t(m_who->currentIndex())].lifters](
+    m_writing.start([order = order(), who = m_lifters](
                         const core::RosterReader &roster, const core::Watch &watch) {
         HandOutBatch batch = order;
         batch.takeFrom(roster, who);
@@ -178,21 +185,31 @@ void HandOutDialog::finish(const std::optional<HandOutSummary> &summary)
     if (!summary)
         return;
     if (!summary->stops.empty()) {
-        if (areAccepted(summary->stops))
-            start();
-        else
-            m_summary->setText(tr("Nothing was written."));
+        askAbout(summary->stops);
         return;
     }
     keep(m_roster, summary->given); // where it cannot be stored, the note says so
-    m_summary->setText(summaryLines(*summary).join(u'\n'));
+    QStringList lines = summaryLines(*summary);
+    if (!m_stopped.isEmpty())
+        lines << tr("Still stopped by the plan checks: %1.")
+                     .arg(core::language().createSeparatedList(m_stopped));
+    m_summary->setText(lines.join(u'\n'));
     Q_EMIT written(*summary);
 }
 
-bool HandOutDialog::areAccepted(const std::vector<core::OpenStop> &stops)
+void HandOutDialog::askAbout(const std::vector<core::OpenStop> &stops)
 {
     AcceptDialog dialog(stops, this);
-    return dialog.exec() == QDialog::Accepted && acceptStops(m_roster, stops, dialog.note());
+    if (dialog.exec() != QDialog::Accepted || !acceptStops(m_roster, stops, dialog.notes())) {
+        m_summary->setText(tr("Nothing was written."));
+        return;
+    }
+    std::vector<core::LifterId> lifters = m_lifters;
+    for (const core::OpenStop &stop : stops)
+        if (const core::LifterId lifter = stop.finding.key.lifter;
+            !dialog.notes().contains(lifter) && std::erase(lifters, lifter) > 0)
+            m_stopped << stop.lifter;
+    write(std::move(lifters));
 }
 
 void HandOutDialog::refresh()

@@ -46,9 +46,12 @@ Q_SIGNALS:
 private:
     void askForFolder();
     void start();
+    /// The week of those lifters.
+    void write(std::vector<core::LifterId> lifters);
     void finish(const std::optional<HandOutSummary> &summary);
-    /// Whether the coach accepts them; the note is kept as one step.
-    [[nodiscard]] bool areAccepted(const std::vector<core::OpenStop> &stops);
+    /// Has the coach accept them, as one step, and writes the week of all but those whose stops
+    /// stand; nothing where the coach goes back.
+    void askAbout(const std::vector<core::OpenStop> &stops);
     void refresh();
     [[nodiscard]] HandOutKinds kinds() const;
     /// All but what the roster holds.
@@ -60,6 +63,8 @@ private:
     const Insights &m_insights;
     std::vector<HandOutWho> m_answers;
     RosterWork<HandOutSummary> m_writing;
+    std::vector<core::LifterId> m_lifters; ///< of whom it writes
+    QStringList m_stopped;                 ///< names of those left out
 
     QComboBox *m_who;
     DateField *m_week;

@@ -145,7 +145,8 @@ void LifterListPanel::refreshFooter()
     const core::Lifter *chosen = m_roster.lifter(m_selection.lifter());
     m_edit->setEnabled(chosen);
     m_archive->setEnabled(chosen);
-    m_archive->setText(chosen && chosen->archived ? tr("&Restore") : tr("Ar&chive"));
+    // Without a letter of its own: the key of a slip would take a lifter away.
+    m_archive->setText(chosen && chosen->archived ? tr("Restore") : tr("Archive"));
 
     m_search->setUsable(!lifters.empty());
     const bool nothing = m_filter->rowCount() == 0;
@@ -264,7 +265,13 @@ void LifterListPanel::toggleArchived()
     const core::Lifter before = *chosen;
     const QString name =
         before.archived ? tr("Restore %1").arg(before.name) : tr("Archive %1").arg(before.name);
-    m_roster.perform(name, core::setArchived(before, !before.archived));
+    if (m_roster.perform(name, core::setArchived(before, !before.archived)))
+        Q_EMIT told(
+            (before.archived ? tr("%1 is back from the archive. %2 takes that back.")
+                             : tr("%1 is archived, with all that was planned and logged. %2 "
+                                  "brings the lifter back."))
+                .arg(before.name,
+                    QKeySequence(QKeySequence::Undo).toString(QKeySequence::NativeText)));
 }
 
 void LifterListPanel::contextMenu(const QPoint &at)

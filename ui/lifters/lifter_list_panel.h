@@ -37,6 +37,10 @@ public:
     /// Archives the lifter chosen, or restores an archived one.
     void toggleArchived();
 
+Q_SIGNALS:
+    /// What was done to a lifter who may be out of sight now.
+    void told(const QString &words);
+
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 

@@ -33,7 +33,7 @@ QStringList outcomeWords(const core::WeekOutcome &outcome)
                 : sets.done == 0         ? Text::tr("left out, sets: %1").arg(sets.sets)
                                  : Text::tr("sets done: %1 of %2").arg(sets.done).arg(sets.sets));
     if (outcome.missed > 0)
-        words << Text::tr("cards with a rep missed: %1").arg(outcome.missed);
+        words << Text::tr("sets with a rep missed: %1").arg(outcome.missed);
     if (outcome.adherence.extra > 0)
         words << Text::tr("sets beside the plan: %1").arg(outcome.adherence.extra);
     if (outcome.hasPain)

@@ -135,10 +135,12 @@ bool CellDelegate::take(QPlainTextEdit &editor)
 
 void CellDelegate::settle(QStringList &left)
 {
-    if (m_editor && !m_editor->isHidden() && !take(*m_editor)) // its page may be out of sight
+    if (m_editor && !m_editor->isHidden() && !take(*m_editor)) { // its page may be out of sight
         left << tr("In the week of all lifters: %1").arg(m_editor->toPlainText());
-    else if (m_editor)
+        m_editor->setFocus();
+    } else if (m_editor) {
         Q_EMIT closeEditor(m_editor);
+    }
 }
 
 } // namespace ui

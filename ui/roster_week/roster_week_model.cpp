@@ -8,7 +8,9 @@
 #include "core/loads/limited_lines.h"
 #include "core/log/eased_lines.h"
 #include "core/notation/card_text.h"
+#include "core/plan/paste_cards.h"
 #include "core/plan/plan_edits.h"
+#include "ui/planning/copied_day.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/insights.h"
 #include "ui/roster/open_roster.h"
@@ -260,6 +262,21 @@ QString RosterWeekModel::whyFarAbove(const QModelIndex &index, const QString &te
                 return why;
     }
     return {};
+}
+
+RosterWeekModel::Pasted RosterWeekModel::pasted(
+    const QModelIndex &index, const CopiedDay &day) const
+{
+    const QString there = textAt(index);
+    const core::Lifter *lifter = m_roster.lifter(lifterAt(index.row()));
+    if (!lifter)
+        return {there, {}};
+    const core::PasteTarget target{*lifter, dayAt(index.column()), {}, m_checkIns};
+    const core::PastedCards made = core::pasteCards(day.rows, day.from, {&target, 1},
+        core::OnOccupiedDays::keep, m_roster.variations(), [] { return core::CardId{}; });
+    const QString below = core::cardText(made.cards, m_roster.variations()).trimmed();
+    const bool isBetween = !there.isEmpty() && !below.isEmpty();
+    return {isBetween ? there + u'\n' + below : there + below, made.remarks};
 }
 
 bool RosterWeekModel::setData(const QModelIndex &index, const QVariant &value, int role)

@@ -5,10 +5,12 @@
 
 #include <QAbstractTableModel>
 #include <QDate>
+#include <QStringList>
 #include <vector>
 
 namespace ui {
 
+struct CopiedDay;
 class Estimates;
 class Insights;
 class OpenRoster;
@@ -43,6 +45,14 @@ public:
     /// Whether a load that the text brings to the cell is far above the max, see
     /// core/loads/far_above_max.h.
     [[nodiscard]] QString whyFarAbove(const QModelIndex &index, const QString &text) const;
+
+    struct Pasted
+    {
+        QString text;        ///< of the cell
+        QStringList remarks; ///< what the lifter does not get, or gets lighter, and why
+    };
+    /// The cell with the cards of one day below what is there, as core::pasteCards() lays them.
+    [[nodiscard]] Pasted pasted(const QModelIndex &index, const CopiedDay &day) const;
 
 Q_SIGNALS:
     void said(const QString &words);

@@ -4,17 +4,17 @@
 #include "ui/look/form_parts.h"
 #include "ui/look/page_help.h"
 #include "ui/look/week_header.h"
+#include "ui/planning/copied_day.h"
 #include "ui/roster/open_roster.h"
 #include "ui/roster/selection.h"
 #include "ui/roster_week/cell_delegate.h"
 #include "ui/roster_week/roster_week_model.h"
 
-#include <QClipboard>
-#include <QGuiApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPlainTextEdit>
 #include <QTableView>
+#include <algorithm>
 
 namespace ui {
 
@@ -26,6 +26,7 @@ constexpr int kMostNames = 200; ///< px
 RosterWeekPage::RosterWeekPage(OpenRoster &roster, Estimates &estimates, const Insights &insights,
     Selection &selection, QWidget *parent)
     : QWidget(parent)
+    , m_roster(roster)
     , m_selection(selection)
     , m_model(new RosterWeekModel(roster, estimates, insights, selection, this))
     , m_delegate(new CellDelegate(*m_model, this))
@@ -124,26 +125,36 @@ bool RosterWeekPage::eventFilter(QObject *watched, QEvent *event)
 
 void RosterWeekPage::copy()
 {
-    QGuiApplication::clipboard()->setText(m_model->textAt(m_table->currentIndex()));
+    const QModelIndex cell = m_table->currentIndex();
+    if (const core::Lifter *lifter = m_roster.lifter(m_model->lifterAt(cell.row())))
+        copyDay(m_model->textAt(cell), *lifter);
 }
 
 void RosterWeekPage::paste()
 {
     const QModelIndex cell = m_table->currentIndex();
-    const QString below = QGuiApplication::clipboard()->text().trimmed();
-    const QString there = m_model->textAt(cell);
-    if (below.isEmpty())
+    const CopiedDay copied = copiedDay(m_roster.variations(), m_roster.lifters());
+    if (!copied.refused.isEmpty()) {
+        Q_EMIT said(copied.refused);
         return;
-    const QString text = there.isEmpty() ? below : there + u'\n' + below;
-    if (m_model->whyNot(text).isEmpty() && !m_model->whyFarAbove(cell, text).isEmpty()) {
+    }
+    if (std::ranges::any_of(
+            copied.rows, [](const core::CardRow &row) { return row.offset != 0; })) {
+        Q_EMIT said(tr("A cell holds one day; paste several days on the week board."));
+        return;
+    }
+    const auto [text, remarks] = m_model->pasted(cell, copied);
+    if (!m_model->whyFarAbove(cell, text).isEmpty()) {
         m_table->edit(cell); // as if it had been typed there
         if (auto *editor = m_table->findChild<QPlainTextEdit *>()) {
             editor->setPlainText(text);
             m_delegate->asks(*editor);
         }
-        return;
+    } else if (text != m_model->textAt(cell)) {
+        m_model->setData(cell, text, Qt::EditRole);
     }
-    m_model->setData(cell, text, Qt::EditRole);
+    if (!remarks.isEmpty()) // after the step, which takes away what was said before
+        Q_EMIT said(remarks.join(u' '));
 }
 
 void RosterWeekPage::clear()

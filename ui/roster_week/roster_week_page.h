@@ -43,6 +43,7 @@ private:
     void showWeek();
     void addHelp();
 
+    OpenRoster &m_roster;
     Selection &m_selection;
     RosterWeekModel *m_model;
     CellDelegate *m_delegate;

@@ -48,6 +48,7 @@ SquadPage::SquadPage(OpenRoster &roster, Estimates &estimates, QWidget *parent)
     m_filter->setSourceModel(m_model);
     m_why->setMinimumHeight(space::field);
     makeTable();
+    setFocusProxy(m_table);
     fill(this, columnLayout({makeTopBar(), {m_table, 1}, m_why}),
         {space::group, space::gap, space::group, space::gap});
 

@@ -80,9 +80,10 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, Q
             showReview();
     });
 
+    m_page = m_pages->currentWidget();
+    connect(m_pages, &QTabWidget::currentChanged, this, &RosterView::followPage);
     auto *header = new LifterHeader(m_roster, m_estimates, m_selection);
     // These are about all lifters: no single one stands above them.
-    connect(m_pages, &QTabWidget::currentChanged, &m_roster, &OpenRoster::settle);
     connect(m_pages, &QTabWidget::currentChanged, header, [this, header, carryOver] {
         const QWidget *page = m_pages->currentWidget();
         header->setVisible(
@@ -100,6 +101,7 @@ RosterView::RosterView(std::unique_ptr<core::RosterStore> store, Today &today, Q
 
     fill(this, columnLayout({m_splitter}));
     connect(&m_estimates, &Estimates::rosterFitted, this, &RosterView::compareClock);
+    connect(m_lifters, &LifterListPanel::told, this, &RosterView::stepTold);
     connect(m_board, &WeekBoardPage::said, this, &RosterView::said);
     connect(m_room, &RoomPage::said, this, &RosterView::said);
     connect(m_rosterWeek, &RosterWeekPage::said, this, &RosterView::said);
@@ -137,6 +139,14 @@ void RosterView::compareClock()
         Q_EMIT clockTold(trouble);
 }
 
+void RosterView::followPage()
+{
+    if (m_roster.settle())
+        m_page = m_pages->currentWidget();
+    else
+        m_pages->setCurrentWidget(m_page); // and back in sight it is asked once more
+}
+
 void RosterView::undo()
 {
     tellStep(tr("Undone: %1, of %2, who is not shown."), m_roster.steps().undoText(),
@@ -171,20 +181,19 @@ void RosterView::tellStep(
 
 void RosterView::showWeekBoard()
 {
-    m_pages->setCurrentWidget(m_board);
-    m_board->setFocus();
+    showPage(m_pages->indexOf(m_board));
 }
 
 void RosterView::showReview()
 {
-    m_pages->setCurrentWidget(m_review);
-    m_review->setFocus();
+    showPage(m_pages->indexOf(m_review));
 }
 
 void RosterView::showPage(int index)
 {
     m_pages->setCurrentIndex(index);
-    m_pages->currentWidget()->setFocus();
+    if (m_pages->currentIndex() == index) // else the one before has something to finish
+        m_pages->currentWidget()->setFocus();
 }
 
 Room &RosterView::room()
@@ -210,7 +219,8 @@ void RosterView::toggleInRoom()
 
 void RosterView::importLog(const QStringList &paths)
 {
-    m_roster.settle();
+    if (!m_roster.settle())
+        return;
     auto *dialog = new ImportDialog(m_roster, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (!paths.isEmpty())
@@ -220,7 +230,8 @@ void RosterView::importLog(const QStringList &paths)
 
 void RosterView::readReturns(const QStringList &paths)
 {
-    m_roster.settle();
+    if (!m_roster.settle())
+        return;
     auto *dialog = new ReturnsDialog(m_roster, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (!paths.isEmpty())
@@ -230,7 +241,8 @@ void RosterView::readReturns(const QStringList &paths)
 
 void RosterView::writeHandOuts()
 {
-    m_roster.settle();
+    if (!m_roster.settle())
+        return;
     auto *dialog = new HandOutDialog(m_roster, m_estimates, m_insights, m_selection, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
@@ -243,7 +255,8 @@ HelpOn RosterView::helpOn() const
 
 void RosterView::printPlan()
 {
-    m_roster.settle();
+    if (!m_roster.settle())
+        return;
     const core::Lifter *lifter = m_roster.lifter(m_selection.lifter());
     if (!lifter)
         return;
@@ -272,7 +285,7 @@ std::optional<core::WeekSheet> RosterView::sheetToHandOver(QWidget *asking)
 {
     if (const std::vector<core::OpenStop> stops = m_board->openStops(); !stops.empty()) {
         AcceptDialog dialog(stops, asking);
-        if (dialog.exec() != QDialog::Accepted || !acceptStops(m_roster, stops, dialog.note()))
+        if (dialog.exec() != QDialog::Accepted || !acceptStops(m_roster, stops, dialog.notes()))
             return std::nullopt;
     }
     return weekSheet();

@@ -72,13 +72,15 @@ public:
 Q_SIGNALS:
     /// Why something that was asked for was not done.
     void said(const QString &words);
-    /// Of a step that was undone or done again out of sight.
+    /// Of a step that was made, undone or done again out of sight.
     void stepTold(const QString &words);
     /// The computer's clock is behind the log: what it says, once.
     void clockTold(const QString &words);
 
 private:
     void compareClock();
+    /// Another page is shown: what is half typed is settled, or the page before comes back.
+    void followPage();
     /// The shown week as it is printed, with what the checks stop.
     [[nodiscard]] core::WeekSheet weekSheet() const;
     /// The same once nothing stops it, asking the coach; nothing where the coach goes back.
@@ -96,6 +98,7 @@ private:
     LifterHistory m_history;
     LifterListPanel *m_lifters = nullptr;
     QTabWidget *m_pages = nullptr;
+    QWidget *m_page = nullptr; ///< the one shown, once what was typed before it is settled
     WeekBoardPage *m_board = nullptr;
     ReviewPage *m_review = nullptr;
     SquadPage *m_squad = nullptr;

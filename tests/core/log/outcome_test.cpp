@@ -91,8 +91,10 @@ TEST(Outcome, IsMissedWhereARepWasTriedAndMissed)
     day.did(1, 0, 3);
     day.did(1, 1, 2).failed = true;
     EXPECT_EQ(day.ofCards().front(), (CardOutcome{{1}, Outcome::missed, 3, 1}));
+    EXPECT_EQ(day.outcomes().at(kDay).missed, 1);
     day.sessions.front().sets.back().repsDone = 3; // the rep missed was one more than planned
     EXPECT_EQ(day.ofCards().front(), (CardOutcome{{1}, Outcome::partly, 3, 2}));
+    EXPECT_EQ(day.outcomes().at(kDay).missed, 0);
 }
 
 TEST(Outcome, TellsOfExtraSetsAndOfPain)
@@ -119,6 +121,9 @@ TEST(Outcome, OfASessionWithoutAPlanIsExtraWork)
     day.sessions = {sessionOf(kDay.addDays(2), {setOf(idOf("comp"), 100, 3)})};
     EXPECT_EQ(day.outcomes().at(kDay.addDays(2)).extra, 1);
     EXPECT_THAT(day.outcomes().at(kDay.addDays(2)).cards, IsEmpty());
+    EXPECT_EQ(day.outcomes().at(kDay.addDays(2)).missed, 0);
+    day.sessions.front().sets.front().failed = true;
+    EXPECT_EQ(day.outcomes().at(kDay.addDays(2)).missed, 1) << "no card has it";
     EXPECT_FALSE(day.outcomes().contains(kDay.addDays(1)));
 }
 

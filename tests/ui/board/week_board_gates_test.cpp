@@ -105,6 +105,27 @@ TEST_F(WeekBoardGatesTest, LeavingTheFieldIsNoAnswer)
     EXPECT_THAT(cards(), ElementsAre("comp 0:0 1x1 225kg"));
 }
 
+TEST_F(WeekBoardGatesTest, AnotherLifterIsNoAnswerEither)
+{
+    const core::LifterId bea = roster.addLifter(QStringLiteral("Bea"), core::TouchStyle::sinking);
+    add("competition bench");
+    const auto before = cards();
+    type("1x3 225kg");
+    roster.selection.setLifter(bea);
+    EXPECT_EQ(roster.selection.lifter(), roster.lifter);
+    EXPECT_TRUE(isAsked());
+    ASSERT_TRUE(editor());
+    EXPECT_EQ(editor()->toPlainText(), QStringLiteral("1x3 225kg"));
+    EXPECT_EQ(cards(), before);
+    EXPECT_THAT(roster.session.halfTyped(), testing::SizeIs(1)) << "asked about before it closes";
+    EXPECT_EQ(cards(), before);
+
+    answer("keep");
+    EXPECT_THAT(cards(), ElementsAre("comp 0:0 1x3 225kg"));
+    roster.selection.setLifter(bea);
+    EXPECT_EQ(roster.selection.lifter(), bea);
+}
+
 TEST_F(WeekBoardGatesTest, APasteWithAFarLoadIsAskedAboutBeforeAnythingIsPasted)
 {
     QApplication::clipboard()->setText(QStringLiteral("comp: 1x3 225kg"));

@@ -99,7 +99,7 @@ TEST_F(WeekBoardPageTest, MovesOfACardByKeyThatFollowEachOtherAreOneStep)
     EXPECT_EQ(cards(), before);
 }
 
-TEST_F(WeekBoardPageTest, WhatIsHalfTypedOnACardIsKeptWhenTheLifterChangesSoundOrNot)
+TEST_F(WeekBoardPageTest, SetsHalfTypedAreTakenWhenTheLifterChangesAndUnsoundOnesHoldTheLifter)
 {
     const core::LifterId bea = roster.addLifter(QStringLiteral("Bea"), core::TouchStyle::sinking);
     add("close");
@@ -111,8 +111,41 @@ TEST_F(WeekBoardPageTest, WhatIsHalfTypedOnACardIsKeptWhenTheLifterChangesSoundO
     roster.selection.setLifter(roster.lifter);
     card(0, 0);
     type("4x3 @");
+    page.findChild<QTabWidget *>()->setFocus(); // as a click elsewhere does
     roster.selection.setWeekOf(roster.monday.addDays(7));
-    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 4x3 @"));
+    roster.selection.setLifter(bea);
+    EXPECT_EQ(roster.selection.monday(), roster.monday);
+    EXPECT_EQ(roster.selection.lifter(), roster.lifter);
+    ASSERT_TRUE(editor());
+    EXPECT_EQ(editor()->toPlainText(), QStringLiteral("4x3 @"));
+    EXPECT_TRUE(editor()->hasFocus());
+    EXPECT_THAT(editor()->accessibleDescription().toStdString(), HasSubstr("Column"));
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 4x3 @8"));
+
+    type("9");
+    roster.selection.setLifter(bea);
+    EXPECT_EQ(roster.selection.lifter(), bea);
+    EXPECT_THAT(cards(), ElementsAre("close_grip 0:0 4x3 @9"));
+}
+
+TEST_F(WeekBoardPageTest, AnUnsoundCardThatIsOnlyLookedAtHoldsNobody)
+{
+    const core::LifterId bea = roster.addLifter(QStringLiteral("Bea"), core::TouchStyle::sinking);
+    core::Card old;
+    old.id = roster.session.newId<core::Card>();
+    old.lifter = roster.lifter;
+    old.day = roster.monday;
+    old.variation = roster.variation("comp");
+    old.setLine = QStringLiteral("4y3");
+    core::Edit edit;
+    edit.cards.after = {old};
+    ASSERT_TRUE(roster.session.perform(QStringLiteral("Read"), edit));
+    card(0, 0);
+    press(Qt::Key_F2);
+    ASSERT_TRUE(editor());
+    roster.selection.setLifter(bea);
+    EXPECT_EQ(roster.selection.lifter(), bea);
+    EXPECT_THAT(cards(), ElementsAre("comp 0:0 4y3"));
 }
 
 TEST_F(WeekBoardPageTest, ATextThatIsRefusedStaysWithTheReasonBesideIt)

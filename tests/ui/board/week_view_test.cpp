@@ -42,12 +42,13 @@ protected:
         return {{id}, {1}, kMonday.addDays(day), 0, {variation}, setLine, {}};
     }
 
-    WeekView view(const std::vector<core::Card> &cards)
+    WeekView view(const std::vector<core::Card> &cards,
+        const std::map<QDate, core::DayOutcome> &outcomes = {})
     {
         const core::PlanSources sources{m_lifter, m_variations,
             [this](core::Lift lift) { return lift == core::Lift::bench ? &m_bench : nullptr; },
             m_checkIns, m_given, kMonday};
-        return weekView(core::resolveCards(cards, sources), sources, kMonday);
+        return weekView(core::resolveCards(cards, sources), sources, kMonday, outcomes);
     }
 
     core::Lifter m_lifter;
@@ -138,4 +139,19 @@ TEST(WeekTitle, NamesEachMonthAndYearOnceAndTheIsoWeek)
     // ISO 8601: the week of 29 December 2025 holds the first Thursday of 2026, so it is week 1.
     EXPECT_EQ(weekTitle(QDate(2025, 12, 29)),
         QStringLiteral("29 December 2025 \u2013 4 January 2026, week 1"));
+}
+
+TEST_F(WeekViewTest, TheHeadsOfDayAndWeekSayWhatWasMissedPlannedOrNot)
+{
+    core::DayOutcome planned, unplanned;
+    planned.cards = {{{1}, core::Outcome::missed, 3, 2}};
+    planned.missed = 1;
+    unplanned.extra = 2;
+    unplanned.missed = 1;
+    const WeekView week = view({card(1, 0, QStringLiteral("3x3 90kg"))},
+        {{kMonday, planned}, {kMonday.addDays(2), unplanned}});
+    EXPECT_EQ(week.days[0].done, QStringLiteral("2/3 sets, 1 missed"));
+    EXPECT_EQ(week.days[1].done, QString());
+    EXPECT_EQ(week.days[2].done, QStringLiteral("1 missed, 2 extra"));
+    EXPECT_EQ(week.done, QStringLiteral("2/3 sets, 2 missed, 2 extra"));
 }

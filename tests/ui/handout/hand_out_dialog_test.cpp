@@ -192,6 +192,24 @@ protected:
         QCoreApplication::processEvents();
     }
 
+    /// The other lifter has the same week, and the same pain.
+    core::LifterId hurtBo()
+    {
+        const core::LifterId bo{8};
+        core::Edit edit;
+        for (core::Card card : week.cards) {
+            card.id = {card.id.value + 100}; // those of the week are given by hand
+            card.lifter = bo;
+            edit.cards.after.push_back(card);
+        }
+        core::CheckIn said = session.checkIns(week.lifter.id).front();
+        said.id = session.newId<core::CheckIn>();
+        said.lifter = bo;
+        edit.checkIns.after = {said};
+        EXPECT_TRUE(session.perform(QStringLiteral("Say"), edit));
+        return bo;
+    }
+
     HandOutDialog dialog{session, estimates, insights, selection};
 };
 
@@ -228,6 +246,57 @@ TEST_F(StoppedHandOutTest, ANoteAcceptsAllOfThemAsOneStepAndThenTheFilesAreWritt
     EXPECT_EQ(session.waivers(week.lifter.id).size(), 3u) << "one a card";
     session.undo();
     EXPECT_TRUE(session.waivers(week.lifter.id).empty());
+}
+
+TEST_F(StoppedHandOutTest, EachLifterHasANoteOfTheirOwnAndWhoHasNoneGetsNothing)
+{
+    const core::LifterId bo = hurtBo();
+    QSignalSpy written(&dialog, &HandOutDialog::written);
+    write([](ui::AcceptDialog &asking) {
+        auto *accept = asking.findChild<QPushButton *>(QStringLiteral("accept"));
+        const auto findings = asking.findChildren<QLabel *>(QStringLiteral("findings"));
+        const auto notes = asking.findChildren<QLineEdit *>(QStringLiteral("note"));
+        ASSERT_EQ(findings.size(), 2);
+        ASSERT_EQ(notes.size(), 2);
+        EXPECT_FALSE(accept->isEnabled());
+        const int boes = findings[0]->text().startsWith(QStringLiteral("Bo Example")) ? 0 : 1;
+        EXPECT_EQ(findings[boes]->text().count(QStringLiteral("Bo Example, ")), 3);
+        EXPECT_FALSE(findings[1 - boes]->text().contains(QStringLiteral("Bo Example")));
+        notes[boes]->setText(QStringLiteral("cleared for Bo"));
+        EXPECT_TRUE(accept->isEnabled());
+        accept->click();
+    });
+    ASSERT_TRUE(!written.isEmpty() || written.wait(20'000));
+    EXPECT_TRUE(session.waivers(week.lifter.id).empty());
+    ASSERT_EQ(session.waivers(bo).size(), 3u);
+    EXPECT_EQ(session.waivers(bo).front().note, QStringLiteral("cleared for Bo"));
+    ASSERT_EQ(files().size(), 1);
+    EXPECT_TRUE(files().front().contains(QStringLiteral("Bo Example")));
+    EXPECT_TRUE(session.given(week.lifter.id).empty());
+    EXPECT_TRUE(
+        dialog.findChild<QLabel *>(QStringLiteral("summary"))
+            ->text()
+            .contains(
+                QStringLiteral("Still stopped by the plan checks: %1.").arg(week.lifter.name)));
+}
+
+TEST_F(StoppedHandOutTest, TheSameNoteIsForAllWhereTheCoachSaysSo)
+{
+    const core::LifterId bo = hurtBo();
+    QSignalSpy written(&dialog, &HandOutDialog::written);
+    const int steps = session.steps().index();
+    write([](ui::AcceptDialog &asking) {
+        asking.findChild<QCheckBox *>(QStringLiteral("sameForAll"))->click();
+        const auto notes = asking.findChildren<QLineEdit *>(QStringLiteral("note"));
+        EXPECT_FALSE(notes[1]->isEnabled());
+        notes[0]->setText(QStringLiteral("cleared"));
+        asking.accept();
+    });
+    ASSERT_TRUE(!written.isEmpty() || written.wait(20'000));
+    EXPECT_EQ(session.waivers(week.lifter.id).size(), 3u);
+    EXPECT_EQ(session.waivers(bo).size(), 3u);
+    EXPECT_EQ(files().size(), 2);
+    EXPECT_EQ(session.steps().index(), steps + 1) << "one step";
 }
 
 TEST_F(StoppedHandOutTest, ADraftHasThemPrintedOnThePage)

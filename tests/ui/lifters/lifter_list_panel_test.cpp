@@ -12,6 +12,7 @@
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTest>
 #include <QTimer>
 #include <gmock/gmock.h>
@@ -86,6 +87,24 @@ TEST_F(Panel, FindsAsOneTypesAndGoesIntoTheListByKeyboard)
     QTest::keyClick(search, Qt::Key_Escape);
     EXPECT_EQ(names().size(), 3);
     EXPECT_EQ(list->currentIndex().data().toString(), u"Bo Stone"_s);
+}
+
+TEST_F(Panel, NoLetterArchivesALifterAndArchivingIsTold)
+{
+    QSignalSpy told(&panel, &ui::LifterListPanel::told);
+    const auto isArchived = [this] { return roster.lifter(lifters[0].id)->archived; };
+    for (const Qt::Key letter : {Qt::Key_C, Qt::Key_R, Qt::Key_H})
+        QTest::keyClick(list, letter, Qt::AltModifier);
+    EXPECT_FALSE(isArchived());
+    EXPECT_THAT(told, testing::IsEmpty());
+
+    panel.findChild<QPushButton *>(u"archive"_s)->click();
+    EXPECT_TRUE(isArchived());
+    ASSERT_EQ(told.size(), 1);
+    EXPECT_THAT(told[0][0].toString().toStdString(),
+        testing::AllOf(testing::HasSubstr("Ada Núñez is archived"), testing::HasSubstr("Ctrl+Z")));
+    ASSERT_TRUE(roster.undo());
+    EXPECT_FALSE(isArchived());
 }
 
 TEST_F(Panel, StepsThroughLiftersAndStaysAtTheEnds)

@@ -1,5 +1,6 @@
 #include "tests/ui/board/board_roster.h"
 #include "ui/look/keep_question.h"
+#include "ui/planning/copied_day.h"
 #include "ui/roster_week/roster_week_model.h"
 #include "ui/roster_week/roster_week_page.h"
 
@@ -100,6 +101,42 @@ TEST_F(RosterWeekTest, ADayIsCopiedToAnotherLifterAndCut)
     EXPECT_TRUE(roster.cards().isEmpty());
 }
 
+TEST_F(RosterWeekTest, WhatIsPastedIsEasedForTheLifterAndSaidAsOnTheBoard)
+{
+    core::CheckIn hurts;
+    hurts.id = roster.session.newId<core::CheckIn>();
+    hurts.lifter = bea;
+    hurts.day = roster.monday;
+    hurts.pain = core::PainFlag{core::BodyArea::chest, {}};
+    core::Edit edit;
+    edit.checkIns.after = {hurts};
+    ASSERT_TRUE(roster.session.perform(QStringLiteral("Say"), edit));
+    const auto cardsOfBea = [this] {
+        return roster.session.cards(bea, roster.monday, roster.monday.addDays(6));
+    };
+    typeInto(cell(0, 0),
+        {QStringLiteral("comp: 1x1 100kg"), QStringLiteral("squat: 1x1 @9.5"),
+            QStringLiteral("squat: 3x5 140kg")});
+    page.table().setCurrentIndex(cell(0, 0));
+    QTest::keyClick(&page.table(), Qt::Key_C, Qt::ControlModifier);
+    page.table().setCurrentIndex(cell(1, 2));
+    QTest::keyClick(&page.table(), Qt::Key_V, Qt::ControlModifier);
+    ASSERT_EQ(cardsOfBea().size(), 2u) << "the bench is left out";
+    EXPECT_EQ(cardsOfBea()[0].setLine, QStringLiteral("1x1 @8"));
+    EXPECT_EQ(cardsOfBea()[1].setLine, QStringLiteral("3x5"));
+    EXPECT_THAT(said.toStdString(), HasSubstr("Bea: Competition bench 1x1 is left out."));
+    EXPECT_THAT(said.toStdString(), HasSubstr("1x1 @8 in place of 1x1 @9.5"));
+    EXPECT_THAT(said.toStdString(), HasSubstr("comes without a load"));
+    const int steps = roster.session.steps().index();
+    ASSERT_TRUE(roster.session.undo()) << "one step";
+    EXPECT_EQ(roster.session.steps().index(), steps - 1);
+    EXPECT_TRUE(cardsOfBea().empty());
+
+    page.table().setCurrentIndex(cell(0, 3));
+    QTest::keyClick(&page.table(), Qt::Key_V, Qt::ControlModifier);
+    EXPECT_THAT(shown(0, 3), HasSubstr("140 kg")) << "the lifter's own loads stay";
+}
+
 TEST_F(RosterWeekTest, LiftersComeAndGoInTheirOrder)
 {
     ASSERT_EQ(page.model().rowCount(), 2);
@@ -148,7 +185,7 @@ TEST_F(RosterWeekTest, ALoadFarAboveTheMaxIsAskedAboutInTheCellAndKeptByEnter)
 
 TEST_F(RosterWeekTest, APastedFarLoadIsAskedAboutAsIfItWereTyped)
 {
-    QApplication::clipboard()->setText(QStringLiteral("comp: 1x3 225kg"));
+    copyDay(QStringLiteral("comp: 1x3 225kg"), *roster.session.lifter(roster.lifter));
     page.table().setCurrentIndex(cell(0, 1));
     page.table().setFocus();
     QTest::keyClick(&page.table(), Qt::Key_V, Qt::ControlModifier);

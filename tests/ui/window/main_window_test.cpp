@@ -4,6 +4,7 @@
 #include "core/storage/backup.h"
 #include "tests/support/roster_fixture.h"
 #include "tests/support/set_clock.h"
+#include "ui/board/week_grid.h"
 #include "ui/handout/hand_out_dialog.h"
 #include "ui/importing/import_dialog.h"
 #include "ui/look/theme.h"
@@ -381,4 +382,25 @@ TEST(Safety, DefersToRulesAndLicensedPractice)
     const QString note = ui::safetyNote();
     for (const char *part : {"not medical advice", "rule book", "licensed", "spotter", "pain"})
         EXPECT_TRUE(note.contains(QLatin1String(part))) << part;
+}
+
+TEST_F(Window, AKeyToAPageGivesItTheKeyboard)
+{
+    makeRoster(path, u"Ada"_s);
+    window.show();
+    QApplication::setActiveWindow(&window);
+    ASSERT_TRUE(window.openFile(path));
+    QTabWidget &pages = window.roster()->pages();
+    for (int page = pages.count() - 1; page >= 0; --page) {
+        QTest::keyClick(&window, Qt::Key(Qt::Key_1 + page), Qt::ControlModifier);
+        ASSERT_EQ(pages.currentIndex(), page);
+        const QWidget *focus = QApplication::focusWidget();
+        EXPECT_TRUE(focus == pages.currentWidget() || pages.currentWidget()->isAncestorOf(focus))
+            << page;
+    }
+    const auto *grid = window.findChild<ui::WeekGrid *>();
+    ASSERT_TRUE(grid->isAncestorOf(QApplication::focusWidget()));
+    const int day = grid->choice().place().day;
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Right);
+    EXPECT_EQ(grid->choice().place().day, day + 1);
 }

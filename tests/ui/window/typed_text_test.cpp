@@ -218,6 +218,34 @@ TEST_F(InTheWindow, ACardBeingEditedIsStoredWhenTheWindowIsClosed)
         u"4x4 90kg"_s);
 }
 
+TEST_F(InTheWindow, SetsThatCannotBeReadHoldTheirPageAndAreAskedAboutWhenTheWindowIsClosed)
+{
+    window.roster()->showPage(kBoard);
+    window.findChild<ui::WeekGrid *>()->edit(card, ui::CardEditing::Field::sets, u"4y3"_s);
+    for (const int page : {kLog, kRosterWeek}) {
+        window.roster()->showPage(page);
+        EXPECT_EQ(window.roster()->pages().currentIndex(), kBoard);
+        auto *editor = window.findChild<ui::CardEditor *>();
+        ASSERT_NE(editor, nullptr);
+        EXPECT_TRUE(editor->isVisible() && editor->hasFocus());
+        EXPECT_EQ(editor->toPlainText(), u"4y3"_s);
+        EXPECT_THAT(editor->accessibleDescription().toStdString(), testing::HasSubstr("Column 2"));
+    }
+    window.roster()->importLog();
+    EXPECT_EQ(window.roster()->findChild<QDialog *>(), nullptr);
+
+    bool isAsked = false;
+    answer(false, isAsked);
+    EXPECT_FALSE(window.close());
+    EXPECT_TRUE(isAsked);
+    const QDate today = clock.today.date();
+    EXPECT_EQ(roster().cards(ada, today, today)[0].setLine, u"3x3 100kg"_s);
+
+    QTest::keyClick(window.findChild<ui::CardEditor *>(), Qt::Key_Escape);
+    window.roster()->showPage(kLog);
+    EXPECT_EQ(window.roster()->pages().currentIndex(), kLog);
+}
+
 TEST_F(InTheWindow, AHalfTypedSetIsAskedAboutAlsoOfALifterThatIsNotShown)
 {
     window.roster()->showPage(kLog);

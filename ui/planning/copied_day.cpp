@@ -1,4 +1,4 @@
-#include "ui/board/copied_day.h"
+#include "ui/planning/copied_day.h"
 
 #include "ui/look/text.h"
 
