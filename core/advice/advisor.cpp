@@ -4,6 +4,7 @@
 #include "core/domain/text.h"
 #include "core/domain/variation.h"
 #include "core/notation/set_line.h"
+#include "core/safety/pain_place.h"
 
 #include <algorithm>
 #include <numeric>
@@ -18,14 +19,13 @@ constexpr int kSets = 3;
 constexpr double kUsualRpe = 8.0;
 
 /// Whether a variation is left on the list in spite of pain: it works nothing that hurts, and is
-/// not loaded heavier than the competition lift. Of a pain elsewhere nobody knows what works it.
+/// not loaded heavier than the competition lift.
 bool isBearable(const Variation &variation, const DayLimits &limits, const LiftEstimate *estimate)
 {
     return limits.pains.empty()
         || (!isHeavier(variation, estimate)
-            && std::ranges::none_of(limits.pains, [&variation](const StandingPain &pain) {
-                   return !pain.flag.area || works(variation, *pain.flag.area);
-               }));
+            && std::ranges::none_of(limits.pains,
+                [&variation](const StandingPain &pain) { return mayHurt(pain.flag, variation); }));
 }
 
 QString painCaution(const std::vector<StandingPain> &pains)

@@ -274,14 +274,17 @@ TEST(PlanChecks, PainStopsTheRepsAfterALeadToo)
     EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::stop);
 }
 
-TEST(PlanChecks, PainElsewhereStopsMaximalWorkAndLeavesTheRestToTheCoach)
+TEST(PlanChecks, PainWithoutAnAreaStopsAllWorkAndAsksWhere)
 {
     ChecksDesk desk;
     desk.feels(0).pain = PainFlag{{}, u"neck"_qs};
     desk.plan(0, "comp", u"3x3 @6"_qs);
-    EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::warning);
-    desk.cards[0].setLine = u"1xAMRAP 70%"_qs;
-    EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::stop);
+    for (const QString &sets : {u"3x3 @6"_qs, u"1xAMRAP 70%"_qs}) {
+        desk.cards[0].setLine = sets;
+        const Finding found = findingOf(desk.check(), CheckRule::pain);
+        EXPECT_EQ(found.severity, Severity::stop);
+        EXPECT_TRUE(found.remedy.contains(u"Ask where it hurts"_qs));
+    }
 }
 
 TEST(PlanChecks, MinorsGetNoMaximalAttempts)
