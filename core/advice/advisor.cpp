@@ -5,6 +5,7 @@
 #include "core/domain/variation.h"
 #include "core/notation/set_line.h"
 #include "core/safety/pain_place.h"
+#include "core/safety/unknown_age.h"
 
 #include <algorithm>
 #include <numeric>
@@ -92,8 +93,7 @@ Ranking rankVariations(const Slot &asked, const AdviceContext &context)
     else if (limits.pains.empty() && !limits.mayGoMaximal())
         capAt(kMaximalRpe, whyNoMaximal(limits));
     else if (limits.isAgeUnknown && slot.rpe.value_or(0.0) > kMaximalRpe)
-        capAt(kMaximalRpe,
-            Text::tr("No maximal work is suggested before the lifter's age is known."));
+        capAt(kMaximalRpe, whyNoMaximalYet(limits));
     if (ranking.advice.empty() && limits.pains.empty())
         ranking.cautions << Text::tr("The catalogue has no variation of this lift.");
     return ranking;

@@ -26,7 +26,7 @@ inline const Arrows kHouse{
     {"ui/catalogue", {"core/domain", "ui/look", "ui/roster"}},
     {"ui/charts", {"core/domain", "ui/look"}},
     {"ui/importing", {"core/csv", "core/exchange", "ui/look", "ui/roster"}},
-    {"ui/lifters", {"core/domain", "core/loads", "ui/look", "ui/roster"}},
+    {"ui/lifters", {"core/domain", "core/loads", "core/safety", "ui/look", "ui/roster"}},
     {"ui/log",
         {"core/advice", "core/domain", "core/loads", "core/log", "core/notation", "core/plan",
             "ui/look", "ui/roster"}},

@@ -1,6 +1,7 @@
 #include "core/safety/day_limits.h"
 
 #include "core/safety/pain_place.h"
+#include "core/safety/unknown_age.h"
 #include "tests/support/days.h"
 
 #include <gmock/gmock.h>
@@ -200,6 +201,13 @@ TEST_F(Limits, APainThatIsWorkedForSureIsNamedBeforeOneWithoutAnArea)
     hurt(2, BodyArea::chest);
     hurt(0, {}, QStringLiteral("not said where"));
     EXPECT_FALSE(whyWithheld(limits(), effort(8.0)).contains(QStringLiteral("not said where")));
+}
+
+TEST_F(Limits, AnUnknownAgeIsTheReasonUntilItIsSaid)
+{
+    EXPECT_TRUE(whyNoMaximalYet(limits()).contains(QStringLiteral("age is known")));
+    lifter.isAdult = true;
+    EXPECT_TRUE(whyNoMaximalYet(limits()).isEmpty());
 }
 
 TEST_F(Limits, EachReasonHasItsWords)
