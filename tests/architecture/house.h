@@ -42,7 +42,7 @@ inline const Arrows kHouse{
         {"core/domain", "core/loads", "core/log", "core/notation", "core/plan", "ui/look",
             "ui/roster"}},
     {"ui/squad", {"core/domain", "core/log", "core/review", "ui/look", "ui/roster"}},
-    {"ui/checks", {"core/advice", "ui/look", "ui/roster"}},
+    {"ui/checks", {"core/advice", "core/domain", "ui/look", "ui/roster"}},
     {"ui/board",
         {"core/advice", "core/domain", "core/loads", "core/log", "core/notation", "core/plan",
             "ui/checks", "ui/look", "ui/planning", "ui/roster"}},

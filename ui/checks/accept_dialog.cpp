@@ -1,5 +1,6 @@
 #include "ui/checks/accept_dialog.h"
 
+#include "core/domain/visible_text.h"
 #include "ui/look/form_parts.h"
 #include "ui/roster/open_roster.h"
 
@@ -59,7 +60,7 @@ AcceptDialog::AcceptDialog(const QStringList &findings, bool needsNote, QWidget 
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_note, &QLineEdit::textChanged, this,
-        [this, needsNote] { m_accept->setEnabled(!needsNote || !note().isEmpty()); });
+        [this, needsNote] { m_accept->setEnabled(!needsNote || core::hasVisibleText(note())); });
 }
 
 AcceptDialog::AcceptDialog(const std::vector<core::OpenStop> &stops, QWidget *parent)

@@ -287,6 +287,18 @@ TEST(PlanChecks, PainWithoutAnAreaStopsAllWorkAndAsksWhere)
     }
 }
 
+TEST(PlanChecks, AStopWavedThroughByWhatCannotBeSeenStillStands)
+{
+    ChecksDesk desk;
+    desk.feels(-1).pain = PainFlag{BodyArea::chest, {}};
+    desk.plan(0, "comp", u"3x3 @6"_qs);
+    const Finding stop = findingOf(desk.check(), CheckRule::pain);
+    Waiver waiver{WaiverId{1}, stop.key, stop.measure, u"\u200B\u2060"_qs};
+    EXPECT_FALSE(findingOf(desk.check({&waiver, 1}), CheckRule::pain).wavedThrough);
+    waiver.note = u"cleared"_qs;
+    EXPECT_TRUE(findingOf(desk.check({&waiver, 1}), CheckRule::pain).wavedThrough);
+}
+
 TEST(PlanChecks, MinorsGetNoMaximalAttempts)
 {
     for (const QString &line : {u"1x1 @9.5"_qs, u"1x1 95kg"_qs, u"3x3 @10"_qs, u"1xAMRAP 60%"_qs,
