@@ -3,6 +3,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/files.h"
 #include "core/domain/storage_error.h"
+#include "core/domain/visible_text.h"
 
 #include <CLI/CLI.hpp>
 #include <QFile>
@@ -87,7 +88,7 @@ void addPlan(CLI::App &command, HandOutOptions &options, Moment &moment, Request
         ->excludes(draft)
         ->check(CLI::Validator(
             [](const std::string &note) {
-                return fromArgument(note).trimmed().isEmpty() ? "a note has words" : "";
+                return core::hasVisibleText(fromArgument(note)) ? "" : "a note has words";
             },
             "NOTE"));
     command.callback([&] {

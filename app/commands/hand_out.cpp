@@ -6,6 +6,7 @@
 #include "core/advice/readiness_advice.h"
 #include "core/domain/nearest_word.h"
 #include "core/domain/storage_error.h"
+#include "core/domain/visible_text.h"
 #include "core/domain/week.h"
 
 namespace app {
@@ -113,7 +114,7 @@ int handOut(const HandOutOptions &options, const Moment &moment, Console &consol
     ui::HandOutSummary summary = ui::writeHandOuts(batch);
     core::Edit edit;
     if (original && !summary.stops.empty()) {
-        if (options.accepted.isEmpty()) {
+        if (!core::hasVisibleText(options.accepted)) {
             reportStops(options.roster, summary.stops, console);
             say(console.err,
                 Text::tr("Nothing was written. Change the plan, or accept this with --accept and a "

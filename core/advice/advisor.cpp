@@ -4,6 +4,8 @@
 #include "core/domain/text.h"
 #include "core/domain/variation.h"
 #include "core/notation/set_line.h"
+#include "core/safety/pain_place.h"
+#include "core/safety/unknown_age.h"
 
 #include <algorithm>
 #include <numeric>
@@ -18,14 +20,13 @@ constexpr int kSets = 3;
 constexpr double kUsualRpe = 8.0;
 
 /// Whether a variation is left on the list in spite of pain: it works nothing that hurts, and is
-/// not loaded heavier than the competition lift. Of a pain elsewhere nobody knows what works it.
+/// not loaded heavier than the competition lift.
 bool isBearable(const Variation &variation, const DayLimits &limits, const LiftEstimate *estimate)
 {
     return limits.pains.empty()
         || (!isHeavier(variation, estimate)
-            && std::ranges::none_of(limits.pains, [&variation](const StandingPain &pain) {
-                   return !pain.flag.area || works(variation, *pain.flag.area);
-               }));
+            && std::ranges::none_of(limits.pains,
+                [&variation](const StandingPain &pain) { return mayHurt(pain.flag, variation); }));
 }
 
 QString painCaution(const std::vector<StandingPain> &pains)
@@ -92,8 +93,7 @@ Ranking rankVariations(const Slot &asked, const AdviceContext &context)
     else if (limits.pains.empty() && !limits.mayGoMaximal())
         capAt(kMaximalRpe, whyNoMaximal(limits));
     else if (limits.isAgeUnknown && slot.rpe.value_or(0.0) > kMaximalRpe)
-        capAt(kMaximalRpe,
-            Text::tr("No maximal work is suggested before the lifter's age is known."));
+        capAt(kMaximalRpe, whyNoMaximalYet(limits));
     if (ranking.advice.empty() && limits.pains.empty())
         ranking.cautions << Text::tr("The catalogue has no variation of this lift.");
     return ranking;

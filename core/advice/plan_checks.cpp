@@ -2,6 +2,7 @@
 
 #include "core/advice/plan_checks_rules.h"
 #include "core/domain/training_history.h"
+#include "core/domain/visible_text.h"
 #include "core/domain/week.h"
 #include "core/loads/effort_words.h"
 
@@ -99,7 +100,7 @@ void waveThrough(std::vector<Finding> &findings, std::span<const Waiver> waivers
     for (Finding &finding : findings)
         for (const Waiver &waiver : waivers)
             if (waiver.key == finding.key && finding.measure <= waiver.measure + kRounding
-                && !(needsNote(finding) && waiver.note.trimmed().isEmpty()))
+                && !(needsNote(finding) && !hasVisibleText(waiver.note)))
                 finding.wavedThrough = waiver.note;
 }
 
@@ -127,7 +128,7 @@ std::vector<Finding> checkPlan(const PlanToCheck &plan)
 Edit waive(const Finding &finding, const QString &note, std::span<const Waiver> waivers,
     const std::function<WaiverId()> &newId)
 {
-    assert(!needsNote(finding) || !note.trimmed().isEmpty());
+    assert(!needsNote(finding) || hasVisibleText(note));
     Edit edit = takeUp(finding, waivers);
     const WaiverId id = edit.waivers.before.empty() ? newId() : edit.waivers.before.front().id;
     edit.waivers.after = {{id, finding.key, finding.measure, note}};

@@ -1,6 +1,7 @@
 #include "core/advice/plan_checks_rules.h"
 #include "core/domain/text.h"
 #include "core/domain/training_history.h"
+#include "core/safety/pain_place.h"
 
 #include <QLocale>
 #include <algorithm>
@@ -31,8 +32,8 @@ SetEffort effortOf(const CheckedPlan &checked, const CheckedCard &card, const Re
         checked.plan.estimateOf(card.variation.lift), checked.plan.catalogue);
 }
 
-/// A pain in an area stops all that works it, by its lead or by the reps after it. A pain elsewhere
-/// stops maximal work, and nobody but the coach can tell what else.
+/// A pain in an area stops all that works it, by its lead or by the reps after it; one of which no
+/// area is named stops everything, since it may be anywhere.
 void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
 {
     const DayLimits limits =
@@ -57,10 +58,15 @@ void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
                                        "word comes first.");
         const bool isWorked =
             std::ranges::any_of(card.resolved.lines, [&](const ResolvedLine &line) {
-                return pain.flag.area
-                    && core::works(effortOf(checked, card, line), *pain.flag.area);
+                return mayHurt(pain.flag, effortOf(checked, card, line));
             });
-        if (isWorked)
+        if (!pain.flag.area)
+            keep(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
+                Text::tr("%1, and no area is named: %2 may work it.")
+                    .arg(where, card.variation.name),
+                Text::tr("Ask where it hurts, and name the nearest area in that check-in. %1")
+                    .arg(refer)));
+        else if (isWorked)
             keep(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
                 Text::tr("%1, and %2 works it.").arg(where, card.variation.name),
                 Text::tr("Take it out. %1").arg(refer)));
@@ -69,11 +75,6 @@ void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
                 Text::tr("%1, and this is maximal work.").arg(where),
                 Text::tr("No maximal work until a check-in says that the pain is gone. %1")
                     .arg(refer)));
-        else if (!pain.flag.area)
-            keep(checked.finding(CheckRule::pain, Severity::warning, card, 0.5,
-                Text::tr("%1: whether %2 works it is for you to tell.")
-                    .arg(where, card.variation.name),
-                refer));
     }
     if (worst)
         found.push_back(*worst);

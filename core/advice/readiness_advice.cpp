@@ -2,6 +2,7 @@
 
 #include "core/domain/text.h"
 #include "core/domain/variation.h"
+#include "core/safety/pain_place.h"
 
 #include <QLocale>
 #include <algorithm>
@@ -50,9 +51,8 @@ std::vector<BodyArea> soreAndWorked(const CheckIn &checkIn, const Variation &var
 
 bool hurts(const DayLimits &limits, const Variation &variation)
 {
-    return std::ranges::any_of(limits.pains, [&variation](const StandingPain &pain) {
-        return pain.flag.area && works(variation, *pain.flag.area);
-    });
+    return std::ranges::any_of(limits.pains,
+        [&variation](const StandingPain &pain) { return mayHurt(pain.flag, variation); });
 }
 
 /// What stands in for planned work.

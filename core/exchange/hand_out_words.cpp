@@ -43,6 +43,8 @@ QJsonObject handOutWords()
         {QStringLiteral("eachSide"), Text::tr("each side %1")},
         {QStringLiteral("heldBack"), Text::tr("Held back: do not do this set as planned.")},
         {QStringLiteral("painHere"), Text::tr("Not in pain: leave it out and tell the coach.")},
+        {QStringLiteral("painWhere"),
+            Text::tr("Where does it hurt? Choose the nearest area in the check-in.")},
         {QStringLiteral("plannedWas"), Text::tr("Planned: %1")},
         {QStringLiteral("asPlanned"), Text::tr("Done as planned")},
         {QStringLiteral("enter"), Text::tr("Enter what you did")},

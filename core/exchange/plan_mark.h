@@ -16,4 +16,11 @@ namespace core {
 [[nodiscard]] QString planMark(LifterId lifter, QDate monday, std::span<const Card> cards,
     std::span<const Variation> variations);
 
+/// Whether the mark is that of the plan as it stands, or of the same plan as it stood when a slash
+/// parted the set lines of a row (version 6 of the roster file): a sheet that was handed out before
+/// then is still one of this plan. What stood in rows even then is told from what the slash parted
+/// by trying both, card by card; with more than ten such cards, all of them alike.
+[[nodiscard]] bool isMarkOf(const QString &mark, LifterId lifter, QDate monday,
+    std::span<const Card> cards, std::span<const Variation> variations);
+
 } // namespace core

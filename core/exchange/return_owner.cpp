@@ -27,7 +27,7 @@ SheetOwner ownerOf(const ReturnSheet &sheet, const ReturnBasis &basis)
                 "The name is that of %1, the number is not: the hand-out may come from another "
                 "roster file.")
                 .arg(byName->name)};
-    if (byId && planMark(byId->id, sheet.monday, basis.cards, basis.variations) == sheet.mark)
+    if (byId && isMarkOf(sheet.mark, byId->id, sheet.monday, basis.cards, basis.variations))
         return {byId, false,
             Text::tr("The sheet names %1; number and plan are those of %2. Was the lifter renamed?")
                 .arg(sheet.lifter, byId->name)};

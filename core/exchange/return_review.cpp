@@ -27,7 +27,7 @@ bool isSame(const ReturnSheet &a, const ReturnSheet &b)
 
 QString planNotice(const ReturnSheet &sheet, const Lifter &lifter, const ReturnBasis &basis)
 {
-    if (planMark(lifter.id, sheet.monday, basis.cards, basis.variations) == sheet.mark)
+    if (isMarkOf(sheet.mark, lifter.id, sheet.monday, basis.cards, basis.variations))
         return {};
     const bool isPlanned = std::ranges::any_of(basis.cards, [&](const Card &card) {
         return card.lifter == lifter.id && card.day >= sheet.monday

@@ -2,6 +2,7 @@
 
 #include "core/domain/text.h"
 #include "core/loads/estimate_words.h"
+#include "core/safety/unknown_age.h"
 #include "core/strength/prescription.h"
 
 #include <algorithm>
@@ -91,10 +92,10 @@ SetEffort effortOf(const ResolvedLine &line, const Variation &variation, QDate d
 
 QString withoutMaximalWords(const DayLimits &limits, const QString &now, const QString &was)
 {
-    return (limits.isBeginner()
-            ? Text::tr("Minors and novices get no maximal work: %1 in place of %2.")
-            : Text::tr("No maximal work before the lifter's age is known: %1 in place of %2."))
-        .arg(now, was);
+    return Text::tr("%1 in place of %2. %3")
+        .arg(now, was,
+            limits.isBeginner() ? Text::tr("Minors and novices get no maximal work.")
+                                : whyNoMaximalYet(limits));
 }
 
 SetLine withoutMaximal(const SetLine &line)

@@ -3,6 +3,7 @@
 #include "core/domain/text.h"
 #include "core/loads/effort.h"
 #include "core/safety/day_limits.h"
+#include "core/safety/unknown_age.h"
 
 #include <algorithm>
 
@@ -61,9 +62,7 @@ private:
         if (eased != line)
             remark(Text::tr("%1 in place of %2. %3")
                        .arg(namedLine(variation, eased), setLineText(line),
-                           limits.mayGoMaximal()
-                               ? Text::tr("No maximal work before the lifter's age is known.")
-                               : whyNoMaximal(limits)));
+                           limits.mayGoMaximal() ? whyNoMaximalYet(limits) : whyNoMaximal(limits)));
         return eased;
     }
 

@@ -1,7 +1,9 @@
 #include "core/safety/day_limits.h"
 
 #include "core/domain/text.h"
+#include "core/safety/pain_place.h"
 
+#include <QLocale>
 #include <algorithm>
 
 namespace core {
@@ -84,6 +86,12 @@ QString whyWithheld(const DayLimits &limits, const SetEffort &set)
             return Text::tr("Pain (%1): nothing is suggested for this set. Stop what hurts and "
                             "refer.")
                 .arg(words(pain.flag));
+    for (const StandingPain &pain : limits.pains)
+        if (mayHurt(pain.flag, set))
+            return Text::tr("Pain (%1), and no area is named: nothing is suggested for this set. "
+                            "Ask where it hurts, and name the nearest area in the check-in of %2. "
+                            "Stop what hurts and refer.")
+                .arg(words(pain.flag), QLocale().toString(pain.said, QLocale::ShortFormat));
     return isMaximal(set) ? whyNoMaximal(limits) : QString();
 }
 

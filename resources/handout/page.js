@@ -147,7 +147,8 @@ function drawSet(day, card, set) {
     parts.push(el('p', {class: 'small muted'}, words(W.plannedWas, plannedWords(set.planned))));
   const held = set.planned && !isDone(set) && isHeld(day, set.planned);
   if (held)
-    parts.push(notice(W.heldBack + (hurtsIn(day, set.planned) ? ' ' + W.painHere : ''), true));
+    parts.push(notice([W.heldBack, hurtsIn(day, set.planned) && W.painHere,
+      isPlaceUnknown(day) && W.painWhere].filter(Boolean).join(' '), true));
   if (view.editing === set.key)
     parts.push(drawEditor(day, card, set));
   else if (isDone(set))

@@ -82,9 +82,15 @@ function hasPain(day) {
   return painsOn(day).length > 0;
 }
 
-/* Whether pain speaks against the planned set: it works what hurts, or it is maximal. */
+/* Whether pain speaks against the planned set: it works what hurts, or it is maximal. A pain of
+ * which no area is named may be anywhere. */
 function hurtsIn(day, planned) {
-  return painsOn(day).some(pain => planned.isMaximal || (pain.area && planned.works.includes(pain.area)));
+  return painsOn(day).some(pain =>
+    planned.isMaximal || !pain.area || planned.works.includes(pain.area));
+}
+
+function isPlaceUnknown(day) {
+  return painsOn(day).some(pain => !pain.area);
 }
 
 function isHeld(day, planned) {

@@ -138,13 +138,18 @@ def log_a_session(phone):
     phone.picture('3-accepted')
     check('touch 2' in phone.text('[id="set-1.1"]'), 'the accepted set is not shown as said')
 
-    phone.tap('label:has(#pain-elbows)')
-    phone.type('#pain-words', 'left, <b>sharp</b> at the bottom')
-    check('doctor or physiotherapist' in phone.text(), 'pain brings no warning')
     other = phone.driver.execute_script(
         'return [...document.querySelectorAll("[id]")].map(e => e.id)'
         '.find(id => /^set-\\d+\\.\\d+$/.test(id) && id !== "set-1.1")')
     check(other, 'the day has one set only')
+    phone.tap('label:has(#pain-elsewhere)')
+    check('Held back' in phone.text(f'[id="{other}"]')
+          and 'Where does it hurt?' in phone.text(f'[id="{other}"]'),
+          'pain that may be anywhere holds nothing back, or nobody asks where')
+    phone.tap('label:has(#pain-elbows)')
+    check('Where does it hurt?' not in phone.text(), 'the place is asked for that was told')
+    phone.type('#pain-words', 'left, <b>sharp</b> at the bottom')
+    check('doctor or physiotherapist' in phone.text(), 'pain brings no warning')
     check('Held back' in phone.text(f'[id="{other}"]')
           and 'Done as planned' not in phone.text(f'[id="{other}"]'), 'pain holds nothing back')
     phone.picture('2-check-in')

@@ -115,6 +115,7 @@ TEST_F(StoppedHandOut, IsRefusedWithTheWordsUntilANoteAcceptsIt)
     EXPECT_EQ(waivers().size(), before);
 
     EXPECT_EQ(write({"--accept", "  "}).code, 2) << "a note has words";
+    EXPECT_EQ(write({"--accept", "\u200B"}).code, 2) << "and some that can be seen";
     EXPECT_EQ(write({"--accept", "cleared", "--draft"}).code, 2) << "a draft accepts nothing";
     got = write({"--accept", "cleared by the physician"});
     EXPECT_EQ(got.code, 0) << got.err.toStdString();

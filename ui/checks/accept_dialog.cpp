@@ -1,5 +1,6 @@
 #include "ui/checks/accept_dialog.h"
 
+#include "core/domain/visible_text.h"
 #include "ui/look/form_parts.h"
 #include "ui/roster/open_roster.h"
 
@@ -122,7 +123,7 @@ std::map<core::LifterId, QString> AcceptDialog::notes() const
 {
     std::map<core::LifterId, QString> written;
     for (const auto &[lifter, field] : m_notes)
-        if (const QString note = noteIn(*field); !note.isEmpty())
+        if (const QString note = noteIn(*field); core::hasVisibleText(note))
             written.emplace(lifter, note);
     return written;
 }

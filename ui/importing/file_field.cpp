@@ -42,7 +42,7 @@ QString FileField::path() const
 
 void FileField::setPath(const QString &path)
 {
-    if (path == this->path())
+    if (path.isEmpty() && this->path().isEmpty())
         return;
     m_path->setText(QDir::toNativeSeparators(path));
     m_path->setToolTip(m_path->text());

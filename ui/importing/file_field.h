@@ -17,6 +17,7 @@ public:
     FileField(const QString &what, const QString &placeholder, QWidget *parent = nullptr);
 
     [[nodiscard]] QString path() const;
+    /// A file that is chosen once more is told too: it may have been mended since it was read.
     void setPath(const QString &path);
     /// For labels and first focus. It is no focus proxy: Tab would pass over the other parts.
     [[nodiscard]] QPushButton &chooseButton() { return *m_choose; }

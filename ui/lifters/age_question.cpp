@@ -1,6 +1,7 @@
 #include "ui/lifters/age_question.h"
 
 #include "core/domain/lifter_edits.h"
+#include "core/safety/unknown_age.h"
 #include "ui/lifters/lifter_draft.h"
 #include "ui/look/colours.h"
 #include "ui/look/field_note.h"
@@ -61,7 +62,9 @@ void AgeQuestion::askAbout(const core::Lifter &lifter)
 void AgeQuestion::ask(const core::Lifter &lifter)
 {
     m_words->say(
-        tr("How old is %1? Until it is said, no maximal work is suggested.").arg(lifter.name));
+        tr("How old is %1? %2")
+            .arg(lifter.name,
+                core::whyNoMaximalYet(core::limitsOn(lifter, m_roster.today().date(), {}))));
 }
 
 void AgeQuestion::sayAdult()

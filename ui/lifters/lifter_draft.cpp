@@ -1,5 +1,6 @@
 #include "ui/lifters/lifter_draft.h"
 
+#include "core/safety/unknown_age.h"
 #include "ui/look/text.h"
 
 #include <QLocale>
@@ -229,7 +230,7 @@ core::Lifter inUnit(core::Lifter lifter, core::Unit unit)
 QString ageCaution(const core::Lifter &lifter, QDate today)
 {
     if (core::isAgeUnknown(lifter))
-        return Text::tr("Counts as an adult until the year is known.");
+        return core::whyNoMaximalYet(core::limitsOn(lifter, today, {}));
     if (core::mayBeMinor(lifter, today))
         return Text::tr("Under 18, or only just of age: no maximal work is suggested, and none "
                         "without qualified supervision. Local rules and the federation's rule book "

@@ -198,10 +198,15 @@ void CheckInForm::showPain()
     const core::CheckIn now = typed();
     m_area->setVisible(hurts());
     m_painWords->setVisible(hurts());
-    m_stop->say(hurts()
-            ? tr("Stop what hurts. Sharp pain, numbness, or pain that stays is for a physician or "
-                 "physiotherapist; no load and no maximal attempt is suggested through it.")
-            : QString());
+    QString stop;
+    if (hurts())
+        stop = tr("Stop what hurts. Sharp pain, numbness, or pain that stays is for a physician or "
+                  "physiotherapist; no load and no maximal attempt is suggested through it.");
+    if (now.pain && !now.pain->area)
+        stop += u' '
+            + tr("While no area is named, all planned work is held back: ask where it hurts, and "
+                 "choose the nearest one.");
+    m_stop->say(stop);
     const bool isTold = !now.pain || now.pain->area || !now.pain->words.isEmpty();
     m_problem->say(isTold ? QString()
                           : tr("Not saved yet: name the area of the pain, or say in words where "

@@ -7,6 +7,8 @@ class QLabel;
 
 namespace ui {
 
+class FieldNote;
+
 /// Which day is shown, and the way to the others. Page Up and Page Down with Ctrl turn it too.
 class DayHeader : public QWidget
 {
@@ -15,7 +17,8 @@ class DayHeader : public QWidget
 public:
     explicit DayHeader(QWidget *parent = nullptr);
 
-    void show(QDate day, const QString &progress);
+    /// Says how far the day is from today, where it is another.
+    void show(QDate day, QDate today, const QString &progress);
     using QWidget::show;
 
 Q_SIGNALS:
@@ -25,6 +28,7 @@ Q_SIGNALS:
 private:
     QDate m_day;
     QLabel *m_title;
+    FieldNote *m_notToday;
     QLabel *m_progress;
 };
 

@@ -211,8 +211,18 @@ void DayLog::reload()
     replan();
 }
 
+/// A day that was looked up of one lifter says nothing of the next.
+void DayLog::turnTo(core::LifterId lifter)
+{
+    m_day = today();
+    Q_EMIT opening(lifter, &m_day);
+    m_isToday = m_day == today();
+}
+
 void DayLog::takeHistory()
 {
+    if (m_read.first != m_selection.lifter())
+        turnTo(m_selection.lifter());
     if (m_read != key()) {
         reload();
         return;

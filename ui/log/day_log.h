@@ -83,11 +83,15 @@ Q_SIGNALS:
     void settling(QStringList *left);
     /// See OpenRoster::closing().
     void closing(QStringList *left);
+    /// Another lifter's log is opened, on today: whoever has something half typed of theirs says of
+    /// which day, and it is opened there.
+    void opening(core::LifterId lifter, QDate *day);
 
 private:
     void follow(const core::RosterChange &change);
     void reload();
     void takeHistory();
+    void turnTo(core::LifterId lifter);
     void replan();
     void tellCheckIn();
     [[nodiscard]] core::DayInputs inputs() const;

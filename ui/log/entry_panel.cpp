@@ -82,7 +82,7 @@ EntryPanel::EntryPanel(LogDesk &desk, QWidget *parent)
     });
 }
 
-void EntryPanel::show(const std::vector<core::Variation> &catalogue)
+void EntryPanel::show(const std::vector<core::Variation> &catalogue, const QString &whose)
 {
     const std::vector<LogLine> &lines = m_desk.lines();
     setEnabled(!lines.empty());
@@ -90,12 +90,15 @@ void EntryPanel::show(const std::vector<core::Variation> &catalogue)
         return;
     const LogLine &line = lines[m_desk.current()];
     const QString number = tr("Set %1 of %2").arg(m_desk.current() + 1).arg(lines.size());
-    m_title->setText(m_desk.isLogged()
-            ? tr("%1, logged: %2, %3").arg(number, line.variation, line.did)
-            : m_desk.isOffered()
-            ? (lines.size() == 1 ? tr("First set: %1") : tr("Another set: %1")).arg(line.variation)
-            : m_desk.isExtra() ? tr("%1, extra: %2").arg(number, line.variation)
-                               : tr("%1: %2, %3").arg(number, line.variation, line.asked));
+    const QString set = m_desk.isLogged()
+        ? tr("%1, logged: %2, %3").arg(number, line.variation, line.did)
+        : m_desk.isOffered()
+        ? (lines.size() == 1 ? tr("First set: %1") : tr("Another set: %1")).arg(line.variation)
+        : m_desk.isExtra() ? tr("%1, extra: %2").arg(number, line.variation)
+                           : tr("%1: %2, %3").arg(number, line.variation, line.asked);
+    m_title->setText(whose.isEmpty() ? set : tr("%1 – %2").arg(whose, set));
+    m_field->setAccessibleName(
+        whose.isEmpty() ? tr("What was done") : tr("What %1 did").arg(whose));
     m_field->setAccessibleDescription(m_title->text());
     fillVariations(catalogue);
     if (m_field->text() != m_desk.text())

@@ -25,7 +25,8 @@ class EntryPanel : public QWidget
 public:
     explicit EntryPanel(LogDesk &desk, QWidget *parent = nullptr);
 
-    void show(const std::vector<core::Variation> &catalogue);
+    /// @param whose  the lifter's name, where several are logged side by side
+    void show(const std::vector<core::Variation> &catalogue, const QString &whose = {});
     using QWidget::show;
 
 Q_SIGNALS:

@@ -35,6 +35,11 @@ LogDesk::LogDesk(DayLog &log, QObject *parent)
 {
     connect(&log, &DayLog::changed, this, &LogDesk::follow);
     connect(&log, &DayLog::closing, this, [this](QStringList *left) { *left << drafts(); });
+    connect(&log, &DayLog::opening, this, [this](core::LifterId lifter, QDate *day) {
+        for (const auto &[key, draft] : m_drafts) // by day: the last one holds
+            if (key.first == lifter && draft.hasText())
+                *day = key.second;
+    });
     follow();
 }
 

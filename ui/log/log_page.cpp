@@ -134,7 +134,7 @@ void LogPage::showDesk()
     m_stack->setCurrentIndex(hasLifter ? 1 : 0);
     if (!hasLifter)
         return;
-    m_header->show(m_log->day(), progress(m_desk->lines()));
+    m_header->show(m_log->day(), m_log->today(), progress(m_desk->lines()));
     m_advice->show(m_log->advice(), m_log->shiftsLoads(), m_log->catalogue());
     QStringList notices;
     if (m_log->rows().empty())

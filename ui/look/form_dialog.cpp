@@ -11,6 +11,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTableWidget>
+#include <utility>
 
 namespace ui {
 
@@ -28,7 +29,7 @@ void FormDialog::keepBy(std::function<bool()> keep)
 void FormDialog::layOut(QLayout *page, QWidget *buttons, const QSize &size)
 {
     setLayout(columnLayout({{new ScrollingRoom(page), 1}, m_trouble, buttons}));
-    sizeToScreen(*this, size);
+    m_size = size;
 }
 
 void FormDialog::accept()
@@ -54,8 +55,15 @@ bool FormDialog::isTouched() const
 void FormDialog::showEvent(QShowEvent *event)
 {
     QDialog::showEvent(event);
-    if (!event->spontaneous())
-        m_asOpened = fieldTexts(*this);
+    if (event->spontaneous())
+        return;
+    m_asOpened = fieldTexts(*this);
+    // Not before: what a dialog fills in after its layout is part of what it needs.
+    if (std::exchange(m_isSized, true))
+        return;
+    for (ScrollingRoom *room : findChildren<ScrollingRoom *>())
+        room->updateGeometry(); // which does not hear of its page
+    sizeToScreen(*this, m_size);
 }
 
 bool mayDrop(const QString &title, const QString &words, const QString &what, QWidget *parent)

@@ -37,6 +37,8 @@ private:
     std::function<bool()> m_keep;
     FieldNote *m_trouble;
     QStringList m_asOpened; ///< see fieldTexts()
+    QSize m_size;           ///< see layOut()
+    bool m_isSized = false;
 };
 
 /// Asks whether what is not saved may go.

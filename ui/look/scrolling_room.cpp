@@ -53,4 +53,15 @@ void sizeToScreen(QWidget &window, const QSize &wanted)
     window.resize(onScreen(wanted.isEmpty() ? window.sizeHint() : wanted, window));
 }
 
+void keepOnScreen(QWidget &window)
+{
+    if (window.isMaximized() || window.isFullScreen())
+        return;
+    window.resize(onScreen(window.size(), window));
+    const QRect screen = window.screen()->availableGeometry();
+    const QPoint most = screen.bottomRight() - QPoint(window.width() - 1, window.height() - 1);
+    window.move(std::max(screen.left(), std::min(window.x(), most.x())),
+        std::max(screen.top(), std::min(window.y(), most.y())));
+}
+
 } // namespace ui

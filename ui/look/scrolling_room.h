@@ -28,4 +28,7 @@ public:
 /// goes.
 void sizeToScreen(QWidget &window, const QSize &wanted = {});
 
+/// Makes the window as small as its screen, if it is larger, and moves it onto it.
+void keepOnScreen(QWidget &window);
+
 } // namespace ui

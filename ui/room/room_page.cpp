@@ -193,7 +193,10 @@ RoomPage::Shown RoomPage::shownAs(Seat &seat)
     });
     connect(shown.column, &SeatColumn::leaveWanted, this, [this, id = seat.id()] { leave(id); });
     // At once: what is typed next belongs to the next set.
-    const auto showEntry = [this, entry = shown.entry] { entry->show(m_roster.variations()); };
+    const auto showEntry = [this, entry = shown.entry, &seat] {
+        const core::Lifter *lifter = seat.lifter();
+        entry->show(m_roster.variations(), lifter ? lifter->name : QString());
+    };
     connect(&seat.desk(), &LogDesk::changed, shown.entry, showEntry);
     showEntry();
     connect(shown.entry, &EntryPanel::sideways, this, [this](int seats) {

@@ -105,7 +105,9 @@ MainWindow::MainWindow(Theme &theme, Today &today, QWidget *parent)
     connect(m_start, &StartPage::openAskedFor, this, &MainWindow::askForOpen);
     connect(m_start, &StartPage::fileAskedFor, this, &MainWindow::openFile);
 
-    if (!restoreGeometry(QSettings().value(kGeometryKey).toByteArray()))
+    if (restoreGeometry(QSettings().value(kGeometryKey).toByteArray()))
+        keepOnScreen(*this); // the last one may have been larger
+    else
         sizeToScreen(*this, {1366, 768});
     refreshState();
 }

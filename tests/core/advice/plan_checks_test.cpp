@@ -274,14 +274,29 @@ TEST(PlanChecks, PainStopsTheRepsAfterALeadToo)
     EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::stop);
 }
 
-TEST(PlanChecks, PainElsewhereStopsMaximalWorkAndLeavesTheRestToTheCoach)
+TEST(PlanChecks, PainWithoutAnAreaStopsAllWorkAndAsksWhere)
 {
     ChecksDesk desk;
     desk.feels(0).pain = PainFlag{{}, u"neck"_qs};
     desk.plan(0, "comp", u"3x3 @6"_qs);
-    EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::warning);
-    desk.cards[0].setLine = u"1xAMRAP 70%"_qs;
-    EXPECT_EQ(findingOf(desk.check(), CheckRule::pain).severity, Severity::stop);
+    for (const QString &sets : {u"3x3 @6"_qs, u"1xAMRAP 70%"_qs}) {
+        desk.cards[0].setLine = sets;
+        const Finding found = findingOf(desk.check(), CheckRule::pain);
+        EXPECT_EQ(found.severity, Severity::stop);
+        EXPECT_TRUE(found.remedy.contains(u"Ask where it hurts"_qs));
+    }
+}
+
+TEST(PlanChecks, AStopWavedThroughByWhatCannotBeSeenStillStands)
+{
+    ChecksDesk desk;
+    desk.feels(-1).pain = PainFlag{BodyArea::chest, {}};
+    desk.plan(0, "comp", u"3x3 @6"_qs);
+    const Finding stop = findingOf(desk.check(), CheckRule::pain);
+    Waiver waiver{WaiverId{1}, stop.key, stop.measure, u"\u200B\u2060"_qs};
+    EXPECT_FALSE(findingOf(desk.check({&waiver, 1}), CheckRule::pain).wavedThrough);
+    waiver.note = u"cleared"_qs;
+    EXPECT_TRUE(findingOf(desk.check({&waiver, 1}), CheckRule::pain).wavedThrough);
 }
 
 TEST(PlanChecks, MinorsGetNoMaximalAttempts)

@@ -229,6 +229,35 @@ TEST(PlanMark, StaysWhileThePlanStaysAndChangesWithIt)
     EXPECT_NE(mark(other), mark(week));
 }
 
+TEST(PlanMark, OfASheetFromWhenASlashPartedSetLinesIsStillOfThePlan)
+{
+    PlannedWeek week;
+    week.cards.resize(2);
+    const QDate day = week.cards[0].day;
+    week.cards[1].day = day;
+    const QString code = find(week.catalogue, week.cards[0].variation)->code;
+    const QString other = find(week.catalogue, week.cards[1].variation)->code;
+    // Rows were rows even then; only the first card had a slash.
+    const QStringList written{QString::number(week.lifter.id.value),
+        tests::kMonday.toString(Qt::ISODate), day.toString(Qt::ISODate), code,
+        QStringLiteral("1x1 @8 / 3x3 -10% ; a/b then c"), day.toString(Qt::ISODate), other,
+        QStringLiteral("3x3 @7 2x2 @6")};
+    const QString mark = QString::fromLatin1(
+        QCryptographicHash::hash(written.join(u'\n').toUtf8(), QCryptographicHash::Sha256)
+            .toHex()
+            .left(16));
+    week.cards[1].setLine = QStringLiteral("3x3 @7\n2x2 @6");
+    const auto isOf = [&](const char *setLine) {
+        week.cards[0].setLine = QString::fromLatin1(setLine);
+        return isMarkOf(mark, week.lifter.id, tests::kMonday, week.cards, week.catalogue);
+    };
+    EXPECT_TRUE(isOf("1x1 @8 / 3x3 -10% ; a/b then c")) << "as it was";
+    EXPECT_TRUE(isOf("1x1 @8 \n 3x3 -10% ; a/b then c")) << "as it was migrated";
+    EXPECT_TRUE(isOf("1x1 @8 then 3x3 -10% ; a/b then c")) << "as it is written now";
+    EXPECT_FALSE(isOf("1x1 @8 then 3x3 -5% ; a/b then c"));
+    EXPECT_FALSE(isOf("1x1 @8 then 3x3 -10% ; a/b / c")) << "a note is no set line";
+}
+
 TEST(HandOut, EveryVariationIsNamedWithItsLift)
 {
     PlannedWeek week;

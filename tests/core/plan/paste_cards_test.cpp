@@ -121,7 +121,8 @@ TEST(PasteCards, NoMaximalSetIsWrittenBeforeTheAgeIsKnown)
     const PastedCards pasted = desk.paste();
     EXPECT_THAT(linesOf(pasted, desk.cleo), ElementsAre("1x1 @8 3x3 -10%", "3x8 @7.5"));
     ASSERT_THAT(pasted.remarks, SizeIs(1));
-    EXPECT_THAT(pasted.remarks[0].toStdString(), HasSubstr("age is known"));
+    EXPECT_THAT(pasted.remarks[0].toStdString(),
+        HasSubstr("No maximal work is suggested before the lifter's age is known."));
 }
 
 TEST(PasteCards, WhatHurtsIsLeftOutForWhomItHurts)

@@ -230,7 +230,8 @@ TEST(Progression, WritesNoMaximalWorkBeforeTheAgeIsKnown)
     const Progression held = progress(week, RaiseRpe{0.5, 10.0}, 3, unknown, Ids());
     EXPECT_EQ(held.rows[0].setLine, u"3x3 @9"_qs);
     EXPECT_EQ(held.rows[2].setLine, u"3x3 @9"_qs) << "as far as it is no maximal work";
-    EXPECT_THAT(held.remarks.join(u' ').toStdString(), testing::HasSubstr("age is known"));
+    EXPECT_THAT(held.remarks.join(u' ').toStdString(),
+        testing::HasSubstr("No maximal work is suggested before the lifter's age is known."));
     const Progression free = carry(week, RaiseRpe{0.5, 10.0}, 3);
     EXPECT_EQ(free.rows[2].setLine, u"3x3 @10"_qs);
     EXPECT_THAT(free.remarks, IsEmpty());

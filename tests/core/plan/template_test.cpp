@@ -110,7 +110,8 @@ TEST(Template, LaysNoMaximalWorkBeforeTheAgeIsKnown)
     unknown.lifter.isAdult = false;
     unknown.lay(heavy);
     EXPECT_THAT(unknown.on(0), ElementsAre("comp 1x1 @8"));
-    EXPECT_THAT(unknown.remarks.join(u' ').toStdString(), testing::HasSubstr("age is known"));
+    EXPECT_THAT(unknown.remarks.join(u' ').toStdString(),
+        testing::HasSubstr("No maximal work is suggested before the lifter's age is known."));
 }
 
 TEST(Template, IsLaidOnALifterFromAnyDay)

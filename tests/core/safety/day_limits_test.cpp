@@ -1,5 +1,7 @@
 #include "core/safety/day_limits.h"
 
+#include "core/safety/pain_place.h"
+#include "core/safety/unknown_age.h"
 #include "tests/support/days.h"
 
 #include <gmock/gmock.h>
@@ -175,11 +177,37 @@ TEST_F(Limits, PainWithholdsWhatWorksTheAreaInItsLeadOrAfterIt)
     EXPECT_FALSE(whyWithheld(limits(), set).isEmpty()) << "who knows what it works";
 }
 
-TEST_F(Limits, PainElsewhereWithholdsMaximalWorkAndSaysSo)
+TEST_F(Limits, PainWithoutAnAreaMayBeAnywhereAndWithholdsAllUntilItIsNamed)
 {
-    hurt(0, {}, QStringLiteral("left rib"));
-    EXPECT_TRUE(whyWithheld(limits(), effort(8.0)).isEmpty());
-    EXPECT_TRUE(whyWithheld(limits(), effort(9.5)).contains(QStringLiteral("left rib")));
+    hurt(3, {}, QStringLiteral("left rib"));
+    for (const double rpe : {5.0, 8.0, 9.5}) {
+        const QString why = whyWithheld(limits(), effort(rpe));
+        EXPECT_TRUE(why.contains(QStringLiteral("left rib")));
+        EXPECT_TRUE(why.contains(QStringLiteral("Ask where it hurts")));
+        EXPECT_TRUE(why.contains(QLocale().toString(kDay.addDays(-3), QLocale::ShortFormat)));
+    }
+    Variation sparing;
+    for (const BodyArea area : kBodyAreas)
+        sparing.work[area] = Work::none;
+    EXPECT_TRUE(mayHurt(checkIns[0].pain.value(), sparing));
+    checkIns[0].pain->area = BodyArea::legs;
+    EXPECT_FALSE(mayHurt(checkIns[0].pain.value(), sparing));
+    checkIns[0].pain->area = BodyArea::back;
+    EXPECT_FALSE(whyWithheld(limits(), effort(8.0)).contains(QStringLiteral("Ask where")));
+}
+
+TEST_F(Limits, APainThatIsWorkedForSureIsNamedBeforeOneWithoutAnArea)
+{
+    hurt(2, BodyArea::chest);
+    hurt(0, {}, QStringLiteral("not said where"));
+    EXPECT_FALSE(whyWithheld(limits(), effort(8.0)).contains(QStringLiteral("not said where")));
+}
+
+TEST_F(Limits, AnUnknownAgeIsTheReasonUntilItIsSaid)
+{
+    EXPECT_TRUE(whyNoMaximalYet(limits()).contains(QStringLiteral("age is known")));
+    lifter.isAdult = true;
+    EXPECT_TRUE(whyNoMaximalYet(limits()).isEmpty());
 }
 
 TEST_F(Limits, EachReasonHasItsWords)

@@ -49,6 +49,7 @@ inline constexpr std::array kNotPaths = std::to_array<std::string_view>({
     "likelyAtMostKg",      // asks whether a load is meant
     "whyFarAboveMax",      // asks whether a load is meant
     "whyNoMaximal",        // words of the rule
+    "whyNoMaximalYet",     // words of the rule
     "limitsOn",            // the rule
     "handOutPage",         // the page around handOutData
     "weekFileName",        // a name

@@ -108,6 +108,7 @@ void pathHandOutData(const Roster &roster)
                     RC_ASSERT(!card[QStringLiteral("withheld")].toArray().isEmpty());
                     continue;
                 }
+                RC_ASSERT(!roster.hurtsAnywhere(on));
                 for (const QJsonValue &area : set[QStringLiteral("works")].toArray())
                     RC_ASSERT(
                         !roster.painful(on).contains(*fromFileWord<BodyArea>(area.toString())));

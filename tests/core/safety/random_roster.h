@@ -68,6 +68,18 @@ struct Roster
                     areas.insert(*said.pain->area);
         return areas;
     }
+    /// A pain stands of which nobody said the area.
+    [[nodiscard]] bool hurtsAnywhere(QDate on) const
+    {
+        bool hurts = false;
+        for (QDate d = kMonday.addDays(-60); d <= on; d = d.addDays(1))
+            for (const CheckIn &said : checkIns)
+                if (said.day == d && said.isPainFree)
+                    hurts = false;
+                else if (said.day == d && said.pain && !said.pain->area)
+                    hurts = true;
+        return hurts;
+    }
     [[nodiscard]] bool hurts(QDate on) const
     {
         bool hurts = false;
@@ -108,6 +120,7 @@ struct Roster
 
     void mayWork(QDate on, const Variation &variation) const
     {
+        RC_ASSERT(!hurtsAnywhere(on));
         for (const BodyArea area : painful(on))
             RC_ASSERT(variation.work[area] == Work::none);
     }

@@ -1,6 +1,7 @@
 #include "core/storage/migrations.h"
 #include "tests/core/storage/roster_fixture.h"
 
+#include "core/csv/catalogue_csv.h"
 #include "core/storage/backup.h"
 #include "core/storage/database.h"
 #include "core/storage/repositories.h"
@@ -12,6 +13,14 @@ using testing::ElementsAre;
 using testing::SizeIs;
 
 namespace {
+
+/// Codes of the built-in catalogue that the first rosters were made with.
+constexpr auto kFirstCatalogue =
+    "block_pull board_5cm box_squat_high close_grip comp dead_stop_pins deadlift "
+    "deadlift_conventional deadlift_sumo dumbbell feet_up front_squat incline "
+    "light_touch long_pause midway_hold off_chest_pause overhead_press "
+    "paused_deadlift paused_squat slow_lowering speed squat stiff_leg_deadlift "
+    "tempo_4_2_0 touch_and_go two_stage wide_grip";
 
 /// A schema of three versions, told by what each leaves of one row.
 const std::vector<Migration> kSteps = {
@@ -179,6 +188,39 @@ TEST_F(MigrationTest, ASlashBetweenSetLinesBecomesARowAndOneInANoteStays)
     EXPECT_FALSE(Repository<Variation>::select(db).front().assistance);
 }
 
+// A row that joins the built-in catalogue later comes to rosters that were made before it by a
+// script.
+TEST_F(MigrationTest, AnOlderRosterGetsTheRowsThatJoinedTheCatalogueAndKeepsItsOwn)
+{
+    const std::vector<Migration> &steps = migrations();
+    migrate(db, {steps.begin(), steps.begin() + 6}, [] {});
+    Variation own = *withCode(builtInCatalogue(), QStringLiteral("chains"));
+    for (const QString &code : QString::fromLatin1(kFirstCatalogue).split(u' '))
+        Repository<Variation>::insert(db, *withCode(builtInCatalogue(), code));
+    own.id = {200};
+    own.name = QStringLiteral("Our chains");
+    own.retired = true;
+    Repository<Variation>::insert(db, own);
+    migrate(db, steps, [] {});
+    const std::vector<Variation> all = Repository<Variation>::select(db);
+    EXPECT_EQ(all.size(), builtInCatalogue().size());
+    for (const Variation &row : builtInCatalogue()) {
+        const Variation *had = withCode(all, row.code);
+        ASSERT_TRUE(had) << row.code.toStdString();
+        Variation expected = row.code == own.code ? own : row;
+        expected.id = had->id;
+        EXPECT_EQ(*had, expected) << row.code.toStdString();
+    }
+    EXPECT_EQ(withCode(all, own.code)->id, own.id);
+    EXPECT_GT(withCode(all, QStringLiteral("bands"))->id, own.id) << "after the last";
+}
+
+TEST_F(MigrationTest, ARosterWithoutAVariationGetsNoneByAStep)
+{
+    migrate(db, migrations(), [] {});
+    EXPECT_THAT(Repository<Variation>::select(db), SizeIs(0)) << "a new one gets them whole";
+}
+
 TEST_F(MigrationTest, AreasSparedBecomeGradesAndUnansweredPainStaysUnanswered)
 {
     const std::vector<Migration> &steps = migrations();
@@ -203,7 +245,7 @@ TEST_F(MigrationTest, AreasSparedBecomeGradesAndUnansweredPainStaysUnanswered)
     migrate(db, steps, [] {});
 
     const std::vector<Variation> all = Repository<Variation>::select(db);
-    ASSERT_EQ(all.size(), 4u);
+    ASSERT_GE(all.size(), 4u); // those of the catalogue that came later follow
     EXPECT_EQ(all[0].work, usualWork(Lift::bench));
     EXPECT_EQ(all[1].work[BodyArea::legs], Work::none);
     EXPECT_EQ(all[1].work[BodyArea::chest], Work::much);

@@ -150,8 +150,10 @@ TEST_F(WeekBoardGatesTest, AStopIsLetStandWithWordsOnly)
         auto *accept = dialog.findChild<QPushButton *>(QStringLiteral("accept"));
         auto *note = dialog.findChild<QLineEdit *>(QStringLiteral("note"));
         EXPECT_FALSE(accept->isEnabled());
-        note->setText(QStringLiteral("   "));
-        EXPECT_FALSE(accept->isEnabled());
+        for (const QString &blank : {QStringLiteral("   "), QStringLiteral("\u200B")}) {
+            note->setText(blank);
+            EXPECT_FALSE(accept->isEnabled());
+        }
         QTest::keyClick(note, Qt::Key_Return);
         EXPECT_TRUE(dialog.isVisible()) << "Enter accepts nothing without words";
         note->setText(QStringLiteral("cleared by the physio"));

@@ -2,6 +2,7 @@
 
 #include "core/storage/roster_file.h"
 #include "tests/support/set_clock.h"
+#include "ui/importing/file_field.h"
 #include "ui/importing/problem_model.h"
 #include "ui/look/field_note.h"
 #include "ui/roster/open_roster.h"
@@ -123,6 +124,24 @@ TEST_F(ImportDialogTest, AMendedFileClearsTheProblems)
     write("log.csv", kHeader + kRow);
     offer({bad});
     EXPECT_TRUE(importButton()->isEnabled());
+}
+
+TEST_F(ImportDialogTest, AMendedFileThatIsChosenOnceMoreIsReadAgain)
+{
+    const QString log = write("log.csv", kHeader + "Ada\n");
+    offer({log});
+    ASSERT_FALSE(importButton()->isEnabled());
+    write("log.csv", kHeader + kRow);
+    QSignalSpy planned(&dialog, &ImportDialog::planned);
+    ui::FileField *field = dialog.findChildren<ui::FileField *>().front();
+    ASSERT_EQ(field->path(), log);
+    field->setPath(log);
+    ASSERT_TRUE(planned.wait(10'000));
+    EXPECT_TRUE(importButton()->isEnabled());
+    planned.clear();
+    field->setPath({});
+    field->setPath({});
+    EXPECT_FALSE(importButton()->isEnabled());
 }
 
 TEST_F(ImportDialogTest, AFileThatIsInTheRosterAlreadyLeavesNothingToDo)

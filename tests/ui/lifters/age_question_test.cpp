@@ -1,7 +1,9 @@
 #include "ui/lifters/age_question.h"
 
+#include "core/safety/unknown_age.h"
 #include "tests/support/roster_fixture.h"
 #include "tests/support/set_clock.h"
+#include "ui/lifters/lifter_draft.h"
 #include "ui/lifters/lifter_header.h"
 #include "ui/roster/estimates.h"
 #include "ui/roster/open_roster.h"
@@ -72,6 +74,14 @@ TEST_F(AgeQuestionTest, StandsInTheHeadUntilItIsAnsweredAndNeverAgain)
     EXPECT_FALSE(isAsked()) << "the year is known";
     selection.setLifter(lifters[0].id);
     EXPECT_FALSE(isAsked());
+}
+
+TEST_F(AgeQuestionTest, SaysOfAnUnknownAgeWhatTheRuleSaysLikeTheDialog)
+{
+    const QString why = core::whyNoMaximalYet(core::limitsOn(ada(), clock.today.date(), {}));
+    ASSERT_FALSE(why.isEmpty());
+    EXPECT_TRUE(header.findChild<QLabel *>(u"ageWords"_s)->text().endsWith(why));
+    EXPECT_EQ(ui::ageCaution(ada(), clock.today.date()), why);
 }
 
 TEST_F(AgeQuestionTest, TakesTheYearOfBirthAndSaysWhatIsWrongWithOne)

@@ -141,7 +141,7 @@ TEST(LifterDraft, CautionsForMinorsNovicesAndWhereTheAgeIsNotKnown)
     EXPECT_TRUE(ui::ageCaution(lifter, today).contains(QStringLiteral("less than a year")));
     lifter.trainingSince.reset();
     lifter.birthYear.reset();
-    EXPECT_TRUE(ui::ageCaution(lifter, today).contains(QStringLiteral("until the year is known")));
+    EXPECT_TRUE(ui::ageCaution(lifter, today).contains(QStringLiteral("age is known")));
     lifter.isAdult = true;
     EXPECT_TRUE(ui::ageCaution(lifter, today).isEmpty());
 }

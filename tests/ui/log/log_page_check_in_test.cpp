@@ -48,8 +48,9 @@ TEST_F(LogPageTest, PainSuggestsNothingForWhatHurtsAndIsNeverPassedOver)
     EXPECT_THAT(logged(), SizeIs(1));
 }
 
-TEST_F(LogPageTest, APainThatNobodyPlacedIsKeptWhenTheLifterChanges)
+TEST_F(LogPageTest, APainThatNobodyPlacedIsKeptWhenTheLifterChangesAndHoldsAllBack)
 {
+    plan("comp", QStringLiteral("2x5 90kg"));
     auto *pain = window.findChild<QComboBox *>(QStringLiteral("pain"));
     pain->setFocus();
     press(Qt::Key_Y);
@@ -57,6 +58,12 @@ TEST_F(LogPageTest, APainThatNobodyPlacedIsKeptWhenTheLifterChanges)
     ASSERT_THAT(roster.session.checkIns(roster.lifter), SizeIs(1));
     EXPECT_TRUE(roster.session.checkIns(roster.lifter)[0].pain.has_value());
     EXPECT_EQ(pain->currentText(), QStringLiteral("not asked")) << "of the other lifter";
+    roster.selection.setLifter(roster.lifter);
+    EXPECT_TRUE(cell(0, 4).contains(QStringLiteral("held back")));
+    EXPECT_TRUE(said("preview").contains(QStringLiteral("Ask where it hurts")));
+    window.setFocus();
+    enter("");
+    EXPECT_THAT(logged(), SizeIs(0));
 }
 
 TEST_F(LogPageTest, PainIsAnsweredWithYesWithNoOrNotAtAll)

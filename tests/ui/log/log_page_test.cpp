@@ -239,6 +239,36 @@ TEST_F(LogPageTest, WhatIsHalfTypedStaysWithItsLifter)
     EXPECT_THAT(logged(), SizeIs(1));
 }
 
+TEST_F(LogPageTest, AnotherLifterOpensOnTodayAndADayThatIsNotIsSaid)
+{
+    const LifterId other = roster.addLifter(QStringLiteral("Bo"), TouchStyle::sinking);
+    EXPECT_EQ(said("notToday"), QString());
+    press(Qt::Key_PageUp, Qt::ControlModifier);
+    EXPECT_EQ(said("notToday"), QStringLiteral("Not today: yesterday"));
+    window.showDay(today.addDays(-7));
+    EXPECT_EQ(said("notToday"), QStringLiteral("Not today: 7 days ago"));
+    roster.selection.setLifter(other);
+    EXPECT_EQ(said("notToday"), QString());
+    enter("100x5");
+    const std::vector<LoggedSession> sessions = roster.session.sessions(other);
+    ASSERT_THAT(sessions, SizeIs(1));
+    EXPECT_EQ(sessions[0].day, today);
+    roster.selection.setLifter(roster.lifter);
+    EXPECT_EQ(said("notToday"), QString()) << "that day was looked up and left";
+}
+
+TEST_F(LogPageTest, ALifterOfWhomSomethingIsHalfTypedOpensOnItsDay)
+{
+    const LifterId other = roster.addLifter(QStringLiteral("Bo"), TouchStyle::sinking);
+    window.showDay(today.addDays(-3));
+    type("100x");
+    roster.selection.setLifter(other);
+    EXPECT_EQ(said("notToday"), QString());
+    roster.selection.setLifter(roster.lifter);
+    EXPECT_EQ(field().text(), QStringLiteral("100x"));
+    EXPECT_EQ(said("notToday"), QStringLiteral("Not today: 3 days ago"));
+}
+
 TEST_F(LogPageTest, ADayWithoutAPlanTakesSetsToo)
 {
     enter("100x5 8");

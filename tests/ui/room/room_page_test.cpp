@@ -175,6 +175,28 @@ TEST_F(RoomPageTest, FourLiftersAreLetInAndLogByKeyboardAlone)
     EXPECT_THAT(logged(others[1]), SizeIs(0)) << "each set is one step";
 }
 
+TEST_F(RoomPageTest, TheEntrySaysWhoseSetIsEntered)
+{
+    planBench(roster.lifter, 90, 3);
+    letIn("ada");
+    letIn("ben");
+    const auto whose = [this](const QString &name) {
+        for (const auto *title : window.findChildren<QLabel *>(QStringLiteral("setAtHand"))) {
+            if (title->isVisible()) {
+                EXPECT_TRUE(title->text().startsWith(name)) << title->text().toStdString();
+            }
+        }
+        EXPECT_THAT(QApplication::focusWidget()->accessibleName().toStdString(),
+            HasSubstr(name.toStdString()));
+        EXPECT_TRUE(QApplication::focusWidget()->accessibleDescription().startsWith(name));
+    };
+    whose(QStringLiteral("Ben"));
+    press(Qt::Key_1, Qt::AltModifier);
+    whose(QStringLiteral("Ada"));
+    enter("");
+    whose(QStringLiteral("Ada"));
+}
+
 TEST_F(RoomPageTest, LoadsAfterAMissAndInPainAreThoseOfTheLog)
 {
     planBench(roster.lifter, 90, 4);

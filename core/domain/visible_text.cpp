@@ -1,0 +1,25 @@
+#include "core/domain/visible_text.h"
+
+#include <QList>
+#include <algorithm>
+
+namespace core {
+
+namespace {
+
+/// Letters by their category that are drawn as nothing: the fillers of Hangul (Unicode,
+/// Default_Ignorable_Code_Point).
+constexpr char32_t kFillers[] = {0x115F, 0x1160, 0x3164, 0xFFA0};
+
+} // namespace
+
+bool hasVisibleText(const QString &text)
+{
+    const QList<uint> points = text.toUcs4();
+    return std::ranges::any_of(points, [](char32_t point) {
+        return QChar::isLetterOrNumber(point)
+            && std::ranges::find(kFillers, point) == std::end(kFillers);
+    });
+}
+
+} // namespace core
