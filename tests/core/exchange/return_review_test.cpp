@@ -215,6 +215,23 @@ TEST_F(ReturnReviewTest, ALaterSheetAddsItsDaysAndCorrectsWhatItSaysAnew)
     EXPECT_EQ(edit.sessions.after[0].sets[1].velocityMs, 0.3) << "what no sheet tells is kept";
 }
 
+TEST_F(ReturnReviewTest, ACorrectedSetStillAnswersThePlan)
+{
+    ReturnFile early = file;
+    early.reopen(4);
+    apply(accept({early.read()}));
+    setOf(file, 1)["rpe"] = QStringLiteral("9");
+    const auto answers = [this] { return accept({file.read()}).sessions.after[0].sets[1].answers; };
+    const auto planned = basis.sessions[0].sets[1].answers;
+    ASSERT_TRUE(planned);
+    basis.sessions[0].sets[1].answers.reset();
+    EXPECT_EQ(answers(), planned) << "as the sheet tells";
+    basis.sessions[0].sets[1].answers = planned;
+    for (Card &card : basis.cards)
+        card.position += 7;
+    EXPECT_EQ(answers(), planned) << "as it was known, where the sheet's card is gone";
+}
+
 TEST_F(ReturnReviewTest, WhatTheCoachLoggedBesidesStays)
 {
     LoggedSession squats{SessionId{1}, week.lifter.id, kMonday, 1, 4, {}};

@@ -125,6 +125,13 @@ TEST(AdherenceBounds, AddsUpTheSetsOfItsDaysAndTheExtraOnes)
     EXPECT_EQ(adherence(days, kDoneDay.addDays(1)).sets, 6) << "of the day under way what is done";
 }
 
+TEST(AdherenceBounds, AddsUpLiftersOfASquad)
+{
+    Adherence both{5, 3, 1};
+    both += {4, 2, 2};
+    EXPECT_EQ(both, (Adherence{9, 5, 3}));
+}
+
 TEST(TrainedDays, RunFromTheFirstToTheLastBothIncluded)
 {
     std::vector<Card> cards;

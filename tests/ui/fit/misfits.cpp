@@ -8,6 +8,7 @@
 #include <QApplication>
 #include <QHeaderView>
 #include <QHelpEvent>
+#include <QLayout>
 #include <QLineEdit>
 #include <QMetaProperty>
 #include <QPlainTextEdit>
@@ -94,6 +95,8 @@ public:
     {
         m_widget = &widget;
         measurePlace();
+        if (widget.layout())
+            measureDistance(*widget.layout());
         if (const auto *area = qobject_cast<QScrollArea *>(&widget); area && area->widget())
             measureReach(*area);
         if (!isMeasuredElsewhere(widget))
@@ -114,6 +117,30 @@ private:
                      .arg(words(m_widget->geometry()))
                      .arg(parent->width())
                      .arg(parent->height()));
+    }
+
+    /// What a layout has put beside each other does not lie over each other.
+    void measureDistance(const QLayout &layout)
+    {
+        QWidgetList beside;
+        collect(layout, beside);
+        for (qsizetype i = 0; i < beside.size(); ++i)
+            for (qsizetype j = 0; j < i; ++j)
+                if (beside[i]->geometry().intersects(beside[j]->geometry()))
+                    miss(QStringLiteral("%1 at %2 lies over %3 at %4")
+                             .arg(nameOf(*beside[i]), words(beside[i]->geometry()),
+                                 nameOf(*beside[j]), words(beside[j]->geometry())));
+    }
+
+    static void collect(const QLayout &layout, QWidgetList &widgets)
+    {
+        for (int i = 0; i < layout.count(); ++i) {
+            QLayoutItem *item = layout.itemAt(i);
+            if (QWidget *widget = item->widget(); widget && widget->isVisible())
+                widgets << widget;
+            else if (const QLayout *inner = item->layout())
+                collect(*inner, widgets);
+        }
     }
 
     void measureReach(const QScrollArea &area)

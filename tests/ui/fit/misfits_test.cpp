@@ -83,4 +83,17 @@ TEST(Misfits, AreWidgetsOutsideAndPagesOutOfReach)
     EXPECT_THAT(misfits(area), contains("reached"));
 }
 
+TEST(Misfits, AreWidgetsOverEachOther)
+{
+    QWidget window;
+    auto *row = new QHBoxLayout(&window);
+    auto *left = new QLabel(QStringLiteral("Left"));
+    row->addWidget(left);
+    row->addWidget(new QLabel(QStringLiteral("Right")));
+    window.show();
+    EXPECT_THAT(misfits(window), IsEmpty());
+    left->setGeometry(left->geometry().adjusted(0, 0, 20, 0));
+    EXPECT_THAT(misfits(window), contains("lies over"));
+}
+
 } // namespace tests

@@ -8,6 +8,7 @@
 #include "ui/planning/block_ribbon.h"
 #include "ui/review/compare_button.h"
 #include "ui/review/review_page.h"
+#include "ui/room/room.h"
 #include "ui/squad/squad_page.h"
 #include "ui/window/roster_view.h"
 
@@ -32,7 +33,7 @@ using namespace core;
 namespace tests {
 
 namespace {
-enum Page { board, log, review, rosterWeek, squad, carryOver };
+enum Page { board, log, review, rosterWeek, squad, carryOver, room };
 } // namespace
 
 TEST_F(WindowTour, StartPage)
@@ -166,6 +167,35 @@ TEST_F(WindowTour, EntriesOfTheLog)
         if (step->isVisible() && step->isCheckable())
             step->click();
     look(*page, "check-in");
+}
+
+TEST_F(WindowTour, SeveralLiftersInTheRoom)
+{
+    constexpr size_t kMost = 6; // more than stand beside each other
+    roster().showPage(room);
+    size_t inside = 0;
+    for (const Lifter &lifter : roster().openRoster().lifters()) {
+        if (lifter.archived || inside == kMost)
+            continue;
+        roster().room().enter(lifter.id);
+        look(window, QStringLiteral("%1 in the room").arg(++inside));
+    }
+    ASSERT_EQ(inside, kMost);
+    for (size_t place = 0; place < inside; ++place) {
+        roster().room().goTo(place);
+        for (int turns = 0; turns <= ui::kSharedRacks; ++turns) {
+            roster().room().turnRack();
+            look(window, QStringLiteral("another rack"));
+        }
+        roster().room().turnRack(); // the first one that is shared
+        const QString typed = QStringLiteral("100x5 8.5 t3; and so on");
+        data << typed << typed.split(u' '); // it is told beside the field, on more lines
+        for (QLineEdit *field : window.findChildren<QLineEdit *>(QStringLiteral("entry")))
+            if (field->isVisible())
+                field->setText(typed);
+        look(window, QStringLiteral("half typed in the room"));
+    }
+    lookAtPages("the room beside");
 }
 
 TEST_F(WindowTour, EveryMeasureOfTheReview)
