@@ -52,15 +52,14 @@ double chanceOfDay(std::span<const Margin> margins, double spread)
     const auto sdOf = [spread](const Margin &margin) {
         return std::hypot(margin.sd, spread * margin.formSd);
     };
-    if (margins.size() == 1) // two normals add up to one
-        return below(margins.front().mean / std::hypot(sdOf(margins.front()), kSetNoise));
     double chance = 0.0;
     double weight = 0.0;
     for (double z = -kReach; z <= kReach; z += kStep) {
+        const double form = z > 0.0 ? kGoodDay * z : z;
         double product = density(z);
         weight += product;
         for (const Margin &margin : margins)
-            product *= below((margin.mean + sdOf(margin) * z) / kSetNoise);
+            product *= below((margin.mean + sdOf(margin) * form) / kSetNoise);
         chance += product;
     }
     return chance / weight;

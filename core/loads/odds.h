@@ -22,6 +22,11 @@ inline constexpr double kSetNoise = 0.008;
 /// practice, no source: half a rep in ten. Chosen on the train seeds of chance_report.
 inline constexpr double kCurveDoubt = 0.05;
 
+/// What a good day adds, as a share of what a bad one takes: a lifter who is ill or slept badly
+/// falls further below the usual than the best day rises above it. Common practice, no source;
+/// chosen on the train seeds of chance_report.
+inline constexpr double kGoodDay = 0.85;
+
 /// Chances from here to kMostEven are told as even: the estimate knows no better. Below, a miss is
 /// likelier than not by enough to be said.
 inline constexpr double kLeastEven = 0.4;
@@ -36,9 +41,10 @@ inline constexpr double kMostEven = 0.6;
 /// off.
 ///
 /// Such a t is a normal whose variance is drawn anew each day, so the chance is the mean over a few
-/// equally likely variances. For each, the common part is one standard normal z, and the chance the
-/// mean over z of the product over the sets of Phi((mean + spread z) / kSetNoise), by the trapezoid
-/// rule, which converges fast for such smooth, decaying integrands.
+/// equally likely variances. For each, the common part is one standard normal z, shortened by
+/// kGoodDay above 0, and the chance the mean over z of the product over the sets of Phi((mean +
+/// spread z) / kSetNoise), by the trapezoid rule, which converges fast for such smooth, decaying
+/// integrands.
 [[nodiscard]] double chanceOfAll(std::span<const Margin> margins);
 
 } // namespace core

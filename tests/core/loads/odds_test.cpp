@@ -20,12 +20,16 @@ double below(double z)
 
 TEST(Odds, OneSetIsANormalChance)
 {
-    // The sum of two independent normals is normal: Phi(mean / sqrt(sd^2 + noise^2)), exactly.
-    for (const double mean : {-0.05, 0.0, 0.01, 0.04})
-        for (const double sd : {0.0, 0.01, 0.03}) {
-            const Margin margin{mean, sd};
-            EXPECT_NEAR(chanceOfAll({&margin, 1}), below(mean / std::hypot(sd, kSetNoise)), 1e-6);
-        }
+    for (const double mean : {-0.05, 0.0, 0.01, 0.04}) {
+        const Margin known{mean, 0.0};
+        EXPECT_NEAR(chanceOfAll({&known, 1}), below(mean / kSetNoise), 1e-6);
+    }
+    // What is not known outweighs the noise of the set.
+    for (const double z : {-2.0, -1.0, -0.5, 0.5, 1.0, 2.0}) {
+        const double sd = 2.0 * (z < 0.0 ? kGoodDay : 1.0);
+        const Margin margin{z * sd, 2.0};
+        EXPECT_NEAR(chanceOfAll({&margin, 1}), below(z), 0.002) << z;
+    }
 }
 
 TEST(Odds, TheFormOfTheDayHasTheTailsOfStudentsT)
@@ -35,7 +39,8 @@ TEST(Odds, TheFormOfTheDayHasTheTailsOfStudentsT)
     const double formSd = 0.5;
     for (const auto &[t, share] : {std::pair{0.765, 0.75}, {1.638, 0.90}, {2.353, 0.95}})
         for (const double sign : {-1.0, 1.0}) {
-            const Margin margin{sign * t * formSd / std::sqrt(3.0), 0.0, formSd};
+            const double spread = formSd * (sign < 0.0 ? kGoodDay : 1.0);
+            const Margin margin{sign * t * spread / std::sqrt(3.0), 0.0, formSd};
             EXPECT_NEAR(chanceOfAll({&margin, 1}), sign > 0.0 ? share : 1.0 - share, 0.003);
         }
 }
@@ -56,11 +61,24 @@ TEST(Odds, WithoutSharedDoubtTheSetsMultiply)
 
 TEST(Odds, TwoEqualSetsFollowTheOrthantFormula)
 {
-    // Two standard normals with correlation r are both positive with 1/4 + asin(r) / (2 pi).
+    // Two standard normals with correlation r are both positive with 1/4 + asin(r) / (2 pi). Of it
+    // the common part's upper half has (that + atan(a) / pi) / 2, a its SD in those of a set's own
+    // noise: since Phi(-x) = 1 - Phi(x), and the mean of Phi(a z) over z > 0 is 1/4 + atan(a) / (2
+    // pi).
+    const auto both = [](double a) {
+        return 0.25 + std::asin(a * a / (1.0 + a * a)) / (2.0 * std::numbers::pi);
+    };
+    const auto upper = [&](double a) { return (both(a) + std::atan(a) / std::numbers::pi) / 2.0; };
     const double sd = 0.02;
     const std::vector<Margin> sets = {{0.0, sd}, {0.0, sd}};
-    const double r = sd * sd / (sd * sd + kSetNoise * kSetNoise);
-    EXPECT_NEAR(chanceOfAll(sets), 0.25 + std::asin(r) / (2.0 * std::numbers::pi), 1e-6);
+    const double bad = sd / kSetNoise, good = kGoodDay * bad;
+    EXPECT_NEAR(chanceOfAll(sets), upper(good) + both(bad) - upper(bad), 1e-4);
+}
+
+TEST(Odds, AGoodDayAddsFifteenHundredthsLessThanABadOneTakes)
+{
+    const Margin above{-0.85, 1.0}, below{1.0, 1.0};
+    EXPECT_NEAR(chanceOfAll({&above, 1}), 1.0 - chanceOfAll({&below, 1}), 0.002);
 }
 
 TEST(Odds, AgreesWithPlainSampling)
@@ -72,9 +90,10 @@ TEST(Odds, AgreesWithPlainSampling)
     int made = 0;
     for (int draw = 0; draw < kDraws; ++draw) {
         const double z = normal(random);
+        const double form = z > 0.0 ? kGoodDay * z : z;
         bool all = true;
         for (const Margin &set : sets)
-            all = all && set.mean + set.sd * z + kSetNoise * normal(random) > 0.0;
+            all = all && set.mean + set.sd * form + kSetNoise * normal(random) > 0.0;
         made += all ? 1 : 0;
     }
     EXPECT_NEAR(chanceOfAll(sets), double(made) / kDraws, 0.005); // > 4 standard errors
