@@ -1,6 +1,7 @@
 #include "core/domain/lifter.h"
 
 #include "core/domain/text.h"
+#include "core/domain/visible_text.h"
 
 namespace core {
 
@@ -31,6 +32,8 @@ QStringList problems(const Lifter &lifter)
     QStringList wrong;
     if (lifter.name.trimmed().isEmpty())
         wrong << Text::tr("A lifter needs a name.");
+    else if (hasHiddenSigns(lifter.name))
+        wrong << Text::tr("The name has signs that cannot be seen: type it anew.");
     if (lifter.birthYear
         && (*lifter.birthYear < kEarliestBirthYear || *lifter.birthYear > kLatestBirthYear))
         wrong << Text::tr("Birth year %1 is not between %2 and %3.")

@@ -22,4 +22,14 @@ bool hasVisibleText(const QString &text)
     });
 }
 
+bool hasHiddenSigns(const QString &text)
+{
+    constexpr char32_t kNonJoiner = 0x200C, kJoiner = 0x200D;
+    const QList<uint> points = text.toUcs4();
+    return std::ranges::any_of(points, [](char32_t point) {
+        return QChar::category(point) == QChar::Other_Format && point != kNonJoiner
+            && point != kJoiner;
+    });
+}
+
 } // namespace core

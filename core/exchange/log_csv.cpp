@@ -3,6 +3,7 @@
 #include "core/csv/csv_table.h"
 #include "core/csv/csv_writer.h"
 #include "core/domain/text.h"
+#include "core/exchange/name_cell.h"
 #include "core/exchange/set_cells.h"
 
 #include <QHash>
@@ -131,7 +132,7 @@ LogTable readLog(QIODevice &device, const QString &file, QDate today, const Watc
         LogRow row;
         row.line = table.line();
         if (table.demand(lifter, Text::tr("Write the lifter's name.")))
-            row.lifter = table.text(lifter).normalized(QString::NormalizationForm_C).simplified();
+            row.lifter = readName(table, lifter);
         row.day = readDay(table, today);
         if (table.demand(variation, Text::tr("Write the code of a variation, such as comp.")))
             row.variation = table.text(variation);

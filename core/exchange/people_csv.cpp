@@ -3,6 +3,7 @@
 #include "core/csv/csv_table.h"
 #include "core/csv/csv_writer.h"
 #include "core/domain/text.h"
+#include "core/exchange/name_cell.h"
 
 #include <QHash>
 #include <array>
@@ -62,7 +63,7 @@ PeopleTable readPeople(
         PersonRow row;
         row.line = table.line();
         if (table.demand(lifter, Text::tr("Write the lifter's name."))) {
-            row.lifter = table.text(lifter).normalized(QString::NormalizationForm_C).simplified();
+            row.lifter = readName(table, lifter);
             const QString key = row.lifter.toCaseFolded();
             if (const int earlier = lineOf.value(key); earlier > 0)
                 table.complain(lifter,

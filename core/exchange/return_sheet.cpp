@@ -205,6 +205,9 @@ private:
         said.isPainFree = m_table.text(pain) == kNoPain;
         if (!said.isPainFree)
             said.pain = readPain();
+        if (!said.pain && !m_table.text(painWords).isEmpty())
+            complain(painWords, Text::tr("A pain is told in words, but not where it is."),
+                Text::tr("Ask the lifter where it hurts; a pain is never passed over."));
         said.note = m_table.text(note);
         if (!day)
             return;

@@ -10,7 +10,7 @@ namespace benchmarks {
 
 namespace {
 
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
+constexpr double kUnmeasured = std::numeric_limits<double>::quiet_NaN();
 /// Half width of a 90 % interval of the normal, in SD.
 constexpr double kZ90 = 1.6448536269514722;
 
@@ -42,7 +42,7 @@ double sdOfBand(double low90, double high90)
 Measures measure(const std::vector<Judged> &judged)
 {
     if (judged.empty())
-        return {0, kNaN, kNaN, kNaN, kNaN, kNaN};
+        return {0, kUnmeasured, kUnmeasured, kUnmeasured, kUnmeasured, kUnmeasured};
     struct Sum
     {
         double squares = 0.0;
@@ -70,7 +70,7 @@ Measures measure(const std::vector<Judged> &judged)
     measures.rmse = std::sqrt(measures.rmse / measures.count);
     measures.bias /= measures.count;
     measures.crps /= measures.count;
-    measures.coverage90 = withInterval > 0 ? 100.0 * covered / withInterval : kNaN;
+    measures.coverage90 = withInterval > 0 ? 100.0 * covered / withInterval : kUnmeasured;
     std::vector<double> lifters;
     for (const auto &[lifter, sum] : byLifter)
         lifters.push_back(std::sqrt(sum.squares / sum.count));

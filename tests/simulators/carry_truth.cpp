@@ -10,7 +10,7 @@ namespace simulators {
 
 namespace {
 
-constexpr std::array<CarryTruth, 4> kTruths{{
+constexpr std::array<CarryTruth, 4> kCarryTruths{{
     {"straight", "even over three weeks, the same for all", 0.0025, 1.0, 0.0, 0.0, false},
     {"nothing", "no variation does anything", 0.0, 1.0, 0.0, 0.0, false},
     {"flattening", "dose flattens, lifters differ by half", 0.003, 0.6, 0.5, 0.0, false},
@@ -37,7 +37,7 @@ double response(const CarryTruth &truth, double lifts)
 
 std::span<const CarryTruth> carryTruths()
 {
-    return kTruths;
+    return kCarryTruths;
 }
 
 CarryRoster simulateCarryOver(const CarryTruth &truth, std::uint64_t seed, int lifters)

@@ -11,7 +11,7 @@ namespace simulators {
 
 namespace {
 
-constexpr std::array<TouchTruth, 4> kTruths{{
+constexpr std::array<TouchTruth, 4> kTouchTruths{{
     {"odds", "proportional odds, sets independent", 0, 0.0, 0.25, 0.0, 0.0, 0.0},
     {"days", "proportional odds, sets of a day alike, estimates off by 1.5 %", 0, 0.0, 0.25, 0.02,
         0.0, 0.015},
@@ -70,7 +70,7 @@ struct Touch
 
 std::span<const TouchTruth> touchTruths()
 {
-    return kTruths;
+    return kTouchTruths;
 }
 
 std::vector<TouchLifter> simulateTouch(const TouchTruth &truth, std::uint64_t seed, int lifters)

@@ -136,14 +136,14 @@ public:
     [[nodiscard]] QString words() const
     {
         QStringList parts;
+        if (m_hasPain) // first, since the end is cut off where there is no room
+            parts << Text::tr("pain");
         if (m_isBegun)
             parts << Text::tr("%1/%2 sets").arg(m_done).arg(m_planned);
         if (m_missed > 0)
             parts << Text::tr("%1 missed").arg(m_missed);
         if (m_extra > 0)
             parts << Text::tr("%1 extra").arg(m_extra);
-        if (m_hasPain)
-            parts << Text::tr("pain");
         return parts.join(QStringLiteral(", "));
     }
 

@@ -54,6 +54,7 @@ AcceptDialog::AcceptDialog(const std::vector<Group> &groups, bool needsNote, QWi
     setMinimumWidth(kWidth);
     const bool areSeveral = groups.size() > 1;
     auto *list = new QVBoxLayout;
+    auto *below = new QVBoxLayout; // what is always in sight: the one note
     int height = 0;
     for (const Group &group : groups) {
         QLabel *findings =
@@ -68,9 +69,11 @@ AcceptDialog::AcceptDialog(const std::vector<Group> &groups, bool needsNote, QWi
             note, note);
         if (areSeveral)
             note->setAccessibleName(tr("Why it is right for %1").arg(group.name));
-        list->addLayout(columnLayout({findings, form}, space::tight));
+        list->addWidget(findings);
+        (areSeveral ? list : below)->addLayout(form);
         list->addSpacing(space::gap);
-        height += findings->heightForWidth(kWidth) + 2 * space::field + 2 * space::group;
+        height += findings->heightForWidth(kWidth) + space::group
+            + (areSeveral ? 2 * space::field + space::group : 0);
         m_notes.emplace_back(group.lifter, note);
         connect(note, &QLineEdit::textChanged, this, &AcceptDialog::refresh);
     }
@@ -89,7 +92,7 @@ AcceptDialog::AcceptDialog(const std::vector<Group> &groups, bool needsNote, QWi
     m_accept->setObjectName(QStringLiteral("accept"));
     back->setAutoDefault(false);
     m_accept->setDefault(true);
-    fill(this, columnLayout({{area, 1}, m_sameForAll, rest, buttons}, space::group),
+    fill(this, columnLayout({{area, 1}, below, m_sameForAll, rest, buttons}, space::group),
         {space::page, space::page, space::page, space::group});
     rest->setVisible(areSeveral);
     m_sameForAll->setVisible(areSeveral);

@@ -5,6 +5,7 @@
 #include "ui/checks/accept_dialog.h"
 #include "ui/look/date_field.h"
 #include "ui/look/field_note.h"
+#include "ui/look/file_dialogs.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/scrolling_room.h"
 #include "ui/roster/estimates.h"
@@ -17,7 +18,7 @@
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QDir>
-#include <QFileDialog>
+#include <QFileInfo>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -70,7 +71,7 @@ HandOutDialog::HandOutDialog(OpenRoster &roster, Estimates &estimates, const Ins
     m_progress->hide();
     m_progress->setAccessibleName(tr("Lifters done"));
 
-    auto *choose = new QPushButton(tr("C&hoose…"));
+    auto *choose = new QPushButton(tr("Ch&oose…"));
     choose->setAutoDefault(false);
 
     auto *form = new QFormLayout;
@@ -117,8 +118,7 @@ void HandOutDialog::askForFolder()
     const QString start = m_folder->text().isEmpty()
         ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
         : m_folder->text();
-    const QString folder =
-        QFileDialog::getExistingDirectory(this, tr("Folder for the hand-outs"), start);
+    const QString folder = ui::askForFolder(this, tr("Folder for the hand-outs"), start);
     if (!folder.isEmpty())
         chooseFolder(folder);
 }

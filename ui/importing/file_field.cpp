@@ -1,9 +1,10 @@
 #include "ui/importing/file_field.h"
 
+#include "ui/look/file_dialogs.h"
 #include "ui/look/form_parts.h"
 
 #include <QDir>
-#include <QFileDialog>
+#include <QFileInfo>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSettings>
@@ -53,9 +54,9 @@ void FileField::setPath(const QString &path)
 void FileField::choose()
 {
     QSettings settings;
-    const QString path = QFileDialog::getOpenFileName(this, m_what,
-        settings.value(kFolderKey, QDir::homePath()).toString(),
-        tr("Comma-separated values (*.csv);;All files (*)"));
+    const QString path =
+        askForFile(this, m_what, settings.value(kFolderKey, QDir::homePath()).toString(),
+            tr("Comma-separated values (*.csv);;All files (*)"));
     if (path.isEmpty())
         return;
     settings.setValue(kFolderKey, QFileInfo(path).absolutePath());

@@ -122,10 +122,11 @@ void CheckInForm::setCheckIn(const core::CheckIn &checkIn)
     const QSignalBlocker quietPain(m_pain);
     const QSignalBlocker quietArea(m_area);
     m_pain->setCurrentIndex(checkIn.pain ? pain : checkIn.isPainFree ? none : notAsked);
-    m_area->setCurrentIndex(!checkIn.pain ? 0
-            : checkIn.pain->area          ? m_area->findData(int(*checkIn.pain->area))
-                                          : m_area->count() - 1);
-    m_painWords->setText(checkIn.pain ? checkIn.pain->words : QString());
+    const bool isUntold = checkIn.pain && !checkIn.pain->area && checkIn.pain->words == untold();
+    m_area->setCurrentIndex(!checkIn.pain || isUntold ? 0
+            : checkIn.pain->area                      ? m_area->findData(int(*checkIn.pain->area))
+                                                      : m_area->count() - 1);
+    m_painWords->setText(checkIn.pain && !isUntold ? checkIn.pain->words : QString());
     m_note->setText(checkIn.note);
     showPain();
 }
@@ -155,6 +156,9 @@ core::CheckIn CheckInForm::typed() const
         checkIn.pain = core::PainFlag{{}, m_painWords->text().trimmed()};
         if (const QVariant area = m_area->currentData(); area.isValid())
             checkIn.pain->area = core::BodyArea(area.toInt());
+        // A pain is never passed over because nobody came to say where it is.
+        if (!checkIn.pain->area && checkIn.pain->words.isEmpty())
+            checkIn.pain->words = untold();
     }
     checkIn.note = m_note->text().trimmed();
     return checkIn;
@@ -165,12 +169,7 @@ void CheckInForm::give()
     showPain();
     if (!m_shown.lifter.isValid())
         return;
-    core::CheckIn now = typed();
-    // A pain that is not told yet does not hold up the other answers.
-    if (!core::problems(now).isEmpty()) {
-        now.pain = m_shown.pain;
-        now.isPainFree = m_shown.isPainFree;
-    }
+    const core::CheckIn now = typed();
     if (now == m_shown)
         return;
     m_shown = now;
@@ -181,11 +180,13 @@ bool CheckInForm::giveUntold()
 {
     if (!m_shown.lifter.isValid())
         return true;
-    // A pain is never passed over because nobody came to say where it is.
-    if (!core::problems(typed()).isEmpty())
-        m_painWords->setText(tr("not said where"));
     give();
     return typed() == m_shown; // else keepUnsaved() has been told
+}
+
+QString CheckInForm::untold()
+{
+    return tr("not said where");
 }
 
 bool CheckInForm::hurts() const
@@ -207,10 +208,7 @@ void CheckInForm::showPain()
             + tr("While no area is named, all planned work is held back: ask where it hurts, and "
                  "choose the nearest one.");
     m_stop->say(stop);
-    const bool isTold = !now.pain || now.pain->area || !now.pain->words.isEmpty();
-    m_problem->say(isTold ? QString()
-                          : tr("Not saved yet: name the area of the pain, or say in words where "
-                               "it is."));
+    m_problem->say({});
     const std::optional<double> readiness = core::readiness(now);
     m_readiness->setText(readiness
             ? tr("Readiness %1 of 5").arg(QLocale().toString(*readiness, 'f', 1))

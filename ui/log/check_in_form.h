@@ -42,6 +42,8 @@ private:
     void give();
     void showPain();
     [[nodiscard]] bool hurts() const;
+    /// Stands for what is not told yet of a pain.
+    [[nodiscard]] static QString untold();
 
     core::CheckIn m_shown; ///< as set or given last; without its id, which is the roster's
     ScaleField *m_sleep;

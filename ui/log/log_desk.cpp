@@ -58,6 +58,13 @@ void LogDesk::follow()
         } else {
             m_draft.line = lineToBegin(m_lines);
         }
+    } else if (!m_draft.isTouched() && !m_draft.isExtra && m_draft.line < m_lines.size()
+        && !m_lines[m_draft.line].done) {
+        const std::optional<size_t> planned = m_lines[m_draft.line].planned;
+        rebuild();
+        if (m_draft.line < m_lines.size() && m_lines[m_draft.line].done
+            && m_lines[m_draft.line].planned == planned)
+            m_draft.line = lineToBegin(m_lines); // logged meanwhile, on another page
     }
     rebuild();
     Q_EMIT changed();
@@ -221,6 +228,7 @@ std::optional<core::EntryError> LogDesk::take()
     if (!m_log.lifter())
         return std::nullopt;
     const bool wasLogged = isLogged();
+    const size_t own = m_draft.line;
     if (m_draft.isOffered && !m_draft.isTouched() && m_lines.size() > 1)
         return std::nullopt; // Enter once too often
     if (!wasLogged || m_draft.isTouched()) {
@@ -239,7 +247,7 @@ std::optional<core::EntryError> LogDesk::take()
                 0, tr("This set is not saved. What you typed stays: try again.")};
         }
     }
-    m_draft.line = nextOpen(m_lines, m_draft.line + 1).value_or(m_lines.size());
+    m_draft.line = nextOpen(m_lines, own + 1).value_or(m_lines.size());
     rebuild();
     Q_EMIT changed();
     return std::nullopt;

@@ -1,12 +1,13 @@
 #include "ui/print/plan_preview.h"
 
 #include "core/domain/storage_error.h"
+#include "ui/look/file_dialogs.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/scrolling_room.h"
 #include "ui/print/sheet_painter.h"
 
 #include <QComboBox>
-#include <QFileDialog>
+#include <QDir>
 #include <QFileInfo>
 #include <QPrintDialog>
 #include <QPrintPreviewWidget>
@@ -163,7 +164,7 @@ void PlanPreview::askForPdf()
         QSettings()
             .value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
             .toString();
-    QString path = QFileDialog::getSaveFileName(this, tr("Save the week as PDF"),
+    QString path = askForFileToWrite(this, tr("Save the week as PDF"),
         QFileInfo(folder, suggestedPdfName(m_sheet)).filePath(), tr("PDF (*.pdf)"));
     if (path.isEmpty())
         return;

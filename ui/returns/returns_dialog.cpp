@@ -1,6 +1,7 @@
 #include "ui/returns/returns_dialog.h"
 
 #include "ui/look/field_note.h"
+#include "ui/look/file_dialogs.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/scrolling_room.h"
 #include "ui/returns/return_tree.h"
@@ -8,7 +9,6 @@
 
 #include <QDialogButtonBox>
 #include <QDragEnterEvent>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QMimeData>
 #include <QProgressBar>
@@ -100,8 +100,8 @@ void ReturnsDialog::askForFiles()
         QSettings()
             .value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DownloadLocation))
             .toString();
-    const QStringList paths = QFileDialog::getOpenFileNames(
-        this, tr("Choose return sheets"), folder, tr("Return sheets (*.csv)"));
+    const QStringList paths =
+        ui::askForFiles(this, tr("Choose return sheets"), folder, tr("Return sheets (*.csv)"));
     if (paths.isEmpty())
         return;
     QSettings().setValue(kFolderKey, QFileInfo(paths.front()).absolutePath());

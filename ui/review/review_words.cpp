@@ -60,7 +60,7 @@ QString valueWords(const WeekPoint &week, Knowledge knowledge, core::Unit unit)
             amount(week.high90, unit), sets, words(knowledge).toLower());
 }
 
-QString doneWords(const core::SetEntry &set, core::Unit unit)
+QString setWords(const core::SetEntry &set, core::Unit unit)
 {
     const QString load = core::formatLoad(set.loadKg, unit);
     if (set.failed)
@@ -79,7 +79,7 @@ QString valueWords(const ReadingPoint &reading, const core::LoggedSession &sessi
         : reading.kind == ReadingKind::unrated ? Text::tr("Implies a max of at least %1")
                                                : Text::tr("Implies a max of %1");
     return QStringList{dayWords(reading.day), variation.name,
-        doneWords(session.sets[size_t(reading.set)], unit), speaks.arg(amount(reading.value, unit))}
+        setWords(session.sets[size_t(reading.set)], unit), speaks.arg(amount(reading.value, unit))}
         .join(u'\n');
 }
 

@@ -133,11 +133,18 @@ bool CellDelegate::take(QPlainTextEdit &editor)
     return false;
 }
 
+bool CellDelegate::holds()
+{
+    if (!m_editor || m_editor->isHidden() || take(*m_editor)) // its page may be out of sight
+        return false;
+    m_editor->setFocus();
+    return true;
+}
+
 void CellDelegate::settle(QStringList &left)
 {
-    if (m_editor && !m_editor->isHidden() && !take(*m_editor)) { // its page may be out of sight
+    if (holds()) {
         left << tr("In the week of all lifters: %1").arg(m_editor->toPlainText());
-        m_editor->setFocus();
     } else if (m_editor) {
         Q_EMIT closeEditor(m_editor);
     }

@@ -31,6 +31,8 @@ public:
     void updateEditorGeometry(QWidget *editor, const QStyleOptionViewItem &option,
         const QModelIndex &index) const override;
 
+    /// Whether what is being typed cannot be taken, so that its field stays, with the focus.
+    [[nodiscard]] bool holds();
     /// Takes what is being typed; what cannot be taken goes on being edited, and to `left`.
     void settle(QStringList &left);
 

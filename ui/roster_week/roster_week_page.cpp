@@ -51,6 +51,7 @@ RosterWeekPage::RosterWeekPage(OpenRoster &roster, Estimates &estimates, const I
     m_table->verticalHeader()->setMaximumWidth(kMostNames);
     m_table->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_table->installEventFilter(this);
+    m_table->viewport()->installEventFilter(this);
     setFocusProxy(m_table);
 
     QLabel *help = plainWords(tr(
@@ -103,6 +104,11 @@ void RosterWeekPage::showWeek()
 
 bool RosterWeekPage::eventFilter(QObject *watched, QEvent *event)
 {
+    // The view stores and closes the field of a cell that is left, asked about or not.
+    if (watched == m_table->viewport())
+        return (event->type() == QEvent::MouseButtonPress
+                   || event->type() == QEvent::MouseButtonDblClick)
+            && m_delegate->holds();
     if (event->type() != QEvent::KeyPress || !m_table->currentIndex().isValid())
         return QWidget::eventFilter(watched, event);
     const auto *key = static_cast<QKeyEvent *>(event);

@@ -5,6 +5,7 @@
 #include "core/storage/roster_file.h"
 #include "ui/catalogue/catalogue_dialog.h"
 #include "ui/lifters/lifter_list_panel.h"
+#include "ui/look/file_dialogs.h"
 #include "ui/look/form_dialog.h"
 #include "ui/look/form_parts.h"
 #include "ui/look/scrolling_room.h"
@@ -21,9 +22,9 @@
 #include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
+#include <QDir>
 #include <QDragEnterEvent>
 #include <QDropEvent>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -239,9 +240,9 @@ void MainWindow::askForNew()
 {
     // Making a roster never writes over a file, so there is nothing to confirm: a taken name is
     // said in the message bar.
-    QString path = QFileDialog::getSaveFileName(this, tr("New roster"),
-        QFileInfo(folder(), tr("My lifters") + u'.' + kSuffix).filePath(), filters(), nullptr,
-        QFileDialog::DontConfirmOverwrite);
+    QString path = askForFileToWrite(this, tr("New roster"),
+        QFileInfo(folder(), tr("My lifters") + u'.' + kSuffix).filePath(), filters(),
+        Taken::isLeftToCaller);
     if (path.isEmpty())
         return;
     if (QFileInfo(path).suffix().isEmpty())
@@ -251,7 +252,7 @@ void MainWindow::askForNew()
 
 void MainWindow::askForOpen()
 {
-    const QString path = QFileDialog::getOpenFileName(this, tr("Open a roster"), folder(),
+    const QString path = askForFile(this, tr("Open a roster"), folder(),
         filters() + QStringLiteral(";;") + tr("All files (*)"));
     if (!path.isEmpty())
         openFile(path);
@@ -260,7 +261,7 @@ void MainWindow::askForOpen()
 void MainWindow::askForBackup()
 {
     const QString start = m_roster ? core::backupFolderOf(m_path) : folder();
-    const QString path = QFileDialog::getOpenFileName(
+    const QString path = askForFile(
         this, tr("Open a backup"), QFileInfo::exists(start) ? start : folder(), filters());
     if (!path.isEmpty())
         openFile(path);

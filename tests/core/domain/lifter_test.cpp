@@ -30,6 +30,16 @@ TEST(Lifter, EachFieldOutOfBoundsIsNamed)
     EXPECT_EQ(problems(lifter).size(), 4);
 }
 
+TEST(Lifter, ANameHasNoSignsThatCannotBeSeen)
+{
+    Lifter lifter;
+    lifter.name = QStringLiteral("Ada\u200B");
+    lifter.gear = usualGear(Unit::kilogram);
+    ASSERT_EQ(problems(lifter).size(), 1);
+    lifter.name = QStringLiteral("Ada");
+    EXPECT_TRUE(problems(lifter).isEmpty());
+}
+
 TEST(Lifter, NobodyWhoIsEnteredTodayIsBornLater)
 {
     const QDate today(2026, 1, 1);

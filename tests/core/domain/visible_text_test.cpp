@@ -5,6 +5,15 @@
 using namespace core;
 using namespace Qt::StringLiterals;
 
+TEST(VisibleText, SignsThatPartOrTurnANameAreHidden)
+{
+    for (const QString &name : {u"Ada\u200B"_s, u"\u202EAda"_s, u"A\u2060da"_s, u"A\u00ADda"_s})
+        EXPECT_TRUE(hasHiddenSigns(name)) << name.toStdString();
+    for (const QString &name :
+        {u"Ada Öst"_s, u"-"_s, u"\u0645\u06CC\u200C\u062E"_s, u"は"_s, QString()})
+        EXPECT_FALSE(hasHiddenSigns(name)) << name.toStdString();
+}
+
 TEST(VisibleText, IsALetterOrADigitThatIsSeen)
 {
     for (const QString &note :

@@ -121,6 +121,8 @@ TEST(LogCsv, TellsLatin1ByItsLine)
 
 TEST(LogCsv, TellsACommaAsDecimalSign)
 {
+    EXPECT_PROBLEM(
+        "Ada\u200B,2026-03-31,comp,100,5,5,8,0\n", 2, "lifter", "cannot be seen", "anew");
     EXPECT_PROBLEM("Ada,2026-03-31,comp,102,5,5,5,8,0\n", 2, "", "9 fields", "102.5");
     EXPECT_PROBLEM("Ada,2026-03-31,comp,\"102,5\",5,5,8,0\n", 2, "load_kg", "comma", "102.5");
 }

@@ -168,6 +168,12 @@ TEST(ReturnSheet, PainIsNeverPassedOver)
     file.rows.last()["pain"] = QStringLiteral("knee");
     expectOnly(file.read(), "pain", "unknown");
 
+    file.rows.last()["pain_words"] = QStringLiteral("it hurts");
+    for (const char *said : {"", "no"}) {
+        file.rows.last()["pain"] = QString::fromLatin1(said);
+        expectOnly(file.read(), "pain_words", "not where");
+    }
+    file.rows.last().remove("pain_words");
     file.rows.last()["pain"] = QStringLiteral("no");
     EXPECT_TRUE(file.read().checkIns[0].isPainFree);
     EXPECT_FALSE(file.read().checkIns[0].pain);

@@ -152,6 +152,11 @@ TEST_F(WeekViewTest, TheHeadsOfDayAndWeekSayWhatWasMissedPlannedOrNot)
         {{kMonday, planned}, {kMonday.addDays(2), unplanned}});
     EXPECT_EQ(week.days[0].done, QStringLiteral("2/3 sets, 1 missed"));
     EXPECT_EQ(week.days[1].done, QString());
+    planned.hasPain = true;
+    EXPECT_TRUE(view({card(1, 0, QStringLiteral("3x3 90kg"))}, {{kMonday, planned}})
+                    .days[0]
+                    .done.startsWith(QStringLiteral("pain, 2/3")))
+        << "where there is no room the end is cut off";
     EXPECT_EQ(week.days[2].done, QStringLiteral("1 missed, 2 extra"));
     EXPECT_EQ(week.done, QStringLiteral("2/3 sets, 2 missed, 2 extra"));
 }

@@ -32,9 +32,12 @@ TEST_F(LogPageTest, PainSuggestsNothingForWhatHurtsAndIsNeverPassedOver)
     auto *pain = window.findChild<QComboBox *>(QStringLiteral("pain"));
     pain->setFocus();
     press(Qt::Key_Y);
-    EXPECT_THAT(roster.session.checkIns(roster.lifter), SizeIs(0)) << "not told where yet";
+    ASSERT_THAT(roster.session.checkIns(roster.lifter), SizeIs(1)) << "before it is told where";
+    EXPECT_TRUE(roster.session.checkIns(roster.lifter)[0].pain);
+    EXPECT_TRUE(cell(0, 4).contains(QStringLiteral("held back")));
     press(Qt::Key_S); // shoulders
     ASSERT_THAT(roster.session.checkIns(roster.lifter), SizeIs(1));
+    EXPECT_EQ(roster.session.checkIns(roster.lifter)[0].pain->words, QString());
     EXPECT_THAT(
         roster.session.checkIns(roster.lifter)[0].pain->area, Optional(BodyArea::shoulders));
     EXPECT_TRUE(said("stop").contains(QStringLiteral("refer")));

@@ -6,6 +6,21 @@ using testing::Optional;
 using testing::SizeIs;
 using namespace tests;
 
+TEST_F(LogPageTest, ASetThatIsLoggedOnAnotherPageIsNotTheOneAtHand)
+{
+    plan("comp", QStringLiteral("3x5 90kg"));
+    LogPage other{roster.session, roster.estimates, insights, roster.history, roster.selection};
+    other.show();
+    auto &elsewhere = *other.findChild<QLineEdit *>(QStringLiteral("entry"));
+    QTest::keyClick(&elsewhere, Qt::Key_Return);
+    ASSERT_THAT(logged(), SizeIs(1));
+    EXPECT_TRUE(said("setAtHand").startsWith(QStringLiteral("Set 2 of 3"))) << "not the logged one";
+    QTest::keyClick(&field(), Qt::Key_4);
+    QTest::keyClick(&elsewhere, Qt::Key_Return);
+    EXPECT_EQ(field().text(), QStringLiteral("4")) << "half typed, it stays";
+    EXPECT_THAT(logged(), SizeIs(2));
+}
+
 TEST_F(LogPageTest, TwelveSetsAreLoggedByKeyboardAlone)
 {
     plan("comp", QStringLiteral("1x1 105kg\n4x5 90kg"));

@@ -183,6 +183,28 @@ TEST_F(RosterWeekTest, ALoadFarAboveTheMaxIsAskedAboutInTheCellAndKeptByEnter)
     EXPECT_EQ(roster.cards().size(), 2) << "the first was asked about already";
 }
 
+TEST_F(RosterWeekTest, AClickOnAnotherCellNeitherDropsNorKeepsWhatIsAskedAbout)
+{
+    for (const char *text : {"comp: 3x3 zzz", "comp: 1x3 225kg"}) {
+        typeInto(cell(0, 0), {QString::fromLatin1(text)});
+        const QPoint other = page.table().visualRect(cell(1, 5)).center();
+        QTest::mouseClick(page.table().viewport(), Qt::LeftButton, {}, other);
+        QTest::mouseDClick(page.table().viewport(), Qt::LeftButton, {}, other);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        EXPECT_TRUE(roster.cards().isEmpty()) << text;
+        auto *editor = page.table().findChild<QPlainTextEdit *>();
+        ASSERT_TRUE(editor) << text;
+        EXPECT_EQ(editor->toPlainText(), QLatin1String(text));
+        EXPECT_EQ(page.table().currentIndex(), cell(0, 0));
+        editor->setPlainText(QStringLiteral("comp: 3x3 @8"));
+        QTest::mouseClick(page.table().viewport(), Qt::LeftButton, {}, other);
+        EXPECT_THAT(roster.cards(), ElementsAre("comp 0:0 3x3 @8")) << "what is sound is taken";
+        EXPECT_EQ(page.table().currentIndex().column(), 5);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        roster.session.undo();
+    }
+}
+
 TEST_F(RosterWeekTest, APastedFarLoadIsAskedAboutAsIfItWereTyped)
 {
     copyDay(QStringLiteral("comp: 1x3 225kg"), *roster.session.lifter(roster.lifter));

@@ -25,6 +25,7 @@
 #include <QSignalSpy>
 #include <QTabWidget>
 #include <QTest>
+#include <QTimer>
 #include <QUrl>
 #include <gmock/gmock.h>
 
@@ -69,6 +70,31 @@ protected:
 };
 
 } // namespace
+
+// Whoever closes a file drops this process's locks on it, SQLite's too: sqlite.org, "How To Corrupt
+// An SQLite Database File", section 2.2.
+TEST_F(Window, DialogsOfFilesLeaveTheLocksOnTheRosterAlone)
+{
+    const auto locks = [] {
+        QFile file(u"/proc/locks"_s);
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        const QByteArray process =
+            ' ' + QByteArray::number(QCoreApplication::applicationPid()) + ' ';
+        return file.readAll().count(process);
+    };
+    makeRoster(path, u"Ada"_s);
+    window.show();
+    ASSERT_TRUE(window.openFile(path));
+    ASSERT_GT(locks(), 0);
+    const auto before = locks();
+    for (const char *name : {"New roster", "Open", "Open a backup"}) {
+        QTimer::singleShot(300, &window, [] { // time to list the folder with its files' icons
+            QApplication::activeModalWidget()->close();
+        });
+        action(QString::fromLatin1(name))->trigger();
+        EXPECT_EQ(locks(), before) << name;
+    }
+}
 
 TEST_F(Window, BeginsWithTheStartPageAndOnlyActionsThatWork)
 {

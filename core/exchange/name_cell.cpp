@@ -1,0 +1,17 @@
+#include "core/exchange/name_cell.h"
+
+#include "core/domain/text.h"
+#include "core/domain/visible_text.h"
+
+namespace core {
+
+QString readName(CsvTable &table, size_t column)
+{
+    const QString name = table.text(column).normalized(QString::NormalizationForm_C).simplified();
+    if (hasHiddenSigns(name))
+        table.complain(column, Text::tr("The name has signs that cannot be seen."),
+            Text::tr("Type the name anew."));
+    return name;
+}
+
+} // namespace core
