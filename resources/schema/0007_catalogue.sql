@@ -1,6 +1,6 @@
 -- Version 7: rows of the built-in catalogue that a roster made before them lacks, as they were when
--- they came. A roster that has a row of the code keeps its own, retired or not; a new roster has no
--- rows yet, and gets the whole catalogue after its schema.
+-- they came. A roster that has a row of the code or of the name keeps its own, retired or not; a new
+-- roster has no rows yet, and gets the whole catalogue after its schema.
 
 WITH built_in (
     code, name, lift, competition, serves, stance, purpose, tempo_lowering, tempo_pause,
@@ -77,4 +77,6 @@ SELECT (SELECT max(id) FROM variation) + row_number() OVER (),
     tempo_lifting, reps_low, reps_high, ratio, ratio_spread, ratio_source, rep_cost, fatigue, work,
     assistance, usual_percent, when_to_use, cautions, 0
 FROM built_in
-WHERE code NOT IN (SELECT code FROM variation) AND EXISTS (SELECT 1 FROM variation);
+WHERE code NOT IN (SELECT code FROM variation) AND EXISTS (SELECT 1 FROM variation)
+    AND NOT EXISTS (SELECT 1 FROM variation AS own
+        WHERE own.lift = built_in.lift AND own.name = built_in.name COLLATE NOCASE);

@@ -55,8 +55,8 @@ core::WhatIfComparison PlanSource::compare(const core::Edit &edit, QDate until) 
     QDate from = m_roster.today().date();
     if (!m_history.sessions().empty())
         from = std::max(from, m_history.sessions().back().day.addDays(1));
-    const int weeks = std::clamp(
-        int(core::mondayOf(from).daysTo(until)) / core::kWeekDays + 1, kFewestSourceWeeks, kMostSourceWeeks);
+    const int weeks = std::clamp(int(core::mondayOf(from).daysTo(until)) / core::kWeekDays + 1,
+        kFewestSourceWeeks, kMostSourceWeeks);
     std::vector<core::Card> current =
         cards(from, core::mondayOf(from).addDays(core::kWeekDays * weeks - 1));
     std::vector<core::Card> changed = current;

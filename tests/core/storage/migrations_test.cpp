@@ -215,6 +215,22 @@ TEST_F(MigrationTest, AnOlderRosterGetsTheRowsThatJoinedTheCatalogueAndKeepsItsO
     EXPECT_GT(withCode(all, QStringLiteral("bands"))->id, own.id) << "after the last";
 }
 
+TEST_F(MigrationTest, NoRowJoinsBesideOneThatTheCoachGaveItsName)
+{
+    const std::vector<Migration> &steps = migrations();
+    migrate(db, {steps.begin(), steps.begin() + 6}, [] {});
+    Variation own = *withCode(builtInCatalogue(), QStringLiteral("floor_press"));
+    own.id = {1};
+    own.code = QStringLiteral("my_floor");
+    own.name = own.name.toUpper();
+    Repository<Variation>::insert(db, own);
+    migrate(db, steps, [] {});
+    const std::vector<Variation> all = Repository<Variation>::select(db);
+    EXPECT_FALSE(withCode(all, QStringLiteral("floor_press")));
+    EXPECT_TRUE(withCode(all, QStringLiteral("my_floor")));
+    EXPECT_TRUE(withCode(all, QStringLiteral("bands")));
+}
+
 TEST_F(MigrationTest, ARosterWithoutAVariationGetsNoneByAStep)
 {
     migrate(db, migrations(), [] {});
