@@ -45,10 +45,8 @@ void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
             hardest = effort;
     if (!hardest)
         return;
-    std::optional<Finding> worst; // one finding a card, a stop before a doubt
-    const auto keep = [&worst](Finding one) {
-        if (!worst || (one.severity == Severity::stop && worst->severity != Severity::stop))
-            worst = std::move(one);
+    const auto stop = [&](const QString &words, const QString &remedy) {
+        found.push_back(checked.finding(CheckRule::pain, Severity::stop, card, 1.0, words, remedy));
     };
     for (const StandingPain &pain : limits.pains) {
         const QString where =
@@ -61,23 +59,21 @@ void pain(const CheckedPlan &checked, const CheckedCard &card, Found &found)
                 return mayHurt(pain.flag, effortOf(checked, card, line));
             });
         if (!pain.flag.area)
-            keep(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
-                Text::tr("%1, and no area is named: %2 may work it.")
-                    .arg(where, card.variation.name),
+            stop(Text::tr("%1, and no area is named: %2 may work it.")
+                     .arg(where, card.variation.name),
                 Text::tr("Ask where it hurts, and name the nearest area in that check-in. %1")
-                    .arg(refer)));
+                    .arg(refer));
         else if (isWorked)
-            keep(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
-                Text::tr("%1, and %2 works it.").arg(where, card.variation.name),
-                Text::tr("Take it out. %1").arg(refer)));
+            stop(Text::tr("%1, and %2 works it.").arg(where, card.variation.name),
+                Text::tr("Take it out. %1").arg(refer));
         else if (isMaximal(*hardest))
-            keep(checked.finding(CheckRule::pain, Severity::stop, card, 1.0,
-                Text::tr("%1, and this is maximal work.").arg(where),
+            stop(Text::tr("%1, and this is maximal work.").arg(where),
                 Text::tr("No maximal work until a check-in says that the pain is gone. %1")
-                    .arg(refer)));
+                    .arg(refer));
+        else
+            continue;
+        return; // one finding a card
     }
-    if (worst)
-        found.push_back(*worst);
 }
 
 void maximalAttempt(const CheckedPlan &checked, const CheckedCard &card, Found &found)

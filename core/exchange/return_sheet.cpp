@@ -3,6 +3,7 @@
 #include "core/csv/csv_table.h"
 #include "core/domain/text.h"
 #include "core/domain/week.h"
+#include "core/exchange/name_cell.h"
 #include "core/exchange/set_cells.h"
 
 #include <QIODevice>
@@ -152,8 +153,7 @@ private:
         if (m_table.demand(lifterId, askAgain()))
             m_sheet.lifterId = LifterId{m_table.wholeNumber(lifterId).value_or(0)};
         if (m_table.demand(lifter, askAgain()))
-            m_sheet.lifter =
-                m_table.text(lifter).normalized(QString::NormalizationForm_C).simplified();
+            m_sheet.lifter = comparableName(m_table.text(lifter));
         if (m_table.demand(week, askAgain()))
             m_sheet.monday = m_table.date(week).value_or(QDate());
         if (m_sheet.monday.isValid() && m_sheet.monday.dayOfWeek() != Qt::Monday)

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <vector>
 
 namespace core {
 
@@ -49,17 +50,17 @@ std::array<double, kDays> formSpreads()
 /// The chance on a day whose form is normal with `spread` times its SD.
 double chanceOfDay(std::span<const Margin> margins, double spread)
 {
-    const auto sdOf = [spread](const Margin &margin) {
-        return std::hypot(margin.sd, spread * margin.formSd);
-    };
+    std::vector<double> sds;
+    for (const Margin &margin : margins)
+        sds.push_back(std::hypot(margin.sd, spread * margin.formSd));
     double chance = 0.0;
     double weight = 0.0;
     for (double z = -kReach; z <= kReach; z += kStep) {
         const double form = z > 0.0 ? kGoodDay * z : z;
         double product = density(z);
         weight += product;
-        for (const Margin &margin : margins)
-            product *= below((margin.mean + sdOf(margin) * form) / kSetNoise);
+        for (size_t i = 0; i < margins.size(); ++i)
+            product *= below((margins[i].mean + sds[i] * form) / kSetNoise);
         chance += product;
     }
     return chance / weight;
